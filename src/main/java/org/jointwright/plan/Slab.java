@@ -1,0 +1,129 @@
+package org.jointwright.plan;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jointwright.measure.Length;
+import org.jointwright.shape.Region;
+
+/**
+ * One slab.
+ *
+ * @param id its name within the plan, shown to the user
+ * @param use what it carries
+ * @param thickness its thickness
+ * @param base the thickness of the stone base under it
+ * @param outline its edge, counter-clockwise
+ * @param openings openings in it
+ * @param edges what its edges are against, by edge number; open ground where absent
+ * @param jointing the user's choices for its joints
+ * @param joints what was laid last, and what the user locked
+ * @param boxOuts the box-outs laid last
+ * @param kept what the file said besides
+ */
+public record Slab(
+    String id,
+    Use use,
+    Length thickness,
+    Length base,
+    Outline outline,
+    List<Opening> openings,
+    Map<Integer, EdgeSetting> edges,
+    Jointing jointing,
+    List<Joint> joints,
+    List<BoxOut> boxOuts,
+    Kept kept) {
+  /** Thickness where the plan says none: 4 in, the plan format's default. */
+  public static final Length DEFAULT_THICKNESS = Length.inches(4);
+
+  /** Base where the plan says none: 4 in (IRC R506.2.2 as quoted by a 2009 IRC summary). */
+  public static final Length DEFAULT_BASE = Length.inches(4);
+
+  /** Copies the collections. */
+  public Slab {
+    openings = List.copyOf(openings);
+    edges = Collections.unmodifiableMap(new TreeMap<>(edges));
+    joints = List.copyOf(joints);
+    boxOuts = List.copyOf(boxOuts);
+  }
+
+  /** A slab of which only the outline is known, 4 in thick, for cars. */
+  public static Slab of(String id, Outline outline) {
+    return new Slab(
+        id,
+        Use.CAR,
+        DEFAULT_THICKNESS,
+        DEFAULT_BASE,
+        outline,
+        List.of(),
+        Map.of(),
+        Jointing.DEFAULT,
+        List.of(),
+        List.of(),
+        Kept.NOTHING);
+  }
+
+  /** What edge {@code i} is against. */
+  public EdgeSetting edge(int i) {
+    return edges.getOrDefault(i, EdgeSetting.OPEN);
+  }
+
+  /** The slab with its openings taken out, box-outs not. */
+  public Region region() {
+    return new Region(outline.ring(), openings.stream().map(o -> o.outline().ring()).toList());
+  }
+
+  /** The joints the user locked. */
+  public List<Joint> lockedJoints() {
+    return joints.stream().filter(Joint::locked).toList();
+  }
+
+  /** This slab for another use. */
+  public Slab withUse(Use value) {
+    return new Slab(
+        id, value, thickness, base, outline, openings, edges, jointing, joints, boxOuts, kept);
+  }
+
+  /** This slab at another thickness. */
+  public Slab withThickness(Length value) {
+    return new Slab(
+        id, use, value, base, outline, openings, edges, jointing, joints, boxOuts, kept);
+  }
+
+  /** This slab on another base. */
+  public Slab withBase(Length value) {
+    return new Slab(
+        id, use, thickness, value, outline, openings, edges, jointing, joints, boxOuts, kept);
+  }
+
+  /** This slab with another outline. */
+  public Slab withOutline(Outline value) {
+    return new Slab(
+        id, use, thickness, base, value, openings, edges, jointing, joints, boxOuts, kept);
+  }
+
+  /** This slab with other openings. */
+  public Slab withOpenings(List<Opening> value) {
+    return new Slab(
+        id, use, thickness, base, outline, value, edges, jointing, joints, boxOuts, kept);
+  }
+
+  /** This slab with other things along its edges. */
+  public Slab withEdges(Map<Integer, EdgeSetting> value) {
+    return new Slab(
+        id, use, thickness, base, outline, openings, value, jointing, joints, boxOuts, kept);
+  }
+
+  /** This slab with other choices for its joints. */
+  public Slab withJointing(Jointing value) {
+    return new Slab(
+        id, use, thickness, base, outline, openings, edges, value, joints, boxOuts, kept);
+  }
+
+  /** This slab with these joints and box-outs. */
+  public Slab withLaid(List<Joint> newJoints, List<BoxOut> newBoxOuts) {
+    return new Slab(
+        id, use, thickness, base, outline, openings, edges, jointing, newJoints, newBoxOuts, kept);
+  }
+}
