@@ -1,0 +1,109 @@
+package org.jointwright.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.joint.Source.OnBoxOut;
+import org.jointwright.joint.Source.OnJoint;
+import org.jointwright.joint.Source.OnOpening;
+import org.jointwright.joint.Source.OnOutline;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+import org.jointwright.shape.Segment;
+
+/**
+ * The lines of a slab: its edges, its box-outs and its joints, joint ends drawn to what they reach.
+ */
+final class Lines {
+  /**
+   * How far a joint's end may stand from the line it is meant to reach, inches: the rules'
+   * tolerance on lengths.
+   */
+  static final double REACH = 0.5;
+
+  private Lines() {}
+
+  static List<Line> of(Slab slab) {
+    List<Line> lines = new ArrayList<>();
+    addRing(lines, slab.outline().ring(), OnOutline::new);
+    for (int n = 0; n < slab.openings().size(); n++) {
+      int opening = n;
+      Ring ring = slab.openings().get(n).outline().ring().counterClockwise();
+      addRing(lines, ring, i -> new OnOpening(opening, i));
+    }
+    for (BoxOut b : slab.boxOuts()) {
+      addRing(lines, b.outline().ring().counterClockwise(), i -> new OnBoxOut(b.fixed(), i));
+    }
+    int edges = lines.size();
+    for (Joint j : slab.joints()) {
+      for (Edge e : j.path().edges()) {
+        if (e.length() > 0) {
+          lines.add(new Line(e, new OnJoint(j.id()), lines.size()));
+        }
+      }
+    }
+    return reaching(lines, edges);
+  }
+
+  private static void addRing(
+      List<Line> lines, Ring ring, java.util.function.IntFunction<Source> source) {
+    for (int i = 0; i < ring.edges().size(); i++) {
+      lines.add(new Line(ring.edges().get(i), source.apply(i), lines.size()));
+    }
+  }
+
+  /** The lines with every joint end that nearly reaches a line moved onto it. */
+  private static List<Line> reaching(List<Line> lines, int firstJoint) {
+    List<Line> moved = new ArrayList<>(lines.subList(0, firstJoint));
+    for (int i = firstJoint; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      Point start = reached(lines, firstJoint, line, line.edge().start());
+      Point end = reached(lines, firstJoint, line, line.edge().end());
+      moved.add(line.on(between(line.edge(), start, end)));
+    }
+    return moved;
+  }
+
+  private static Edge between(Edge edge, Point start, Point end) {
+    if (start.equals(end) || (start.equals(edge.start()) && end.equals(edge.end()))) {
+      return edge;
+    }
+    return switch (edge) {
+      case Segment s -> new Segment(start, end);
+      case Arc a -> Arc.through(start, a.middle(), end);
+    };
+  }
+
+  /** Where an end of a joint goes: the nearest corner in reach, else the nearest point in reach. */
+  private static Point reached(List<Line> lines, int firstJoint, Line own, Point end) {
+    Point corner = end;
+    double cornerAt = REACH;
+    Point foot = end;
+    double footAt = REACH;
+    for (int i = 0; i < lines.size(); i++) {
+      Line other = lines.get(i);
+      if (other.rank() == own.rank() || !other.edge().box().grown(REACH).holds(end)) {
+        continue;
+      }
+      boolean fixed = i < firstJoint;
+      for (Point p : List.of(other.edge().start(), other.edge().end())) {
+        // Two joints' ends are drawn together on the one that was given first.
+        if (p.distance(end) < cornerAt && (fixed || other.rank() < own.rank())) {
+          corner = p;
+          cornerAt = p.distance(end);
+        }
+      }
+      Point near = other.edge().at(other.edge().nearest(end));
+      if (near.distance(end) < footAt) {
+        foot = near;
+        footAt = near.distance(end);
+      }
+    }
+    // A corner half an inch off along the edge is the corner; further off it is a mark.
+    return cornerAt < REACH ? corner : foot;
+  }
+}
