@@ -9,4 +9,9 @@ package org.jointwright.plan;
  * @param shape its outline
  * @param kept what the file said besides
  */
-public record FixedObject(String id, String slab, FixedKind kind, FixedShape shape, Kept kept) {}
+public record FixedObject(String id, String slab, FixedKind kind, FixedShape shape, Kept kept) {
+  /** This object in another slab. */
+  public FixedObject inSlab(String value) {
+    return new FixedObject(id, value, kind, shape, kept);
+  }
+}

@@ -79,6 +79,12 @@ public record Slab(
     return joints.stream().filter(Joint::locked).toList();
   }
 
+  /** This slab under another name. */
+  public Slab withId(String value) {
+    return new Slab(
+        value, use, thickness, base, outline, openings, edges, jointing, joints, boxOuts, kept);
+  }
+
   /** This slab for another use. */
   public Slab withUse(Use value) {
     return new Slab(

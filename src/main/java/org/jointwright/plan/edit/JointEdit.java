@@ -1,0 +1,97 @@
+package org.jointwright.plan.edit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Plan;
+import org.jointwright.shape.Path;
+
+/** An edit of a slab's joints. */
+public sealed interface JointEdit extends Edit {
+  /** Puts freshly laid joints and box-outs in place of a slab's own. */
+  record Lay(String slab, List<Joint> joints, List<BoxOut> boxOuts) implements JointEdit {
+    /** Copies the lists. */
+    public Lay {
+      joints = List.copyOf(joints);
+      boxOuts = List.copyOf(boxOuts);
+    }
+
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(slab, s -> s.withLaid(joints, boxOuts));
+    }
+  }
+
+  /** Adds a joint and locks it; an id that is taken is made new. */
+  record Add(String slab, Joint joint) implements JointEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(
+          slab,
+          s -> {
+            Set<String> taken = new HashSet<>();
+            s.joints().forEach(j -> taken.add(j.id()));
+            String id = joint.id();
+            for (int n = 1; taken.contains(id); n++) {
+              id = "J" + n;
+            }
+            List<Joint> joints = new ArrayList<>(s.joints());
+            joints.add(joint.withId(id).withLocked(true));
+            return s.withLaid(joints, s.boxOuts());
+          });
+    }
+  }
+
+  /** Takes a joint out. */
+  record Remove(String slab, String joint) implements JointEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(
+          slab,
+          s ->
+              s.withLaid(
+                  s.joints().stream().filter(j -> !j.id().equals(joint)).toList(), s.boxOuts()));
+    }
+  }
+
+  /** Moves a joint by hand, which locks it. */
+  record Move(String slab, String joint, Path to) implements JointEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return changed(before, slab, joint, j -> j.withPath(to).withLocked(true));
+    }
+
+    @Override
+    public Optional<Edit> mergedWith(Edit later) {
+      return later instanceof Move m && m.slab.equals(slab) && m.joint.equals(joint)
+          ? Optional.of(later)
+          : Optional.empty();
+    }
+  }
+
+  /** Locks a joint where it is, or gives it back. */
+  record Lock(String slab, String joint, boolean locked) implements JointEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return changed(before, slab, joint, j -> j.withLocked(locked));
+    }
+  }
+
+  private static Plan changed(Plan before, String slab, String joint, UnaryOperator<Joint> change) {
+    return before.withSlab(
+        slab,
+        s -> {
+          if (s.joints().stream().noneMatch(j -> j.id().equals(joint))) {
+            throw new IllegalArgumentException("slab " + slab + " has no joint " + joint);
+          }
+          return s.withLaid(
+              s.joints().stream().map(j -> j.id().equals(joint) ? change.apply(j) : j).toList(),
+              s.boxOuts());
+        });
+  }
+}

@@ -1,0 +1,143 @@
+package org.jointwright.plan.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Point;
+
+/** Changes of one ring of a slab, be it the outline or an opening. */
+final class Rings {
+  /** A ring and what its edges are against. */
+  private record Edged(Outline outline, Map<Integer, EdgeSetting> edges) {}
+
+  private Rings() {}
+
+  static Slab slab(Plan plan, String id) {
+    return plan.slab(id).orElseThrow(() -> new IllegalArgumentException("no slab is named " + id));
+  }
+
+  static Plan change(Plan plan, Ref ref, UnaryOperator<Outline> change) {
+    return edit(plan, ref, e -> new Edged(change.apply(e.outline), e.edges));
+  }
+
+  static Plan set(Plan plan, Ref ref, EdgeSetting setting) {
+    return edit(
+        plan,
+        ref,
+        e -> {
+          Map<Integer, EdgeSetting> edges = new TreeMap<>(e.edges);
+          if (setting.equals(EdgeSetting.OPEN)) {
+            edges.remove(ref.index());
+          } else {
+            edges.put(ref.index(), setting);
+          }
+          return new Edged(e.outline, edges);
+        });
+  }
+
+  static Plan inserted(Plan plan, Ref ref, Vertex vertex) {
+    return edit(
+        plan,
+        ref,
+        e -> {
+          List<Vertex> vertices = new ArrayList<>(e.outline.vertices());
+          vertices.add(ref.index() + 1, vertex);
+          Map<Integer, EdgeSetting> edges = new TreeMap<>();
+          e.edges.forEach((i, s) -> edges.put(i <= ref.index() ? i : i + 1, s));
+          EdgeSetting split = e.edges.get(ref.index());
+          if (split != null) {
+            edges.put(ref.index() + 1, split);
+          }
+          return new Edged(new Outline(vertices), edges);
+        });
+  }
+
+  static Plan removed(Plan plan, Ref ref) {
+    return edit(
+        plan,
+        ref,
+        e -> {
+          List<Vertex> vertices = new ArrayList<>(e.outline.vertices());
+          int n = vertices.size();
+          if (n <= 3) {
+            throw new IllegalArgumentException("an outline of " + n + " corners keeps them all");
+          }
+          int before = (ref.index() + n - 1) % n;
+          Vertex last = vertices.get(before);
+          vertices.set(before, last.moved(last.at(), Optional.empty()));
+          vertices.remove(ref.index());
+          Map<Integer, EdgeSetting> edges = new TreeMap<>();
+          e.edges.forEach(
+              (i, s) -> {
+                if (i != ref.index()) {
+                  edges.put(i < ref.index() ? i : i - 1, s);
+                }
+              });
+          return new Edged(new Outline(vertices), edges);
+        });
+  }
+
+  /** A vertex moved; the arcs at it are carried along so that they keep their shape. */
+  static Outline moved(Outline outline, int index, Point to) {
+    List<Vertex> vertices = new ArrayList<>(outline.vertices());
+    int n = vertices.size();
+    int before = (index + n - 1) % n;
+    Vertex v = vertices.get(index);
+    Point next = vertices.get((index + 1) % n).at();
+    Point previous = vertices.get(before).at();
+    vertices.set(index, v.moved(to, v.via().map(m -> carried(m, v.at(), next, to, next))));
+    Vertex p = vertices.get(before);
+    vertices.set(
+        before, p.moved(p.at(), p.via().map(m -> carried(m, previous, v.at(), previous, to))));
+    return new Outline(vertices);
+  }
+
+  static Outline bent(Outline outline, int index, Optional<Point> via) {
+    List<Vertex> vertices = new ArrayList<>(outline.vertices());
+    Vertex v = vertices.get(index);
+    vertices.set(index, v.moved(v.at(), via));
+    return new Outline(vertices);
+  }
+
+  /** A point beside the chord a-b, turned and scaled to the chord c-d. */
+  private static Point carried(Point m, Point a, Point b, Point c, Point d) {
+    Point old = b.minus(a);
+    Point now = d.minus(c);
+    double n = old.dot(old);
+    double along = m.minus(a).dot(old) / n;
+    double off = old.cross(m.minus(a)) / n;
+    return c.plus(now.times(along)).plus(now.left().times(off));
+  }
+
+  private static Plan edit(Plan plan, Ref ref, UnaryOperator<Edged> change) {
+    return plan.withSlab(
+        ref.slab(),
+        s -> {
+          if (ref.ring() == Ref.OUTLINE) {
+            Edged e = change.apply(checked(new Edged(s.outline(), s.edges()), ref));
+            return s.withOutline(e.outline).withEdges(e.edges);
+          }
+          List<Opening> openings = new ArrayList<>(s.openings());
+          Opening o = openings.get(ref.ring());
+          Edged e = change.apply(checked(new Edged(o.outline(), o.edges()), ref));
+          openings.set(ref.ring(), new Opening(e.outline, e.edges, o.kept()));
+          return s.withOpenings(openings);
+        });
+  }
+
+  private static Edged checked(Edged edged, Ref ref) {
+    if (ref.index() < 0 || ref.index() >= edged.outline.vertices().size()) {
+      throw new IllegalArgumentException("no corner has the number " + ref.index());
+    }
+    return edged;
+  }
+}
