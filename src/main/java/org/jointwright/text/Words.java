@@ -1,0 +1,110 @@
+package org.jointwright.text;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import org.jointwright.measure.Area;
+import org.jointwright.measure.AreaPrinter;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthFormatException;
+import org.jointwright.measure.LengthPrinter;
+import org.jointwright.measure.Rounding;
+import org.jointwright.measure.UnitSystem;
+
+/**
+ * Says things in a reader's language and measures.
+ *
+ * <p>A key such as {@code check.m1.tooLong} is looked up in the bundle that its first part names,
+ * {@code check.properties}, or {@code check_es.properties} for a reader of Spanish. The text there
+ * is a {@link MessageFormat}: an apostrophe is written twice. A {@link Length} or {@link Area}
+ * among the arguments is printed in the reader's measures; numbers are printed as the language
+ * does, so what is no quantity (a year, a page) is best given as text.
+ */
+public final class Words {
+  private final Locale locale;
+  private final UnitSystem units;
+  private final Rounding rounding;
+  private final Bundles bundles;
+
+  private Words(Locale locale, UnitSystem units, Rounding rounding, Bundles bundles) {
+    this.locale = locale;
+    this.units = units;
+    this.rounding = rounding;
+    this.bundles = bundles;
+  }
+
+  /** English, lengths to the step that a tape is read to. */
+  public static Words english(UnitSystem units) {
+    return of(Locale.ENGLISH, units);
+  }
+
+  /** English, lengths to {@code rounding}. */
+  public static Words english(Rounding rounding) {
+    return english(rounding.system()).rounded(rounding);
+  }
+
+  /** The words of a language, lengths to the step that a tape is read to. */
+  public static Words of(Locale locale, UnitSystem units) {
+    return new Words(locale, units, units.rounding(), new Bundles(locale));
+  }
+
+  /** The same words with lengths printed to another step, and so perhaps in other measures. */
+  public Words rounded(Rounding to) {
+    return new Words(locale, to.system(), to, bundles);
+  }
+
+  /** The reader's language. */
+  public Locale locale() {
+    return locale;
+  }
+
+  /** The reader's measures. */
+  public UnitSystem units() {
+    return units;
+  }
+
+  /** The step that lengths are printed to. */
+  public Rounding rounding() {
+    return rounding;
+  }
+
+  /**
+   * What {@code key} says, its places filled with {@code arguments}.
+   *
+   * @throws IllegalArgumentException when no bundle has the key: a fault of the program
+   */
+  public String say(String key, Object... arguments) {
+    Object[] shown = new Object[arguments.length];
+    for (int i = 0; i < arguments.length; i++) {
+      shown[i] = shown(arguments[i]);
+    }
+    return new MessageFormat(bundles.text(key), locale).format(shown);
+  }
+
+  /** What is wrong with a text that should have been a length. */
+  public String say(LengthFormatException fault) {
+    return say(fault.key(), fault.arguments());
+  }
+
+  /** Whether a bundle has the key. */
+  public boolean knows(String key) {
+    return bundles.has(key);
+  }
+
+  /** The length in the reader's measures. */
+  public String print(Length length) {
+    return LengthPrinter.print(length, rounding);
+  }
+
+  /** The area in the reader's measures. */
+  public String print(Area area) {
+    return AreaPrinter.print(area, units);
+  }
+
+  private Object shown(Object argument) {
+    return switch (argument) {
+      case Length length -> print(length);
+      case Area area -> print(area);
+      default -> argument;
+    };
+  }
+}
