@@ -18,8 +18,8 @@ import org.jointwright.shape.Segment;
  * lie on each other only one is kept, that of the lowest rank.
  */
 final class Noding {
-  /** Points nearer than this are one, inches: far under what a tape shows, far over rounding. */
-  static final double SAME = 0.02;
+  /** Points nearer than this are one, inches: over the rounding of a file's four decimals. */
+  static final double SAME = 0.005;
 
   private final List<Line> lines;
   private final List<TreeMap<Double, Point>> cuts = new ArrayList<>();
