@@ -1,0 +1,44 @@
+package org.jointwright.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+
+/**
+ * The order in which a slab's joints are cut: those across its long way first, from one end to the
+ * other, since the long strip cracks first; then those along it. Common practice, no source.
+ */
+final class CuttingOrder {
+  private CuttingOrder() {}
+
+  static List<Joint> of(Slab slab, List<Joint> joints) {
+    Box box = slab.outline().ring().box();
+    boolean wide = box.width() >= box.height();
+    Comparator<Joint> fromLeft =
+        Comparator.<Joint>comparingLong(j -> Math.round(middle(j).x()))
+            .thenComparingLong(j -> Math.round(middle(j).y()));
+    Comparator<Joint> fromBelow =
+        Comparator.<Joint>comparingLong(j -> Math.round(middle(j).y()))
+            .thenComparingLong(j -> Math.round(middle(j).x()));
+    List<Joint> across = new ArrayList<>(joints.stream().filter(j -> upright(j) == wide).toList());
+    List<Joint> lengthwise =
+        new ArrayList<>(joints.stream().filter(j -> upright(j) != wide).toList());
+    across.sort(wide ? fromLeft : fromBelow);
+    lengthwise.sort(wide ? fromBelow : fromLeft);
+    across.addAll(lengthwise);
+    return across;
+  }
+
+  private static boolean upright(Joint j) {
+    Point d = j.path().end().minus(j.path().start());
+    return Math.abs(d.y()) > Math.abs(d.x());
+  }
+
+  private static Point middle(Joint j) {
+    return j.path().start().towards(j.path().end(), 0.5);
+  }
+}

@@ -1,0 +1,132 @@
+package org.jointwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+
+/** A layout as marks: grounds, panels, joints by their kind, outlines, filler, fixed objects. */
+public final class PlanDrawing {
+  /** Filler where a joint does not say: 1/2 in (common practice, no source). Inches. */
+  public static final double FILLER = 0.5;
+
+  private PlanDrawing() {}
+
+  /** The marks of {@code layout} in {@code view}, from below upwards. */
+  public static Mark.Group of(Layout layout, View view, Pens pens) {
+    return new Mark.Group(
+        "plan",
+        "",
+        List.of(
+            group("grounds", Grounds.of(layout.plan(), view, pens)),
+            group("panels", panels(layout, view)),
+            group("walls", Grounds.walls(layout.plan(), view, pens)),
+            group("cut-joints", joints(layout, view, pens, JointKind.CONTRACTION)),
+            group("outlines", outlines(layout, view, pens)),
+            group("formed-joints", joints(layout, view, pens, JointKind.CONSTRUCTION)),
+            group("filler", joints(layout, view, pens, JointKind.ISOLATION)),
+            group("fixed", fixed(layout, view, pens)),
+            group("locked", nailheads(layout, view, pens))));
+  }
+
+  private static Mark.Group group(String name, List<Mark> marks) {
+    return new Mark.Group(name, "", marks);
+  }
+
+  private static List<Mark> panels(Layout layout, View view) {
+    List<Mark> marks = new ArrayList<>();
+    for (SlabLayout slab : layout.slabs()) {
+      List<Ring> whole = new ArrayList<>(List.of(view.on(slab.slab().outline().ring())));
+      slab.slab().openings().forEach(o -> whole.add(view.on(o.outline().ring())));
+      marks.add(new Mark.Area(whole, Role.PANEL));
+      for (Panel panel : slab.panels()) {
+        marks.add(new Mark.Area(rings(panel, view), Role.PANEL));
+      }
+      for (BoxOut b : slab.boxOuts()) {
+        marks.add(Mark.Area.of(view.on(b.outline().ring()), Role.PAPER));
+      }
+    }
+    return marks;
+  }
+
+  private static List<Ring> rings(Panel panel, View view) {
+    List<Ring> rings = new ArrayList<>(List.of(view.on(panel.ring())));
+    panel.region().holes().forEach(h -> rings.add(view.on(h)));
+    return rings;
+  }
+
+  private static List<Mark> outlines(Layout layout, View view, Pens pens) {
+    List<Mark> marks = new ArrayList<>();
+    for (SlabLayout s : layout.slabs()) {
+      Slab slab = s.slab();
+      marks.add(line(slab.outline().ring(), view, pens));
+      for (Opening o : slab.openings()) {
+        marks.add(line(o.outline().ring(), view, pens));
+      }
+    }
+    return marks;
+  }
+
+  private static Mark line(Ring ring, View view, Pens pens) {
+    return Mark.Line.of(view.on(new Path(ring.edges())), pens.outline(), Role.OUTLINE);
+  }
+
+  private static List<Mark> joints(Layout layout, View view, Pens pens, JointKind kind) {
+    List<Mark> marks = new ArrayList<>();
+    for (SlabLayout slab : layout.slabs()) {
+      for (Joint j : slab.joints()) {
+        if (j.kind() == kind) {
+          double filler = j.width().map(w -> w.inches()).orElse(FILLER) * view.scale();
+          marks.add(group(name(slab, j), JointMarks.joint(kind, view.on(j.path()), filler, pens)));
+        }
+      }
+    }
+    return marks;
+  }
+
+  private static String name(SlabLayout slab, Joint joint) {
+    return "joint-" + slab.slab().id() + "-" + joint.id();
+  }
+
+  private static List<Mark> fixed(Layout layout, View view, Pens pens) {
+    List<Mark> marks = new ArrayList<>();
+    for (FixedObject f : layout.plan().fixed()) {
+      marks.addAll(FixedMarks.of(f.kind(), view.on(f.shape().ring()), pens));
+    }
+    return marks;
+  }
+
+  private static List<Mark> nailheads(Layout layout, View view, Pens pens) {
+    List<Mark> marks = new ArrayList<>();
+    for (SlabLayout slab : layout.slabs()) {
+      for (Joint j : slab.joints()) {
+        if (j.locked()) {
+          marks.addAll(JointMarks.nailhead(view.on(middle(j.path())), pens));
+        }
+      }
+    }
+    return marks;
+  }
+
+  /** The point half way along a path. */
+  public static Point middle(Path path) {
+    double left = path.length() / 2;
+    for (var e : path.edges()) {
+      if (left <= e.length() && e.length() > 0) {
+        return e.at(left / e.length());
+      }
+      left -= e.length();
+    }
+    return path.end();
+  }
+}

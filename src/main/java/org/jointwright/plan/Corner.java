@@ -1,0 +1,11 @@
+package org.jointwright.plan;
+
+import org.jointwright.shape.Point;
+
+/**
+ * A lettered place where the tape hooks.
+ *
+ * @param letter its letter, one for the whole job
+ * @param at where it stands
+ */
+public record Corner(String letter, Point at) {}
