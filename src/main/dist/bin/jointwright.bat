@@ -1,0 +1,34 @@
+@echo off
+rem Starts Jointwright with the first JDK 25 or newer that this machine has.
+setlocal enableextensions
+set "least=25"
+set "found="
+set "lib=%~dp0..\lib"
+if not exist "%lib%" (
+  echo jointwright: the folder lib is missing beside bin; unpack or build the program again ^(mvn -q -DskipTests package^). 1>&2
+  exit /b 70
+)
+
+if defined JAVA_HOME call :try "%JAVA_HOME%\bin\java.exe"
+if not defined found for /f "delims=" %%j in ('where java.exe 2^>nul') do call :try "%%j"
+for %%r in ("%ProgramFiles%\Eclipse Adoptium" "%ProgramFiles%\Java" "%ProgramFiles%\Microsoft" "%ProgramFiles%\Zulu" "%ProgramFiles%\Amazon Corretto" "%ProgramFiles%\BellSoft" "%LOCALAPPDATA%\Programs\Eclipse Adoptium" "%USERPROFILE%\.jdks" "%USERPROFILE%\scoop\apps") do (
+  for /d %%h in ("%%~r\*") do call :try "%%~h\bin\java.exe"
+)
+
+if not defined found (
+  echo jointwright: no JDK %least% or newer was found; install one ^(for example Temurin %least%^) or set JAVA_HOME to it. 1>&2
+  exit /b 70
+)
+"%found%" -XX:+UseSerialGC -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -cp "%lib%\*" org.jointwright.Main %*
+exit /b %ERRORLEVEL%
+
+rem Sets "found" to %1 when nothing was found yet and it is a java of the least version.
+:try
+if defined found exit /b 0
+if not exist "%~1" exit /b 0
+set "version="
+for /f "tokens=2 delims==" %%v in ('findstr /b "JAVA_VERSION=" "%~dp1..\release" 2^>nul') do set "version=%%~v"
+if not defined version for /f "tokens=3" %%v in ('""%~1" -version 2^>^&1" ^| findstr /i "version"') do if not defined version set "version=%%~v"
+if not defined version exit /b 0
+for /f "tokens=1 delims=.+-" %%m in ("%version%") do if %%m geq %least% set "found=%~1"
+exit /b 0
