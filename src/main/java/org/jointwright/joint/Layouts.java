@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -26,18 +25,22 @@ public final class Layouts {
 
   /** The layout of a plan from the joints and box-outs that are in it. */
   public static Layout of(Plan plan) {
-    return new Layout(plan, plan.slabs().stream().map(Layouts::of).toList());
+    return new Layout(plan, plan.slabs().stream().map(s -> of(s, Cutouts.of(plan, s))).toList());
   }
 
-  /** The layout of one slab. */
+  /** The layout of one slab of which no fixed objects are known. */
   public static SlabLayout of(Slab slab) {
-    Faces faces = new Faces(Noding.pieces(Lines.of(slab)));
+    return of(slab, Cutouts.listedIn(slab));
+  }
+
+  private static SlabLayout of(Slab slab, List<Cutout> cutouts) {
+    Faces faces = new Faces(Noding.pieces(Lines.of(slab, cutouts)));
     List<List<Side>> outers = new ArrayList<>();
     List<List<Side>> rims = new ArrayList<>();
     for (List<Side> ring : faces.rings()) {
       (signedArea(ring) > 0 ? outers : rims).add(ring);
     }
-    outers.removeIf(ring -> !inSlab(slab, ring));
+    outers.removeIf(ring -> !inSlab(slab, cutouts, ring));
     outers.sort(upwards(slab));
     List<Panel> panels = new ArrayList<>();
     List<List<List<Side>>> holes = holesOf(outers, rims);
@@ -81,11 +84,10 @@ public final class Layouts {
     return holes;
   }
 
-  private static boolean inSlab(Slab slab, List<Side> sides) {
+  private static boolean inSlab(Slab slab, List<Cutout> cutouts, List<Side> sides) {
     Region region = slab.region();
     Point p = insideOf(ring(sides));
-    return region.contains(p)
-        && slab.boxOuts().stream().map(BoxOut::outline).noneMatch(o -> o.ring().contains(p));
+    return region.contains(p) && cutouts.stream().noneMatch(c -> c.ring().contains(p));
   }
 
   /** A point inside a counter-clockwise ring, as far from its line as a few tries find. */

@@ -6,14 +6,15 @@ import org.jointwright.joint.Source.OnBoxOut;
 import org.jointwright.joint.Source.OnJoint;
 import org.jointwright.joint.Source.OnOpening;
 import org.jointwright.joint.Source.OnOutline;
-import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 import org.jointwright.shape.Segment;
+import org.jointwright.shape.Traced;
 
 /**
  * The lines of a slab: its edges, its box-outs and its joints, joint ends drawn to what they reach.
@@ -21,13 +22,15 @@ import org.jointwright.shape.Segment;
 final class Lines {
   /**
    * How far a joint's end may stand from the line it is meant to reach, inches: the rules'
-   * tolerance on lengths.
+   * tolerance on lengths, and 1/16 for an arc that another program wrote as chords.
    */
-  static final double REACH = 0.5;
+  static final double REACH = 0.5 + 1.0 / 16;
+
+  private static final double[] SAMPLES = {0, 0.25, 0.5, 0.75, 1};
 
   private Lines() {}
 
-  static List<Line> of(Slab slab) {
+  static List<Line> of(Slab slab, List<Cutout> cutouts) {
     List<Line> lines = new ArrayList<>();
     addRing(lines, slab.outline().ring(), OnOutline::new);
     for (int n = 0; n < slab.openings().size(); n++) {
@@ -35,18 +38,46 @@ final class Lines {
       Ring ring = slab.openings().get(n).outline().ring().counterClockwise();
       addRing(lines, ring, i -> new OnOpening(opening, i));
     }
-    for (BoxOut b : slab.boxOuts()) {
-      addRing(lines, b.outline().ring().counterClockwise(), i -> new OnBoxOut(b.fixed(), i));
+    int ground = lines.size();
+    for (Cutout c : cutouts) {
+      addRing(lines, c.ring(), i -> new OnBoxOut(c.fixed(), i));
     }
+    lines = reaching(withoutDoubles(lines, ground), ground);
     int edges = lines.size();
     for (Joint j : slab.joints()) {
-      for (Edge e : j.path().edges()) {
-        if (e.length() > 0) {
+      for (Edge e : Traced.path(j.path()).edges()) {
+        if (e.length() > 0 && !(j.kind() != JointKind.CONTRACTION && along(lines, edges, e))) {
           lines.add(new Line(e, new OnJoint(j.id()), lines.size()));
         }
       }
     }
     return reaching(lines, edges);
+  }
+
+  /** Box-outs at the slab's edge without their sides along it. */
+  private static List<Line> withoutDoubles(List<Line> lines, int ground) {
+    List<Line> kept = new ArrayList<>(lines.subList(0, ground));
+    for (Line line : lines.subList(ground, lines.size())) {
+      if (!along(lines, ground, line.edge())) {
+        kept.add(new Line(line.edge(), line.source(), kept.size()));
+      }
+    }
+    return kept;
+  }
+
+  /** Whether an edge lies on the first lines all along, as filler on an edge does. */
+  private static boolean along(List<Line> lines, int first, Edge edge) {
+    for (double t : SAMPLES) {
+      Point p = edge.at(t);
+      boolean near = false;
+      for (int i = 0; i < first && !near; i++) {
+        near = lines.get(i).edge().distance(p) <= REACH;
+      }
+      if (!near) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void addRing(
@@ -78,21 +109,31 @@ final class Lines {
     };
   }
 
-  /** Where an end of a joint goes: the nearest corner in reach, else the nearest point in reach. */
+  /** Where an end of a joint goes: to a fixed line in reach, else to another joint in reach. */
   private static Point reached(List<Line> lines, int firstJoint, Line own, Point end) {
+    Point fixed = nearest(lines.subList(0, firstJoint), own, end);
+    return fixed.equals(end) && onNone(lines.subList(0, firstJoint), end)
+        ? nearest(lines.subList(firstJoint, lines.size()), own, end)
+        : fixed;
+  }
+
+  private static boolean onNone(List<Line> lines, Point p) {
+    return lines.stream().noneMatch(l -> l.edge().distance(p) <= Noding.SAME);
+  }
+
+  /** The nearest corner of the lines in reach, else their nearest point in reach, else the end. */
+  private static Point nearest(List<Line> lines, Line own, Point end) {
     Point corner = end;
     double cornerAt = REACH;
     Point foot = end;
     double footAt = REACH;
-    for (int i = 0; i < lines.size(); i++) {
-      Line other = lines.get(i);
+    for (Line other : lines) {
       if (other.rank() == own.rank() || !other.edge().box().grown(REACH).holds(end)) {
         continue;
       }
-      boolean fixed = i < firstJoint;
       for (Point p : List.of(other.edge().start(), other.edge().end())) {
         // Two joints' ends are drawn together on the one that was given first.
-        if (p.distance(end) < cornerAt && (fixed || other.rank() < own.rank())) {
+        if (p.distance(end) < cornerAt && other.rank() < own.rank()) {
           corner = p;
           cornerAt = p.distance(end);
         }

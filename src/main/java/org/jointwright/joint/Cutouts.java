@@ -1,0 +1,98 @@
+package org.jointwright.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Region;
+import org.jointwright.shape.Ring;
+import org.jointwright.shape.Traced;
+
+/**
+ * What is left out of a slab round its fixed objects.
+ *
+ * <p>A box-out that the plan lists is taken as it stands. Round an object that has none the piece
+ * that isolation joints enclose is left out; where there is no such piece the object itself, since
+ * no concrete is where it stands.
+ */
+public final class Cutouts {
+  /** Isolation joints farther from the object than this enclose no box-out, inches. */
+  private static final double FARTHEST = 36.5;
+
+  private Cutouts() {}
+
+  /** The pieces left out of a slab, those that the plan lists first. */
+  public static List<Cutout> of(Plan plan, Slab slab) {
+    List<FixedObject> objects =
+        plan.fixedIn(slab.id()).stream().filter(f -> standsIn(slab, f)).toList();
+    List<Cutout> cutouts = new ArrayList<>();
+    for (BoxOut b : slab.boxOuts()) {
+      if (objects.stream().anyMatch(f -> f.id().equals(b.fixed()))) {
+        cutouts.add(listed(b));
+      }
+    }
+    for (FixedObject f : objects) {
+      if (slab.boxOuts().stream().noneMatch(b -> b.fixed().equals(f.id()))) {
+        cutouts.add(new Cutout(f.id(), enclosed(slab, f.shape().ring()), false));
+      }
+    }
+    return cutouts;
+  }
+
+  /** The box-outs that a slab lists, whatever they are for. */
+  static List<Cutout> listedIn(Slab slab) {
+    return slab.boxOuts().stream().map(Cutouts::listed).toList();
+  }
+
+  private static Cutout listed(BoxOut b) {
+    return new Cutout(b.fixed(), Traced.ring(b.outline().ring().counterClockwise()), true);
+  }
+
+  /** Whether a fixed object takes any ground of the slab. */
+  public static boolean standsIn(Slab slab, FixedObject object) {
+    Region region = slab.region();
+    Ring ring = object.shape().ring();
+    return ring.edges().stream()
+            .anyMatch(e -> region.contains(e.start()) || region.contains(e.at(0.5)))
+        || slab.outline().ring().vertices().stream().anyMatch(ring::contains)
+        || region.contains(ring.box().centre());
+  }
+
+  private static Ring enclosed(Slab slab, Ring object) {
+    List<Joint> filler =
+        slab.joints().stream().filter(j -> j.kind() == JointKind.ISOLATION).toList();
+    if (filler.isEmpty()) {
+      return object;
+    }
+    List<Ring> round =
+        Layouts.of(slab.withLaid(filler, List.of())).panels().stream()
+            .map(Panel::ring)
+            .filter(r -> touches(r, object))
+            .toList();
+    boolean near =
+        round.size() == 1
+            && round.getFirst().vertices().stream()
+                .allMatch(p -> object.contains(p) || object.distance(p) <= FARTHEST);
+    return near ? round.getFirst() : object;
+  }
+
+  private static boolean touches(Ring panel, Ring object) {
+    for (Edge e : object.edges()) {
+      Point p = e.at(0.5);
+      if (inside(panel, p) || inside(panel, e.start())) {
+        return true;
+      }
+    }
+    return panel.vertices().stream().anyMatch(p -> inside(object, p));
+  }
+
+  private static boolean inside(Ring ring, Point p) {
+    return ring.contains(p) && ring.distance(p) > Lines.REACH;
+  }
+}
