@@ -72,8 +72,8 @@ public final class Cutouts {
     }
     List<Ring> round =
         Layouts.of(slab.withLaid(filler, List.of())).panels().stream()
+            .filter(panel -> touches(panel.region(), object))
             .map(Panel::ring)
-            .filter(r -> touches(r, object))
             .toList();
     boolean near =
         round.size() == 1
@@ -82,17 +82,17 @@ public final class Cutouts {
     return near ? round.getFirst() : object;
   }
 
-  private static boolean touches(Ring panel, Ring object) {
+  private static boolean touches(Region panel, Ring object) {
     for (Edge e : object.edges()) {
-      Point p = e.at(0.5);
-      if (inside(panel, p) || inside(panel, e.start())) {
+      if (deepIn(panel, e.at(0.5)) || deepIn(panel, e.start())) {
         return true;
       }
     }
-    return panel.vertices().stream().anyMatch(p -> inside(object, p));
+    return panel.outer().vertices().stream()
+        .anyMatch(p -> object.contains(p) && object.distance(p) > Lines.REACH);
   }
 
-  private static boolean inside(Ring ring, Point p) {
-    return ring.contains(p) && ring.distance(p) > Lines.REACH;
+  private static boolean deepIn(Region panel, Point p) {
+    return panel.contains(p) && panel.outer().distance(p) > Lines.REACH;
   }
 }

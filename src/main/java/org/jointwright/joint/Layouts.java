@@ -40,12 +40,14 @@ public final class Layouts {
     for (List<Side> ring : faces.rings()) {
       (signedArea(ring) > 0 ? outers : rims).add(ring);
     }
-    outers.removeIf(ring -> !inSlab(slab, cutouts, ring));
     outers.sort(upwards(slab));
     List<Panel> panels = new ArrayList<>();
     List<List<List<Side>>> holes = holesOf(outers, rims);
     for (int i = 0; i < outers.size(); i++) {
-      panels.add(new Panel("P" + (i + 1), outers.get(i), holes.get(i)));
+      Panel face = new Panel("P" + (panels.size() + 1), outers.get(i), holes.get(i));
+      if (inSlab(slab, cutouts, face.region())) {
+        panels.add(face);
+      }
     }
     Set<Source> idle = faces.idleSources();
     List<Joint> loose =
@@ -84,22 +86,24 @@ public final class Layouts {
     return holes;
   }
 
-  private static boolean inSlab(Slab slab, List<Cutout> cutouts, List<Side> sides) {
-    Region region = slab.region();
-    Point p = insideOf(ring(sides));
-    return region.contains(p) && cutouts.stream().noneMatch(c -> c.ring().contains(p));
+  private static boolean inSlab(Slab slab, List<Cutout> cutouts, Region face) {
+    Point p = insideOf(face);
+    return slab.region().contains(p) && cutouts.stream().noneMatch(c -> c.ring().contains(p));
   }
 
-  /** A point inside a counter-clockwise ring, as far from its line as a few tries find. */
-  private static Point insideOf(Ring ring) {
-    Point best = ring.edges().getFirst().start();
+  /** A point inside a region, as far from its lines as a few tries find. */
+  private static Point insideOf(Region region) {
+    Point best = region.outer().edges().getFirst().start();
     double far = -1;
-    for (Edge e : ring.edges()) {
+    for (Edge e : region.outer().edges()) {
       double reach = Math.max(e.length(), 1) / 2;
       for (int halving = 0; halving < 12; halving++, reach /= 2) {
         Point p = e.at(0.5).plus(e.direction(0.5).left().times(reach));
-        if (ring.contains(p)) {
-          double d = ring.distance(p);
+        if (region.contains(p)) {
+          double d = region.outer().distance(p);
+          for (Ring hole : region.holes()) {
+            d = Math.min(d, hole.distance(p));
+          }
           if (d > far) {
             far = d;
             best = p;
