@@ -1,0 +1,35 @@
+package org.jointwright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+
+/** Lays the joints of a plan. */
+public final class LayoutEngine {
+  private LayoutEngine() {}
+
+  /**
+   * The plan with its joints and box-outs laid anew, and the panels they cut. What the user locked
+   * stays. Where no layout meets every rule, the least broken one.
+   */
+  public static Layout lay(Plan plan) {
+    Map<String, Slab> laid = new LinkedHashMap<>();
+    // The largest slab chooses first; the smaller ones beside it line up with it.
+    List<Slab> order = new ArrayList<>(plan.slabs());
+    order.sort(
+        Comparator.comparing((Slab s) -> s.lockedJoints().isEmpty())
+            .thenComparing(s -> -s.region().area()));
+    for (Slab slab : order) {
+      Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
+      laid.put(slab.id(), new SlabLayer(plan, slab, neighbours).lay());
+    }
+    List<Slab> slabs = plan.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
+    return Layouts.of(plan.withSlabs(EdgeJoints.addTo(plan.withSlabs(slabs))));
+  }
+}

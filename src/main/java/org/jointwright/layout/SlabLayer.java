@@ -1,0 +1,116 @@
+package org.jointwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.layout.boxout.BoxOuts;
+import org.jointwright.layout.piece.Carrier;
+import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Ground;
+import org.jointwright.layout.piece.Laid;
+import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.search.Score;
+import org.jointwright.layout.search.Search;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.How;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab;
+import org.jointwright.practice.JointDepth;
+import org.jointwright.practice.PanelShape;
+import org.jointwright.practice.Spacing;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Hull;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Segment;
+
+/** Lays one slab, all but the joints along its edges. */
+record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
+  Slab lay() {
+    List<BoxOut> boxes = BoxOuts.round(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
+    Ground ground = Grounds.of(slab, boxes, limits());
+    Draft start = Draft.of(ground);
+    for (Joint j : slab.lockedJoints()) {
+      for (Edge e : j.path().edges()) {
+        start = start.hold(e, j.kind());
+      }
+    }
+    Score score = new Score(neighbours.meetings());
+    Draft best = Search.best(start, score, plan.unit().isMetric());
+    List<Joint> joints = new ArrayList<>(slab.lockedJoints());
+    for (Laid l : best.lines()) {
+      joints.addAll(l.locked() ? beyondLocked(l) : List.of(contraction(l.path())));
+    }
+    joints.addAll(BoxOuts.filler(boxes, slab));
+    return slab.withLaid(joints.stream().map(this::withDepth).toList(), boxes);
+  }
+
+  private Limits limits() {
+    double width = Spacing.needsWidth(slab.jointing()) ? width() : 0;
+    return new Limits(
+        Spacing.longest(slab.thickness(), slab.jointing(), width).inches(),
+        PanelShape.aspect(slab.jointing()),
+        PanelShape.narrowest(slab.jointing()).inches());
+  }
+
+  private double width() {
+    return Hull.of(slab.outline().ring()).width();
+  }
+
+  private static Joint contraction(Edge path) {
+    return Joint.of("", JointKind.CONTRACTION, Path.of(path), Purpose.SPACING);
+  }
+
+  /** What the engine had to add to a locked joint so that it runs from edge to edge. */
+  private List<Joint> beyondLocked(Laid line) {
+    Optional<Joint> own =
+        slab.lockedJoints().stream()
+            .filter(j -> j.path().distance(line.move().seed()) < 0.01)
+            .findFirst();
+    if (own.isEmpty() || !(line.path() instanceof Segment)) {
+      return List.of();
+    }
+    Carrier carrier = line.move().carrier();
+    double a = carrier.place(own.get().path().start());
+    double b = carrier.place(own.get().path().end());
+    double low = Math.min(a, b);
+    double high = Math.max(a, b);
+    List<Joint> more = new ArrayList<>();
+    if (carrier.place(line.path().start()) < low - 1) {
+      more.add(
+          Joint.of(
+              "",
+              line.kind(),
+              Path.straight(line.path().start(), carrier.at(low)),
+              Purpose.SPACING));
+    }
+    if (carrier.place(line.path().end()) > high + 1) {
+      more.add(
+          Joint.of(
+              "",
+              line.kind(),
+              Path.straight(carrier.at(high), line.path().end()),
+              Purpose.SPACING));
+    }
+    return more;
+  }
+
+  private Joint withDepth(Joint joint) {
+    if (joint.kind() != JointKind.CONTRACTION || joint.depth().isPresent()) {
+      return joint;
+    }
+    How how = joint.how().orElse(How.TOOLED);
+    return new Joint(
+        joint.id(),
+        joint.kind(),
+        joint.path(),
+        joint.locked(),
+        joint.purpose(),
+        joint.how(),
+        Optional.of(JointDepth.least(slab.thickness(), how)),
+        joint.width(),
+        joint.kept());
+  }
+}

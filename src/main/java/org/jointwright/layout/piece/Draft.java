@@ -1,0 +1,205 @@
+package org.jointwright.layout.piece;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.plan.JointKind;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jspecify.annotations.Nullable;
+
+/** A slab as far as it is cut: its pieces, and the cuts in the order they were made. Immutable. */
+public final class Draft {
+  /** How far beyond a joint the next piece is looked for, inches. */
+  private static final double STEP = 0.25;
+
+  private static final double[] NUDGES = {0, 1.1, -1.3};
+
+  private final Ground ground;
+  private final List<Piece> pieces;
+  private final List<Laid> lines;
+  private @Nullable Tally tally;
+
+  private Draft(Ground ground, List<Piece> pieces, List<Laid> lines) {
+    this.ground = ground;
+    this.pieces = pieces;
+    this.lines = lines;
+  }
+
+  /** The uncut slab. */
+  public static Draft of(Ground ground) {
+    return new Draft(ground, List.of(ground.piece()), List.of());
+  }
+
+  /** What is being cut. */
+  public Ground ground() {
+    return ground;
+  }
+
+  /** The pieces. */
+  public List<Piece> pieces() {
+    return pieces;
+  }
+
+  /** The cuts; a piece's tags are their numbers. */
+  public List<Laid> lines() {
+    return lines;
+  }
+
+  /** The figures of this draft. */
+  public Tally tally() {
+    Tally t = tally;
+    if (t == null) {
+      t = Tally.of(this);
+      tally = t;
+    }
+    return t;
+  }
+
+  /** The number of the piece that holds {@code p}, or -1. */
+  public int find(Point p) {
+    for (int i = 0; i < pieces.size(); i++) {
+      if (pieces.get(i).contains(p)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** This draft after a cut; empty when the cut is not clean. */
+  public Optional<Draft> cut(Move move) {
+    return cut(move, JointKind.CONTRACTION, false, Double.NaN, Double.NaN);
+  }
+
+  /** This draft after as many of the cuts as are clean. */
+  public Draft cutAll(List<Move> moves) {
+    Draft d = this;
+    for (Move m : moves) {
+      d = d.cut(m).orElse(d);
+    }
+    return d;
+  }
+
+  /** This draft with a joint of the user's in it, cut on to the edges of the pieces it ends in. */
+  public Draft hold(Edge path, JointKind kind) {
+    Carrier carrier = Carriers.of(path);
+    Point middle = path.at(0.5);
+    double a = carrier.place(path.start());
+    double b = carrier.place(path.end());
+    double m = carrier.place(middle);
+    boolean round = carrier instanceof Carrier.Circle;
+    double turn = round ? 2 * Math.PI : 0;
+    double low = Math.min(relative(a, m, turn), relative(b, m, turn));
+    double high = Math.max(relative(a, m, turn), relative(b, m, turn));
+    return cut(new Move(carrier, middle, Move.Reach.PIECE), kind, true, low, high).orElse(this);
+  }
+
+  private static double relative(double place, double middle, double turn) {
+    double d = place - middle;
+    return turn > 0 ? Math.IEEEremainder(d, turn) : d;
+  }
+
+  private Optional<Draft> cut(Move move, JointKind kind, boolean locked, double low, double high) {
+    Optional<Chord> found = Optional.empty();
+    int first = -1;
+    // A seed may stand on a joint laid since: look a little to both sides of it then.
+    for (int i = 0; i < NUDGES.length && found.isEmpty(); i++) {
+      double place = move.carrier().place(move.seed());
+      Point seed = move.carrier().at(place + NUDGES[i] * move.carrier().perInch());
+      first = find(seed);
+      if (first >= 0) {
+        found = Chord.across(pieces.get(first), move.carrier(), seed);
+      }
+    }
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Work work = new Work(move, low, high);
+    if (!work.split(first, found.get())) {
+      return Optional.empty();
+    }
+    Chord.Hit end = work.extend(found.get().end(), true);
+    Chord.Hit start = work.extend(found.get().start(), false);
+    if (start.point().equals(end.point())) {
+      return Optional.empty();
+    }
+    Edge path = move.carrier().edge(start.point(), end.point());
+    List<Laid> all = new ArrayList<>(lines);
+    all.add(new Laid(move, path, start.tag(), end.tag(), kind, locked));
+    return Optional.of(new Draft(ground, work.pieces, all));
+  }
+
+  /** A cut in the making. */
+  private final class Work {
+    private final Move move;
+    private final double low;
+    private final double high;
+    private final List<Piece> pieces = new ArrayList<>(Draft.this.pieces);
+
+    Work(Move move, double low, double high) {
+      this.move = move;
+      this.low = low;
+      this.high = high;
+    }
+
+    boolean split(int number, Chord chord) {
+      List<Piece> parts = pieces.get(number).split(chord, lines.size());
+      if (parts.isEmpty()) {
+        return false;
+      }
+      pieces.set(number, parts.getFirst());
+      if (parts.size() > 1) {
+        pieces.add(number + 1, parts.getLast());
+      }
+      return true;
+    }
+
+    private boolean goesOn(Chord.Hit hit, boolean ahead) {
+      if (hit.tag() < 0) {
+        return false;
+      }
+      if (!Double.isNaN(low)) {
+        double at = move.carrier().place(hit.point()) - move.carrier().place(move.seed());
+        if (move.carrier() instanceof Carrier.Circle) {
+          at = Math.IEEEremainder(at, 2 * Math.PI);
+        }
+        double step = 2 * STEP * move.carrier().perInch();
+        return ahead ? at < high - step : at > low + step;
+      }
+      return move.reach() == Move.Reach.THROUGH;
+    }
+
+    /** Goes on from {@code from} through joints as far as the move reaches. */
+    Chord.Hit extend(Chord.Hit from, boolean ahead) {
+      Chord.Hit hit = from;
+      for (int guard = 0; guard < 400 && goesOn(hit, ahead); guard++) {
+        double place = move.carrier().place(hit.point());
+        double step = STEP * move.carrier().perInch();
+        Point beyond = move.carrier().at(ahead ? place + step : place - step);
+        int next = findIn(beyond);
+        if (next < 0) {
+          return hit;
+        }
+        Optional<Chord> chord = Chord.across(pieces.get(next), move.carrier(), beyond);
+        if (chord.isEmpty()) {
+          return hit;
+        }
+        Chord.Hit near = ahead ? chord.get().start() : chord.get().end();
+        if (near.point().distance(hit.point()) > STEP || !split(next, chord.get())) {
+          return hit;
+        }
+        hit = ahead ? chord.get().end() : chord.get().start();
+      }
+      return hit;
+    }
+
+    private int findIn(Point p) {
+      for (int i = 0; i < pieces.size(); i++) {
+        if (pieces.get(i).contains(p)) {
+          return i;
+        }
+      }
+      return -1;
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package org.jointwright.layout.piece;
+
+import java.util.List;
+import org.jointwright.joint.Source;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Point;
+
+/**
+ * What does not change while a slab is being cut.
+ *
+ * @param limits what its panels must keep to
+ * @param sources what each hard edge runs along; a loop's tag {@code -1 - h} means entry {@code h}
+ * @param loops the slab's outer line and its holes, openings and box-outs taken out
+ */
+public record Ground(Limits limits, List<Source> sources, List<Loop> loops) {
+  /** Copies the lists. */
+  public Ground {
+    sources = List.copyOf(sources);
+    loops = List.copyOf(loops);
+  }
+
+  /** What the hard edge of that tag runs along. */
+  public Source source(int tag) {
+    return sources.get(-1 - tag);
+  }
+
+  /** Whether the tag is an edge of the outline. */
+  public boolean isOutline(int tag) {
+    return tag < 0 && source(tag) instanceof Source.OnOutline;
+  }
+
+  /** The whole slab as one piece. */
+  public Piece piece() {
+    return new Piece(this, loops.getFirst(), loops.subList(1, loops.size()));
+  }
+
+  /** The area of the slab, openings and box-outs taken out, square inches. */
+  public double area() {
+    return piece().area();
+  }
+
+  /** The slab's own width at {@code p}: the shortest chord through it, inches. */
+  public double widthAt(Point p) {
+    Piece whole = piece();
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < 60; k++) {
+      Carrier line = new Carrier.Line(p, new Point(1, 0).turned(Math.PI * k / 60));
+      least =
+          Math.min(
+              least,
+              Chord.across(whole, line, p)
+                  .map(c -> c.path().length())
+                  .orElse(Double.POSITIVE_INFINITY));
+    }
+    return least;
+  }
+
+  /** The sharpest own corner of the slab at {@code p}, degrees; 360 where there is none. */
+  double cornerAt(Point p, boolean outlineOnly) {
+    double least = 360;
+    for (Loop loop : loops) {
+      for (int i = 0; i < loop.size(); i++) {
+        boolean counts = !outlineOnly || isOutline(loop.tag(i)) && isOutline(loop.tag(i - 1));
+        if (counts && loop.edge(i).start().distance(p) < 0.5) {
+          least = Math.min(least, loop.angle(i));
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Whether an edge is a bow of the slab's own edge. */
+  static boolean isBow(Loop loop, int i) {
+    return loop.isHard(i) && loop.edge(i) instanceof Arc;
+  }
+}

@@ -1,0 +1,125 @@
+package org.jointwright.layout.piece;
+
+import java.util.List;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
+
+/**
+ * One closed line of a piece, the piece on its left: the outer one counter-clockwise, holes
+ * clockwise.
+ *
+ * @param edges its edges in order
+ * @param tags what each runs along: the number of a line from 0 up, or {@code -1 - h} for edge
+ *     {@code h} of the {@link Ground}
+ */
+public record Loop(List<Edge> edges, List<Integer> tags) {
+  /** Copies the lists. */
+  public Loop {
+    edges = List.copyOf(edges);
+    tags = List.copyOf(tags);
+  }
+
+  /** How many edges it has. */
+  public int size() {
+    return edges.size();
+  }
+
+  /** Edge {@code i}, counted round. */
+  public Edge edge(int i) {
+    return edges.get(Math.floorMod(i, edges.size()));
+  }
+
+  /** The tag of edge {@code i}, counted round. */
+  public int tag(int i) {
+    return tags.get(Math.floorMod(i, tags.size()));
+  }
+
+  /** Whether edge {@code i} is the slab's own, an opening's or a box-out's. */
+  public boolean isHard(int i) {
+    return tag(i) < 0;
+  }
+
+  /** The distance from {@code p} to its nearest point, inches. */
+  public double distance(Point p) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Edge e : edges) {
+      least = Math.min(least, e.distance(p));
+    }
+    return least;
+  }
+
+  /** Twice the signed area, square inches. */
+  double doubleArea() {
+    Point o = edges.getFirst().start();
+    double sum = 0;
+    for (Edge e : edges) {
+      double ax = e.start().x() - o.x();
+      double ay = e.start().y() - o.y();
+      double bx = e.end().x() - o.x();
+      double by = e.end().y() - o.y();
+      sum += ax * by - ay * bx;
+      if (e instanceof Arc a) {
+        double r = a.radius();
+        sum += r * r * (a.sweep() - Math.sin(a.sweep()));
+      }
+    }
+    return sum;
+  }
+
+  /** Whether a ray from {@code p} crosses it an odd number of times. */
+  boolean surrounds(Point p) {
+    boolean odd = false;
+    for (Edge e : edges) {
+      odd ^= crosses(e.start(), e.end(), p);
+      if (e instanceof Arc a) {
+        odd ^= inBow(a, p);
+      }
+    }
+    return odd;
+  }
+
+  private static boolean crosses(Point a, Point b, Point p) {
+    if (a.y() > p.y() == b.y() > p.y()) {
+      return false;
+    }
+    return p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x();
+  }
+
+  private static boolean inBow(Arc a, Point p) {
+    if (p.distance(a.centre()) >= a.radius()) {
+      return false;
+    }
+    double side = a.end().minus(a.start()).cross(p.minus(a.start()));
+    return a.sweep() > 0 ? side < 0 : side > 0;
+  }
+
+  /** The interior angle at the start of edge {@code i} from the true tangents, degrees. */
+  public double angle(int i) {
+    Point in = edge(i - 1).direction(1);
+    Point out = edge(i).direction(0);
+    double back = Math.atan2(-in.y(), -in.x());
+    double ahead = Math.atan2(out.y(), out.x());
+    double angle = Math.toDegrees(back - ahead);
+    if (angle < 0) {
+      angle += 360;
+    }
+    return angle < 1e-7 && isSlit(i) ? 360 : angle;
+  }
+
+  /** Whether the loop turns back on itself at the start of edge {@code i}. */
+  private boolean isSlit(int i) {
+    return tag(i) == tag(i - 1) && edge(i - 1) instanceof Segment;
+  }
+
+  /** Whether {@code direction}, leaving the start of edge {@code i}, points into the piece. */
+  boolean opensTo(int i, Point direction) {
+    Point out = edge(i).direction(0);
+    double turn = Math.toDegrees(direction.angle() - out.angle());
+    if (turn < 0) {
+      turn += 360;
+    }
+    return turn > 0.05 && turn < angle(i) - 0.05;
+  }
+}

@@ -1,0 +1,35 @@
+package org.jointwright.layout.piece;
+
+import org.jointwright.shape.Point;
+
+/**
+ * A cut to be made.
+ *
+ * @param carrier the line or circle it runs along
+ * @param seed a point inside the piece it cuts; the cut holds it
+ * @param reach how far it goes
+ */
+public record Move(Carrier carrier, Point seed, Reach reach) {
+  /** How far a cut goes. */
+  public enum Reach {
+    /** Across one piece. */
+    PIECE,
+    /** On through every joint it meets, to the slab's own edges. */
+    THROUGH
+  }
+
+  /** A straight cut through two points, seeded half way. */
+  public static Move between(Point a, Point b, Reach reach) {
+    return new Move(Carrier.Line.through(a, b), a.towards(b, 0.5), reach);
+  }
+
+  /** The same cut on another carrier, its seed brought onto it. */
+  public Move on(Carrier other) {
+    return new Move(other, other.at(other.place(seed)), reach);
+  }
+
+  /** The same cut with another reach. */
+  public Move reaching(Reach other) {
+    return new Move(carrier, seed, other);
+  }
+}

@@ -1,0 +1,150 @@
+package org.jointwright.layout.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Faults;
+import org.jointwright.layout.piece.Move;
+import org.jointwright.layout.piece.Piece;
+import org.jointwright.shape.Point;
+
+/**
+ * Keeps the most hopeful drafts and cuts one broken piece of each in every way it knows. Every
+ * finished draft is kept whatever its rank: half-finished ones look cheaper than they will be.
+ */
+public final class Beam {
+  private static final int WIDTH = 12;
+  private static final int CHILDREN = 8;
+  private static final int DEPTH = 24;
+
+  /** How many cuts in all may be tried before the search takes what it has. */
+  private static final int EFFORT = 60_000;
+
+  private final Score score;
+  private final List<Point> hints;
+  private final List<Draft> finished = new ArrayList<>();
+  private final List<Draft> stuck = new ArrayList<>();
+  private double best = Double.POSITIVE_INFINITY;
+  private int effort;
+
+  /**
+   * A search.
+   *
+   * @param score how drafts are compared
+   */
+  public Beam(Score score) {
+    this.score = score;
+    this.hints = score.targets();
+  }
+
+  /** The best drafts that come of {@code start}, finished ones first, then the least broken. */
+  public List<Draft> search(Draft start) {
+    List<Draft> beam = List.of(start);
+    if (Score.isClean(start)) {
+      finish(start);
+    }
+    for (int depth = 0; depth < DEPTH && !beam.isEmpty() && effort < EFFORT; depth++) {
+      List<Draft> next = new ArrayList<>();
+      for (Draft d : beam) {
+        next.addAll(children(d, depth == 0));
+      }
+      beam = widest(next);
+    }
+    List<Draft> all = new ArrayList<>(finished);
+    all.sort(Comparator.comparingDouble(score::of));
+    stuck.sort(Comparator.comparingDouble(score::of));
+    all.addAll(stuck.subList(0, Math.min(WIDTH, stuck.size())));
+    return all;
+  }
+
+  private List<Draft> widest(List<Draft> drafts) {
+    drafts.sort(Comparator.comparingDouble(score::hopeful));
+    Set<Long> seen = new HashSet<>();
+    List<Draft> kept = new ArrayList<>();
+    for (Draft d : drafts) {
+      boolean worth = d.tally().length() < best;
+      if (worth && seen.add(Math.round(score.hopeful(d) * 1e4)) && kept.size() < WIDTH) {
+        kept.add(d);
+      }
+    }
+    return kept;
+  }
+
+  private void finish(Draft d) {
+    finished.add(d);
+    best = Math.min(best, score.of(d));
+  }
+
+  private List<Draft> children(Draft d, boolean root) {
+    int k = pick(d);
+    if (k < 0) {
+      return List.of();
+    }
+    Piece piece = d.pieces().get(k);
+    List<Draft> open = new ArrayList<>();
+    for (List<Move> pattern : patterns(d, piece, root)) {
+      if (effort > EFFORT) {
+        break;
+      }
+      effort += pattern.size();
+      Draft child = d.cutAll(pattern);
+      if (child == d) {
+        continue;
+      }
+      if (Score.isClean(child)) {
+        finish(child);
+      } else {
+        open.add(child);
+      }
+    }
+    if (open.isEmpty()) {
+      stuck.add(d);
+    }
+    stuck.addAll(open);
+    stuck.sort(Comparator.comparingDouble(score::of));
+    while (stuck.size() > WIDTH) {
+      stuck.removeLast();
+    }
+    open.sort(Comparator.comparingDouble(score::hopeful));
+    return open.subList(0, Math.min(root ? 3 * CHILDREN : CHILDREN, open.size()));
+  }
+
+  private List<List<Move>> patterns(Draft d, Piece piece, boolean root) {
+    List<List<Move>> all = new ArrayList<>();
+    if (root) {
+      all.addAll(Patterns.grids(piece, hints, Move.Reach.THROUGH));
+      all.addAll(Patterns.bands(piece, hints, Move.Reach.THROUGH));
+    } else {
+      List<Point> tees = d.tally().tees().stream().map(t -> t.at()).toList();
+      List<Point> near = tees.stream().filter(t -> piece.outer().distance(t) < 1).toList();
+      all.addAll(Patterns.bands(piece, near, Move.Reach.PIECE));
+      all.addAll(Patterns.grids(piece, near, Move.Reach.PIECE));
+      all.addAll(Patterns.bands(piece, near, Move.Reach.THROUGH));
+    }
+    all.addAll(Patterns.fractions(piece, Move.Reach.PIECE));
+    all.addAll(Cuts.fromCorners(piece));
+    all.addAll(Cuts.fromTees(d));
+    return all;
+  }
+
+  /** The piece to cut next: one with a hole or inside corners first, then the largest. */
+  private static int pick(Draft d) {
+    int best = -1;
+    double most = 0;
+    for (int i = 0; i < d.pieces().size(); i++) {
+      Piece p = d.pieces().get(i);
+      Faults f = p.faults();
+      if (!f.none()) {
+        double weight = p.area() * (1 + 10 * f.corners().size() + 100 * p.holes().size());
+        if (weight > most) {
+          most = weight;
+          best = i;
+        }
+      }
+    }
+    return best;
+  }
+}

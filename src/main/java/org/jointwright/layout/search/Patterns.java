@@ -1,0 +1,126 @@
+package org.jointwright.layout.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.piece.Move;
+import org.jointwright.layout.piece.Piece;
+import org.jointwright.shape.Point;
+
+/** Whole patterns of cuts on one piece. A pattern is one step of the search. */
+final class Patterns {
+  private Patterns() {}
+
+  /** Grids of parallel lines along every pair of main directions, shortest first. */
+  static List<List<Move>> grids(Piece piece, List<Point> hints, Move.Reach reach) {
+    List<Sized> found = new ArrayList<>();
+    for (Point u : Axes.of(piece)) {
+      Rows rows = new Rows(piece, u, hints);
+      Rows columns = new Rows(piece, u.left(), hints);
+      for (List<Double> r : variants(rows)) {
+        List<Move> first = rows.moves(r, reach);
+        for (List<Double> c : variants(columns)) {
+          List<Move> both = new ArrayList<>(first);
+          both.addAll(columns.moves(c, reach));
+          if (!both.isEmpty()) {
+            found.add(Sized.of(piece, both));
+          }
+        }
+      }
+    }
+    return sorted(found);
+  }
+
+  private static Set<List<Double>> variants(Rows rows) {
+    double s = rows.spacing();
+    Set<List<Double>> fixed = new LinkedHashSet<>();
+    fixed.add(List.of());
+    if (!rows.anchorPlaces().isEmpty()) {
+      fixed.add(rows.thinned(0.6 * s));
+      fixed.add(rows.thinned(0.35 * s));
+      fixed.add(rows.anchorPlaces());
+      if (rows.anchorPlaces().size() <= 4) {
+        for (double v : rows.anchorPlaces()) {
+          fixed.add(List.of(v));
+        }
+      }
+    }
+    Set<List<Double>> places = new LinkedHashSet<>();
+    for (List<Double> f : fixed) {
+      for (int extra = 0; extra <= (f.isEmpty() ? rows.mostExtra() : 1); extra++) {
+        places.add(rows.divided(f, extra));
+      }
+    }
+    return places;
+  }
+
+  /** Parallel lines one way only. */
+  static List<List<Move>> bands(Piece piece, List<Point> hints, Move.Reach reach) {
+    List<Sized> found = new ArrayList<>();
+    for (Point axis : Axes.of(piece)) {
+      for (Point u : List.of(axis, axis.left())) {
+        Rows rows = new Rows(piece, u, hints);
+        for (List<Double> places : variants(rows)) {
+          List<Move> moves = rows.moves(places, reach);
+          if (!moves.isEmpty()) {
+            found.add(Sized.of(piece, moves));
+          }
+        }
+      }
+    }
+    return sorted(found);
+  }
+
+  /** Grids and bands by shares of opposite sides. */
+  static List<List<Move>> fractions(Piece piece, Move.Reach reach) {
+    Fractions f = Fractions.of(piece);
+    if (!f.isFourSided()) {
+      return List.of();
+    }
+    List<Sized> found = new ArrayList<>();
+    for (int a = f.fewest(0); a <= f.fewest(0) + 2; a++) {
+      for (int b = f.fewest(1); b <= f.fewest(1) + 2; b++) {
+        List<Move> grid = f.grid(a, b, reach);
+        if (!grid.isEmpty()) {
+          found.add(Sized.of(piece, grid));
+        }
+      }
+    }
+    return sorted(found);
+  }
+
+  private static List<List<Move>> sorted(List<Sized> found) {
+    found.sort(Comparator.comparingDouble(Sized::length));
+    return found.stream().map(Sized::moves).toList();
+  }
+
+  /**
+   * A pattern and the length of its lines within the piece it was made for.
+   *
+   * @param length inches
+   */
+  record Sized(List<Move> moves, double length) {
+    static Sized of(Piece piece, List<Move> moves) {
+      return new Sized(moves, length(piece, moves));
+    }
+
+    private static double length(Piece piece, List<Move> moves) {
+      double sum = 0;
+      for (Move m : moves) {
+        sum +=
+            org.jointwright.layout.piece.Chord.across(piece, m.carrier(), m.seed())
+                .map(c -> c.path().length())
+                .orElse(0.0);
+      }
+      return sum;
+    }
+  }
+
+  /** The longest spacing of a piece's slab with the shade that still counts as met, inches. */
+  static double spacing(Piece piece) {
+    return piece.ground().limits().spacing() + Limits.SHADE;
+  }
+}

@@ -1,0 +1,151 @@
+package org.jointwright.layout.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.jointwright.layout.piece.Carrier;
+import org.jointwright.layout.piece.Chord;
+import org.jointwright.layout.piece.Faults;
+import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.piece.Loop;
+import org.jointwright.layout.piece.Move;
+import org.jointwright.layout.piece.Piece;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+
+/** Parallel lines across a piece: where they may stand. */
+final class Rows {
+  private final Piece piece;
+  private final Point along;
+  private final Point across;
+  private final double low;
+  private final double high;
+  private final List<Double> anchors;
+
+  /**
+   * Lines that run along {@code along}.
+   *
+   * @param hints places that a line should pass, besides the piece's own inside corners
+   */
+  Rows(Piece piece, Point along, List<Point> hints) {
+    this.piece = piece;
+    this.along = along;
+    this.across = along.left();
+    double lo = Double.POSITIVE_INFINITY;
+    double hi = Double.NEGATIVE_INFINITY;
+    for (Edge e : piece.outer().edges()) {
+      int parts = e.turn() == 0 ? 1 : 8;
+      for (int i = 0; i < parts; i++) {
+        double v = e.at((double) i / parts).dot(across);
+        lo = Math.min(lo, v);
+        hi = Math.max(hi, v);
+      }
+    }
+    this.low = lo;
+    this.high = hi;
+    this.anchors = anchors(hints);
+  }
+
+  private List<Double> anchors(List<Point> hints) {
+    TreeSet<Double> found = new TreeSet<>();
+    for (Faults.Corner c : piece.faults().corners()) {
+      if (serves(piece, c, along) || serves(piece, c, along.times(-1))) {
+        found.add(c.at().dot(across));
+      }
+    }
+    for (Point p : hints) {
+      found.add(p.dot(across));
+    }
+    List<Double> kept = new ArrayList<>();
+    for (double v : found) {
+      boolean near = !kept.isEmpty() && v - kept.getLast() < 0.3;
+      if (v > low + 12 && v < high - 12 && !near) {
+        kept.add(v);
+      }
+    }
+    return kept;
+  }
+
+  /** Whether a joint that leaves the corner in {@code direction} leaves two good angles. */
+  static boolean serves(Piece piece, Faults.Corner corner, Point direction) {
+    Loop loop = piece.loop(corner.loop());
+    double out = loop.edge(corner.vertex()).direction(0).angle();
+    double turn = Math.toDegrees(direction.angle() - out);
+    turn = turn < 0 ? turn + 360 : turn;
+    double rest = corner.angle() - turn;
+    return turn >= 59 && turn <= 185 && rest >= 59 && rest <= 185;
+  }
+
+  double span() {
+    return high - low;
+  }
+
+  double spacing() {
+    return piece.ground().limits().spacing();
+  }
+
+  /**
+   * How many parts more than the fewest are worth trying: enough that a panel as long as the
+   * spacing the other way can be had within the aspect.
+   */
+  int mostExtra() {
+    return fewest() <= 2 ? 3 : 2;
+  }
+
+  List<Double> anchorPlaces() {
+    return anchors;
+  }
+
+  /** The fewest equal parts of the whole span. */
+  int fewest() {
+    return parts(span());
+  }
+
+  private int parts(double gap) {
+    double spacing = piece.ground().limits().spacing() + Limits.SHADE;
+    return Math.max(1, (int) Math.ceil(gap / spacing));
+  }
+
+  /** Anchors thinned so that none is nearer than {@code least} to another or the piece's end. */
+  List<Double> thinned(double least) {
+    List<Double> kept = new ArrayList<>();
+    double last = low;
+    for (double v : anchors) {
+      if (v - last >= least && high - v >= least) {
+        kept.add(v);
+        last = v;
+      }
+    }
+    return kept;
+  }
+
+  /** The places of lines through {@code fixed}, each gap divided evenly with {@code extra} more. */
+  List<Double> divided(List<Double> fixed, int extra) {
+    List<Double> places = new ArrayList<>();
+    double from = low;
+    for (int i = 0; i <= fixed.size(); i++) {
+      double to = i < fixed.size() ? fixed.get(i) : high;
+      int n = parts(to - from) + extra;
+      for (int k = 1; k < n; k++) {
+        places.add(from + (to - from) * k / n);
+      }
+      if (i < fixed.size()) {
+        places.add(to);
+      }
+      from = to;
+    }
+    return places;
+  }
+
+  /** The moves for lines at {@code places}: one for each stretch inside the piece. */
+  List<Move> moves(List<Double> places, Move.Reach reach) {
+    List<Move> moves = new ArrayList<>();
+    for (double v : places) {
+      Carrier line = new Carrier.Line(across.times(v), along);
+      for (Chord c : piece.chords(line)) {
+        moves.add(new Move(line, c.path().at(0.5), reach));
+      }
+    }
+    return moves;
+  }
+}

@@ -1,0 +1,145 @@
+package org.jointwright.layout.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Faults;
+import org.jointwright.layout.piece.Laid;
+import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.piece.Measures;
+import org.jointwright.layout.piece.Piece;
+import org.jointwright.layout.piece.Tally;
+import org.jointwright.plan.JointKind;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
+
+/**
+ * How drafts are compared.
+ *
+ * @param meetings where slabs laid before meet this one without filler between (S7)
+ */
+public record Score(List<Meeting> meetings) {
+  /** What a broken panel weighs, ft: more than any joint saved by it. */
+  private static final double BROKEN = 30;
+
+  private static final double EXCESS = 3000;
+
+  /** What a missed joint of the neighbour weighs, ft; over the rules' 2, as a finisher sees it. */
+  private static final double MISS = 6;
+
+  private static final double MEET = 0.9;
+
+  /**
+   * A neighbour.
+   *
+   * @param stretches the edges shared with it
+   * @param ends where its joints end on them
+   */
+  public record Meeting(List<Segment> stretches, List<Point> ends) {
+    /** Copies the lists. */
+    public Meeting {
+      stretches = List.copyOf(stretches);
+      ends = List.copyOf(ends);
+    }
+
+    /** The ends of the slab that has fewer there, but not none, which meet none of the other's. */
+    private int missed(List<Point> ours) {
+      List<Point> fewer =
+          ours.isEmpty() || ours.size() > ends.size() && !ends.isEmpty() ? ends : ours;
+      List<Point> others = fewer == ends ? ours : ends;
+      if (ends.isEmpty() || ours.isEmpty()) {
+        return fewer.isEmpty() ? 0 : fewer.size();
+      }
+      int missed = 0;
+      for (Point p : fewer) {
+        if (others.stream().noneMatch(q -> q.distance(p) <= MEET)) {
+          missed++;
+        }
+      }
+      return missed;
+    }
+  }
+
+  /** Copies the list. */
+  public Score {
+    meetings = List.copyOf(meetings);
+  }
+
+  /** Where neighbours' joints end on shared edges. */
+  public List<Point> targets() {
+    return meetings.stream().flatMap(m -> m.ends().stream()).toList();
+  }
+
+  /** The value of a draft as it stands; less is better. */
+  public double of(Draft draft) {
+    Tally t = draft.tally();
+    return t.cost() + MISS * missed(draft) + BROKEN * t.broken() + EXCESS * t.excess();
+  }
+
+  /** Whether the draft may stay as it is. */
+  public static boolean isClean(Draft draft) {
+    return draft.tally().broken() == 0;
+  }
+
+  private int missed(Draft draft) {
+    int missed = 0;
+    for (Meeting m : meetings) {
+      List<Point> ours = new ArrayList<>();
+      for (Laid l : draft.lines()) {
+        for (Point p : List.of(l.end(false), l.end(true))) {
+          if (m.stretches().stream().anyMatch(s -> s.distance(p) < 0.5 && inside(s, p))) {
+            ours.add(p);
+          }
+        }
+      }
+      missed += m.missed(ours);
+    }
+    return missed;
+  }
+
+  private static boolean inside(Segment s, Point p) {
+    return s.start().distance(p) > 1 && s.end().distance(p) > 1;
+  }
+
+  /** The value of a draft with what its broken pieces will still need; less is more hopeful. */
+  public double hopeful(Draft draft) {
+    Tally t = draft.tally();
+    double feet = t.length() + 8 * t.tees().size();
+    for (Piece p : draft.pieces()) {
+      if (!p.faults().none()) {
+        feet += need(p);
+      }
+    }
+    return feet + 4 * t.excess();
+  }
+
+  /** The joints a broken piece will need at least, ft. */
+  static double need(Piece piece) {
+    Limits limits = piece.ground().limits();
+    Measures m = piece.measures();
+    Faults f = piece.faults();
+    double spacing = limits.spacing() + Limits.SHADE;
+    int along = (int) Math.ceil(m.longSide() / spacing);
+    int across = (int) Math.ceil(m.shortSide() / spacing);
+    double most = Math.min(f.aspectLimit(), 3);
+    for (int guard = 0; guard < 50; guard++) {
+      double l = m.longSide() / along;
+      double s = m.shortSide() / across;
+      if (l > s * (most + Limits.ASPECT_SHADE)) {
+        along++;
+      } else if (s > l * (most + Limits.ASPECT_SHADE)) {
+        across++;
+      } else {
+        break;
+      }
+    }
+    double fill = piece.area() / (m.longSide() * m.shortSide());
+    double length = (along - 1) * m.shortSide() + (across - 1) * m.longSide();
+    return length * fill / 12 + f.corners().size() + 0.5 * f.sharp().size() + 0.5;
+  }
+
+  /** Whether a joint is the engine's to move. */
+  public static boolean isFree(Laid line) {
+    return !line.locked() && line.kind() == JointKind.CONTRACTION;
+  }
+}
