@@ -24,7 +24,7 @@ public final class LayoutEngine {
     List<Slab> order = new ArrayList<>(plan.slabs());
     order.sort(
         Comparator.comparing((Slab s) -> s.lockedJoints().isEmpty())
-            .thenComparing(s -> -s.region().area()));
+            .thenComparingDouble(s -> -s.region().area()));
     for (Slab slab : order) {
       Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
       laid.put(slab.id(), new SlabLayer(plan, slab, neighbours).lay());

@@ -42,7 +42,7 @@ final class Numbering {
 
   private static double offset(Edge edge) {
     Point u = edge.direction(0);
-    Point same = u.x() < -1e-9 || Math.abs(u.x()) <= 1e-9 && u.y() < 0 ? u.times(-1) : u;
+    Point same = u.x() < -1e-9 || (Math.abs(u.x()) <= 1e-9 && u.y() < 0) ? u.times(-1) : u;
     return -same.left().dot(edge.start());
   }
 }

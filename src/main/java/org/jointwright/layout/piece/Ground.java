@@ -60,7 +60,7 @@ public record Ground(Limits limits, List<Source> sources, List<Loop> loops) {
     double least = 360;
     for (Loop loop : loops) {
       for (int i = 0; i < loop.size(); i++) {
-        boolean counts = !outlineOnly || isOutline(loop.tag(i)) && isOutline(loop.tag(i - 1));
+        boolean counts = !outlineOnly || (isOutline(loop.tag(i)) && isOutline(loop.tag(i - 1)));
         if (counts && loop.edge(i).start().distance(p) < 0.5) {
           least = Math.min(least, loop.angle(i));
         }

@@ -66,7 +66,7 @@ final class Splitter {
   }
 
   private static Chord turned(Chord c) {
-    return new Chord(c.path().reversed(), c.end(), c.start());
+    return new Chord(c.path().reversed(), /* start= */ c.end(), /* end= */ c.start());
   }
 
   /** A loop in the making. */
@@ -99,7 +99,7 @@ final class Splitter {
     }
 
     private void between(Loop loop, int k, double from, Point a, double to, Point b) {
-      if (to - from <= 0 || a.equals(b) && loop.edge(k) instanceof Segment) {
+      if (to - from <= 0 || (a.equals(b) && loop.edge(k) instanceof Segment)) {
         return;
       }
       Edge part =

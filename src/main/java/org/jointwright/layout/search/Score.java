@@ -44,12 +44,12 @@ public record Score(List<Meeting> meetings) {
 
     /** The ends of the slab that has fewer there, but not none, which meet none of the other's. */
     private int missed(List<Point> ours) {
-      List<Point> fewer =
-          ours.isEmpty() || ours.size() > ends.size() && !ends.isEmpty() ? ends : ours;
-      List<Point> others = fewer == ends ? ours : ends;
-      if (ends.isEmpty() || ours.isEmpty()) {
-        return fewer.isEmpty() ? 0 : fewer.size();
+      if (ours.isEmpty() || ends.isEmpty()) {
+        return ends.size();
       }
+      boolean oursFewer = ours.size() <= ends.size();
+      List<Point> fewer = oursFewer ? ours : ends;
+      List<Point> others = oursFewer ? ends : ours;
       int missed = 0;
       for (Point p : fewer) {
         if (others.stream().noneMatch(q -> q.distance(p) <= MEET)) {
