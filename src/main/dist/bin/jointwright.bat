@@ -28,7 +28,6 @@ if defined found exit /b 0
 if not exist "%~1" exit /b 0
 set "version="
 for /f "tokens=2 delims==" %%v in ('findstr /b "JAVA_VERSION=" "%~dp1..\release" 2^>nul') do set "version=%%~v"
-if not defined version for /f "tokens=3" %%v in ('""%~1" -version 2^>^&1" ^| findstr /i "version"') do if not defined version set "version=%%~v"
 if not defined version exit /b 0
 for /f "tokens=1 delims=.+-" %%m in ("%version%") do if %%m geq %least% set "found=%~1"
 exit /b 0
