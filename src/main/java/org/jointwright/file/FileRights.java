@@ -1,0 +1,34 @@
+package org.jointwright.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import org.jspecify.annotations.Nullable;
+
+/** Who may read a file: a temporary file is private, the file it becomes is not. */
+final class FileRights {
+  private FileRights() {}
+
+  /** Gives {@code fresh} the rights of the file it takes the place of. */
+  static void copy(Path from, Path fresh) throws IOException {
+    PosixFileAttributeView old = view(from);
+    PosixFileAttributeView now = view(fresh);
+    if (old != null && now != null) {
+      now.setPermissions(old.readAttributes().permissions());
+    }
+  }
+
+  /** Gives a file that is new what files usually have: read by all, written by its owner. */
+  static void usual(Path fresh) throws IOException {
+    PosixFileAttributeView view = view(fresh);
+    if (view != null) {
+      view.setPermissions(PosixFilePermissions.fromString("rw-r--r--"));
+    }
+  }
+
+  private static @Nullable PosixFileAttributeView view(Path file) {
+    return Files.getFileAttributeView(file, PosixFileAttributeView.class);
+  }
+}

@@ -1,0 +1,96 @@
+package org.jointwright.file;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * Writes files whole or not at all: to a temporary file beside the target, flushed to the disk, the
+ * version before kept as {@code NAME~}, then moved into place in one step. Whenever it stops, the
+ * target is the old version or the new one.
+ */
+public final class SafeSave {
+  private SafeSave() {}
+
+  /**
+   * Writes a file, the version before kept beside it.
+   *
+   * @throws IOException when it cannot be written; the file is then as it was
+   */
+  public static void saveWithBackup(Path target, byte[] bytes) throws IOException {
+    save(target, bytes, true);
+  }
+
+  /**
+   * Writes a file that can be made again, without a backup.
+   *
+   * @throws IOException when it cannot be written; the file is then as it was
+   */
+  public static void save(Path target, byte[] bytes) throws IOException {
+    save(target, bytes, false);
+  }
+
+  /** Where the version before is kept. */
+  public static Path backupOf(Path target) {
+    return target.resolveSibling(target.getFileName() + "~");
+  }
+
+  private static void save(Path named, byte[] bytes, boolean backup) throws IOException {
+    // Through a link the file itself is written, so that the link stays one.
+    Path target = Files.exists(named) ? named.toRealPath() : named.toAbsolutePath();
+    Path folder = target.getParent();
+    if (folder == null || Files.isDirectory(target)) {
+      throw new IOException("a folder is in the way: " + target);
+    }
+    Path fresh = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+    try {
+      write(fresh, bytes);
+      if (Files.exists(target)) {
+        FileRights.copy(target, fresh);
+        if (backup) {
+          keepBefore(target);
+        }
+      } else {
+        FileRights.usual(fresh);
+      }
+      moveOver(fresh, target);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+  }
+
+  private static void write(Path file, byte[] bytes) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      ByteBuffer rest = ByteBuffer.wrap(bytes);
+      while (rest.hasRemaining()) {
+        channel.write(rest);
+      }
+      channel.force(true);
+    }
+  }
+
+  /** The backup is a whole file at every moment too. */
+  private static void keepBefore(Path target) throws IOException {
+    Path copy = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".part");
+    try {
+      Files.copy(
+          target, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+      moveOver(copy, backupOf(target));
+    } finally {
+      Files.deleteIfExists(copy);
+    }
+  }
+
+  private static void moveOver(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package org.jointwright.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jointwright.file.json.Json;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Jointing;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
+
+/** Writes slabs as the plan file has them. */
+final class SlabWriter {
+  private final LengthUnit unit;
+
+  SlabWriter(LengthUnit unit) {
+    this.unit = unit;
+  }
+
+  Json json(Slab slab) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(slab.id()));
+    members.put("use", Json.of(FileWords.USE.apply(slab.use())));
+    members.put("thickness", size(slab.kept(), "thickness", slab.thickness()));
+    if (!slab.base().equals(Slab.DEFAULT_BASE) || slab.kept().typed().containsKey("base")) {
+      members.put("base", size(slab.kept(), "base", slab.base()));
+    }
+    members.put("outline", ring(slab.outline(), unit));
+    if (!slab.openings().isEmpty()) {
+      members.put("openings", Json.of(slab.openings().stream().map(this::opening).toList()));
+    }
+    PlanWriter.putUnlessEmpty(members, "edges", edges(slab.edges()));
+    PlanWriter.putUnlessEmpty(members, "jointing", jointing(slab.jointing()));
+    if (!slab.joints().isEmpty()) {
+      members.put("joints", Json.of(slab.joints().stream().map(this::joint).toList()));
+    }
+    if (!slab.boxOuts().isEmpty()) {
+      members.put("boxouts", Json.of(slab.boxOuts().stream().map(this::boxOut).toList()));
+    }
+    PlanWriter.addUnknown(slab.kept(), members);
+    return Json.of(members);
+  }
+
+  /** A ring as a list of vertices. */
+  static Json ring(Outline outline, LengthUnit unit) {
+    List<Json> vertices = new ArrayList<>();
+    for (Vertex v : outline.vertices()) {
+      Json at = JointPath.point(v.kept(), "at", v.at(), unit);
+      if (v.via().isEmpty() && v.kept().unknown().isEmpty()) {
+        vertices.add(at);
+        continue;
+      }
+      Map<String, Json> members = new LinkedHashMap<>();
+      members.put("at", at);
+      v.via().ifPresent(via -> members.put("via", JointPath.point(v.kept(), "via", via, unit)));
+      PlanWriter.addUnknown(v.kept(), members);
+      vertices.add(Json.of(members));
+    }
+    return Json.of(vertices);
+  }
+
+  private Json opening(Opening opening) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("ring", ring(opening.outline(), unit));
+    PlanWriter.putUnlessEmpty(members, "edges", edges(opening.edges()));
+    PlanWriter.addUnknown(opening.kept(), members);
+    return Json.of(members);
+  }
+
+  private static Map<String, Json> edges(Map<Integer, EdgeSetting> edges) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    edges.forEach((i, setting) -> members.put(Integer.toString(i), edge(setting)));
+    return members;
+  }
+
+  private static Json edge(EdgeSetting setting) {
+    Json against = Json.of(FileWords.AGAINST.apply(setting.against()));
+    if (!setting.floats() && setting.kept().unknown().isEmpty()) {
+      return against;
+    }
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("against", against);
+    if (setting.floats()) {
+      members.put("floats", Json.of(true));
+    }
+    PlanWriter.addUnknown(setting.kept(), members);
+    return Json.of(members);
+  }
+
+  private Map<String, Json> jointing(Jointing jointing) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    jointing.rule().ifPresent(r -> members.put("rule", Json.of(r.word())));
+    jointing
+        .maxSpacing()
+        .ifPresent(s -> members.put("maxSpacing", spacing(jointing.kept(), "maxSpacing", s)));
+    jointing.aspect().ifPresent(a -> members.put("aspect", new Json.Number(Decimals.number(a), 0)));
+    jointing
+        .minPanel()
+        .ifPresent(s -> members.put("minPanel", spacing(jointing.kept(), "minPanel", s)));
+    PlanWriter.addUnknown(jointing.kept(), members);
+    return members;
+  }
+
+  private Json joint(Joint joint) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(joint.id()));
+    members.put("kind", Json.of(FileWords.JOINT_KIND.apply(joint.kind())));
+    members.put("path", JointPath.json(joint.path(), joint.kept(), unit));
+    if (joint.locked()) {
+      members.put("locked", Json.of(true));
+    }
+    if (joint.purpose() != FileWords.usualPurpose(joint.kind())) {
+      members.put("purpose", Json.of(FileWords.PURPOSE.apply(joint.purpose())));
+    }
+    joint.how().ifPresent(h -> members.put("how", Json.of(h.word())));
+    joint.depth().ifPresent(d -> members.put("depth", size(joint.kept(), "depth", d)));
+    joint.width().ifPresent(w -> members.put("width", size(joint.kept(), "width", w)));
+    PlanWriter.addUnknown(joint.kept(), members);
+    return Json.of(members);
+  }
+
+  private Json boxOut(BoxOut boxOut) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("fixed", Json.of(boxOut.fixed()));
+    members.put("ring", ring(boxOut.outline(), unit));
+    PlanWriter.addUnknown(boxOut.kept(), members);
+    return Json.of(members);
+  }
+
+  private Json size(Kept kept, String field, Length length) {
+    return Lengths.size(kept, field, length.inches(), unit);
+  }
+
+  private Json spacing(Kept kept, String field, Length length) {
+    return Lengths.spacing(kept, field, length.inches(), unit);
+  }
+}
