@@ -25,7 +25,7 @@ final class DocumentReader {
 
   /** The plan; empty when there is any problem. */
   static Optional<Plan> read(Reading reading, Json json) {
-    return Fields.of(reading, json, Place.TOP)
+    return Fields.of(reading, json, new Place.Top())
         .flatMap(f -> new DocumentReader(reading, f).read())
         .filter(p -> reading.problemCount() == 0);
   }
@@ -58,16 +58,17 @@ final class DocumentReader {
       return false;
     }
     if (!(format instanceof Json.Text t) || !t.value().equals(FileWords.FORMAT)) {
-      reading.problem(Place.TOP.key("format"), format, "file.otherFormat", Fields.shown(format));
+      reading.problem(
+          new Place.Top().key("format"), format, "file.otherFormat", Fields.shown(format));
       return false;
     }
-    String said = version instanceof Json.Number n ? n.text() : "";
+    String said = version instanceof Json.Figure n ? n.text() : "";
     if (said.equals(Integer.toString(FileWords.VERSION))) {
       return true;
     }
     boolean isNewer = said.matches("[0-9]{1,9}") && Integer.parseInt(said) > FileWords.VERSION;
     reading.problem(
-        Place.TOP.key("version"),
+        new Place.Top().key("version"),
         version,
         isNewer ? "file.newerVersion" : "file.otherVersion",
         Fields.shown(version),
@@ -90,7 +91,7 @@ final class DocumentReader {
     List<Slab> slabs = new ArrayList<>();
     Ids.Names names = new Ids.Names();
     for (int i = 0; i < items.size(); i++) {
-      Place place = Place.TOP.key("slabs").item(i);
+      Place place = new Place.Top().key("slabs").item(i);
       int line = items.get(i).line();
       SlabReader.read(reading, items.get(i), place)
           .ifPresent(
@@ -112,7 +113,7 @@ final class DocumentReader {
     Set<String> names = fixed.stream().map(FixedObject::id).collect(Collectors.toSet());
     for (int i = 0; i < slabs.size(); i++) {
       Set<String> seen = new HashSet<>();
-      Place place = Place.TOP.key("slabs").item(i).key("boxouts");
+      Place place = new Place.Top().key("slabs").item(i).key("boxouts");
       for (int k = 0; k < slabs.get(i).boxOuts().size(); k++) {
         String name = slabs.get(i).boxOuts().get(k).fixed();
         if (!names.contains(name)) {

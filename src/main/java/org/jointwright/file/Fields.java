@@ -145,7 +145,7 @@ final class Fields {
     if (value == null) {
       return OptionalDouble.empty();
     }
-    if (value instanceof Json.Number n) {
+    if (value instanceof Json.Figure n) {
       double d = Double.parseDouble(n.text());
       if (d >= least && d <= most) {
         // A zero has no sign worth keeping.

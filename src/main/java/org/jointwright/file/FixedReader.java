@@ -38,7 +38,7 @@ final class FixedReader {
     List<FixedObject> objects = new ArrayList<>();
     Ids.Names names = new Ids.Names();
     for (int i = 0; i < items.size(); i++) {
-      Place place = Place.TOP.key("fixed").item(i);
+      Place place = new Place.Top().key("fixed").item(i);
       int line = items.get(i).line();
       Fields.of(reading, items.get(i), place)
           .flatMap(this::object)

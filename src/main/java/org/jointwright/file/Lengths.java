@@ -22,7 +22,7 @@ final class Lengths {
   static Optional<Double> read(Reading reading, Json value, Place place) {
     double inches;
     switch (value) {
-      case Json.Number n -> inches = Decimals.inches(n.text(), reading.unit());
+      case Json.Figure n -> inches = Decimals.inches(n.text(), reading.unit());
       case Json.Text t -> {
         try {
           inches = LengthReader.read(t.value(), reading.unit()).inches() + 0.0;
@@ -55,7 +55,7 @@ final class Lengths {
   /** How a length was written, as {@link Kept.Typed} carries it. */
   static String textOf(Json value) {
     return switch (value) {
-      case Json.Number n -> n.text();
+      case Json.Figure n -> n.text();
       case Json.Text t -> t.value();
       case Json.Members m -> "";
       case Json.Items i -> "";
@@ -69,7 +69,7 @@ final class Lengths {
   static Json coordinate(Kept kept, String field, double inches, LengthUnit unit) {
     return kept.typedFor(field, inches)
         .map(Lengths::typed)
-        .orElseGet(() -> new Json.Number(Decimals.shortest(inches, unit), 0));
+        .orElseGet(() -> new Json.Figure(Decimals.shortest(inches, unit), 0));
   }
 
   /**
@@ -87,7 +87,7 @@ final class Lengths {
   }
 
   private static Json typed(String text) {
-    return NUMBER.matcher(text).matches() ? new Json.Number(text, 0) : Json.of(text);
+    return NUMBER.matcher(text).matches() ? new Json.Figure(text, 0) : Json.of(text);
   }
 
   private static String withUnit(double inches, LengthUnit unit) {

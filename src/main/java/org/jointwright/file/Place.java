@@ -2,9 +2,6 @@ package org.jointwright.file;
 
 /** A place in a file: {@code slabs[0].outline[3]}. The text is only made when it is asked for. */
 sealed interface Place {
-  /** The whole file. */
-  Place TOP = new Top();
-
   /** As the user reads it; empty for the whole file. */
   String text();
 

@@ -22,10 +22,10 @@ public final class PlanWriter {
   public static String write(Plan plan) {
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("format", Json.of(FileWords.FORMAT));
-    members.put("version", new Json.Number(Integer.toString(FileWords.VERSION), 0));
+    members.put("version", new Json.Figure(Integer.toString(FileWords.VERSION), 0));
     members.put("unit", Json.of(plan.unit().symbol()));
     if (plan.north() != 0) {
-      members.put("north", new Json.Number(Decimals.number(plan.north()), 0));
+      members.put("north", new Json.Figure(Decimals.number(plan.north()), 0));
     }
     putUnlessEmpty(members, "job", job(plan.job()));
     SlabWriter slabs = new SlabWriter(plan.unit());

@@ -78,7 +78,7 @@ record ReadVertex(
   /** Keeps how a coordinate was typed where the writer would put it otherwise. */
   private static void note(
       Reading reading, Map<String, Kept.Typed> typed, String field, Json value, double inches) {
-    if (!(value instanceof Json.Number n)
+    if (!(value instanceof Json.Figure n)
         || !n.text().equals(Decimals.shortest(inches, reading.unit()))) {
       typed.put(field, new Kept.Typed(Lengths.textOf(value), inches));
     }

@@ -101,7 +101,7 @@ final class SlabWriter {
     jointing
         .maxSpacing()
         .ifPresent(s -> members.put("maxSpacing", spacing(jointing.kept(), "maxSpacing", s)));
-    jointing.aspect().ifPresent(a -> members.put("aspect", new Json.Number(Decimals.number(a), 0)));
+    jointing.aspect().ifPresent(a -> members.put("aspect", new Json.Figure(Decimals.number(a), 0)));
     jointing
         .minPanel()
         .ifPresent(s -> members.put("minPanel", spacing(jointing.kept(), "minPanel", s)));

@@ -11,10 +11,17 @@ final class Winding {
       case Arc a -> {
         // The chord's angle, and a full turn when p lies between chord and arc.
         double angle = chord(a.start(), a.end(), p);
-        boolean inCircle = p.distance(a.centre()) < a.radius();
-        double side = a.end().minus(a.start()).cross(p.minus(a.start()));
+        if (p.distance(a.centre()) >= a.radius()) {
+          yield angle;
+        }
+        // The side is taken as the angle takes it, so that rounding cannot set them at odds.
+        double side = a.start().minus(p).cross(a.end().minus(p));
+        if (side == 0) {
+          // On the chord the half turn has no sign of its own: it has the arc's.
+          yield Math.copySign(Math.PI, a.sweep());
+        }
         boolean arcSide = a.sweep() > 0 ? side < 0 : side > 0;
-        yield inCircle && arcSide ? angle + Math.copySign(2 * Math.PI, a.sweep()) : angle;
+        yield arcSide ? angle + Math.copySign(2 * Math.PI, a.sweep()) : angle;
       }
     };
   }

@@ -24,6 +24,18 @@ class ShapesTest {
   }
 
   @Test
+  void pointOnTheChordOfAnArcIsInsideTheCircle() {
+    Edge up = Arc.through(p(10, 0), p(0, 10), p(-10, 0));
+    Edge down = Arc.through(p(-10, 0), p(0, -10), p(10, 0));
+    for (Ring circle :
+        List.of(new Ring(List.of(up, down)), new Ring(List.of(up, down)).reversed())) {
+      assertThat(circle.contains(p(4, 0))).isTrue();
+      assertThat(circle.contains(p(-4, 0))).isTrue();
+      assertThat(circle.contains(p(0, 0))).isTrue();
+    }
+  }
+
+  @Test
   void flatBowIsAStraightEdge() {
     assertThat(Arc.through(p(0, 0), p(50, 1e-6), p(100, 0))).isInstanceOf(Segment.class);
   }

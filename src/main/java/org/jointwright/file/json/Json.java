@@ -30,7 +30,7 @@ public sealed interface Json {
   record Text(String value, int line) implements Json {}
 
   /** A number, by its text. */
-  record Number(String text, int line) implements Json {}
+  record Figure(String text, int line) implements Json {}
 
   /** {@code true} or {@code false}. */
   record Flag(boolean value, int line) implements Json {}

@@ -43,7 +43,7 @@ public final class JsonPrinter {
       case Json.Members m -> flatten(m, Integer.MAX_VALUE);
       case Json.Items i -> flatten(i, Integer.MAX_VALUE);
       case Json.Text t -> flatten(t, Integer.MAX_VALUE);
-      case Json.Number n -> flatten(n, Integer.MAX_VALUE);
+      case Json.Figure n -> flatten(n, Integer.MAX_VALUE);
       case Json.Flag f -> flatten(f, Integer.MAX_VALUE);
       case Json.Nothing n -> flatten(n, Integer.MAX_VALUE);
       case Json.Raw r -> flatten(r, Integer.MAX_VALUE);
@@ -111,7 +111,7 @@ public final class JsonPrinter {
         out.append(']');
       }
       case Json.Text t -> quote(t.value());
-      case Json.Number n -> out.append(n.text());
+      case Json.Figure n -> out.append(n.text());
       case Json.Flag f -> out.append(f.value());
       case Json.Nothing n -> out.append("null");
       case Json.Raw r -> out.append(r.text());

@@ -88,7 +88,7 @@ public final class JsonReader {
     if (parser.isNaN()) {
       throw fault(JsonFault.Kind.NOT_FINITE, digits);
     }
-    return new Json.Number(digits, line);
+    return new Json.Figure(digits, line);
   }
 
   private Json members(int depth, int line) throws JsonFault {
