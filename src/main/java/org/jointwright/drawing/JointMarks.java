@@ -61,8 +61,9 @@ public final class JointMarks {
   }
 
   private static void join(List<Edge> around, List<Edge> back) {
-    around.add(new Segment(around.getLast().end(), back.getFirst().start()));
+    Point far = around.getLast().end();
     Point first = around.getFirst().start();
+    around.add(new Segment(far, back.getFirst().start()));
     around.addAll(back);
     around.add(new Segment(around.getLast().end(), first));
   }
