@@ -31,7 +31,8 @@ final class Offsets {
     List<Edge> out = new ArrayList<>();
     for (Edge e : edges) {
       if (!out.isEmpty() && !out.getLast().end().equals(e.start())) {
-        out.add(new Segment(out.getLast().end(), e.start()));
+        Point last = out.getLast().end();
+        out.add(new Segment(last, e.start()));
       }
       out.add(e);
     }

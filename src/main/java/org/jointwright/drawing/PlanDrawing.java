@@ -101,9 +101,14 @@ public final class PlanDrawing {
   private static List<Mark> fixed(Layout layout, View view, Pens pens) {
     List<Mark> marks = new ArrayList<>();
     for (FixedObject f : layout.plan().fixed()) {
-      marks.addAll(FixedMarks.of(f.kind(), view.on(f.shape().ring()), pens));
+      marks.addAll(fixed(f, view, pens));
     }
     return marks;
+  }
+
+  /** The marks of one fixed object. */
+  public static List<Mark> fixed(FixedObject object, View view, Pens pens) {
+    return FixedMarks.of(object.kind(), view.on(object.shape().ring()), pens);
   }
 
   private static List<Mark> nailheads(Layout layout, View view, Pens pens) {

@@ -1,0 +1,189 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.JointMarks;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Numbering.Item;
+import org.jointwright.drawing.Pens;
+import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.View;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+
+/** A box-out drawn large, with what a crew needs to form it. */
+final class BoxOutBlock implements Block {
+  private static final double PICTURE = 31;
+
+  private final Facts facts;
+  private final Item item;
+  private final double turn;
+  private final Ring ring;
+  private final BoxOutShape shape;
+
+  BoxOutBlock(Facts facts, Item item, double turn) {
+    this.facts = facts;
+    this.item = item;
+    this.turn = turn;
+    this.ring = item.boxOut().orElseThrow().outline().ring();
+    this.shape = BoxOutShape.of(ring, new Sides(facts.lettering()), item.slab());
+  }
+
+  @Override
+  public String name() {
+    return "box-out-" + item.number();
+  }
+
+  private record Figure(String figure, String what) {}
+
+  private List<Figure> figures() {
+    return switch (shape) {
+      case BoxOutShape.Round r ->
+          List.of(new Figure(facts.print(r.radius()), facts.say("boxOut.radius")));
+      case BoxOutShape.Square s -> square(s);
+      case BoxOutShape.Turned t ->
+          List.of(
+              new Figure(facts.print(t.reach()), facts.say("boxOut.tip")),
+              new Figure(facts.print(t.reach() * Math.sqrt(2)), facts.say("boxOut.side")));
+      case BoxOutShape.Cornered c -> List.of();
+    };
+  }
+
+  private List<Figure> square(BoxOutShape.Square s) {
+    String length = facts.print(s.length());
+    if (length.equals(facts.print(s.depth()))) {
+      return List.of(new Figure(length, facts.say("boxOut.side")));
+    }
+    return List.of(
+        new Figure(length, facts.say("boxOut.along", s.along().name())),
+        new Figure(facts.print(s.depth()), facts.say("boxOut.across")));
+  }
+
+  /** Where it stands: its middle, or its corners one by one. */
+  private List<String> places() {
+    Sides sides = new Sides(facts.lettering());
+    return switch (shape) {
+      case BoxOutShape.Round r -> List.of(centre(r.centre(), sides));
+      case BoxOutShape.Square s -> List.of(centre(s.centre(), sides));
+      case BoxOutShape.Turned t -> List.of(centre(t.centre(), sides));
+      case BoxOutShape.Cornered c ->
+          c.corners().stream()
+              .map(p -> sides.onSide(item.slab(), p).orElseGet(() -> sides.off(item.slab(), p)))
+              .map(facts::say)
+              .toList();
+    };
+  }
+
+  private String centre(Point p, Sides sides) {
+    return facts.say("boxOut.centre", facts.off(sides.off(item.slab(), p)));
+  }
+
+  private List<String> lines() {
+    return places().stream()
+        .flatMap(p -> Lines.wrap(p, Type.TABLE, ListBlock.WIDTH).stream())
+        .toList();
+  }
+
+  @Override
+  public double height() {
+    return 7 + PICTURE * pictureShare() + 2 + lines().size() * 5.2 + 1;
+  }
+
+  private double pictureShare() {
+    Box box = ring.box();
+    return Math.clamp(height(box) / width(box), 0.45, 1);
+  }
+
+  private double width(Box b) {
+    return turn == 0 ? b.width() : b.height();
+  }
+
+  private double height(Box b) {
+    return turn == 0 ? b.height() : b.width();
+  }
+
+  @Override
+  public List<Mark> at(double x, double y, double width) {
+    List<Mark> marks = new ArrayList<>();
+    double right = x + ListBlock.WIDTH;
+    String number = String.valueOf(item.number());
+    marks.add(Type.HEAD.at(x, y + 3.6, facts.say("boxOut.title", number), Anchor.START));
+    String kind = object().map(f -> facts.say("fixed." + f.kind().name())).orElse("");
+    marks.add(Type.NOTE.at(right, y + 3.6, kind, Anchor.END));
+    marks.add(Mark.Line.of(new Point(x, y + 5.5), new Point(right, y + 5.5), 0.5, Role.RULE));
+    double high = PICTURE * pictureShare();
+    marks.addAll(picture(new Box(x, y + 7, x + PICTURE, y + 7 + high)));
+    double base = y + 7 + high / 2 - (figures().size() - 1) * 7.5 + 0.5;
+    for (Figure f : figures()) {
+      marks.add(Type.MARK.at(right, base, f.figure(), Anchor.END));
+      marks.add(Type.NOTE.at(right, base + 5, f.what(), Anchor.END));
+      base += 15;
+    }
+    double line = y + 7 + high + 2 + 4;
+    for (String text : lines()) {
+      marks.add(Type.TABLE.at(x, line, text, Anchor.START));
+      line += 5.2;
+    }
+    return marks;
+  }
+
+  private java.util.Optional<FixedObject> object() {
+    return facts.plan().fixedObject(item.boxOut().orElseThrow().fixed());
+  }
+
+  private List<Mark> picture(Box room) {
+    double margin = 3;
+    Box box = ring.box();
+    double scale =
+        Math.min(
+            (room.width() - 2 * margin) / width(box), (room.height() - 2 * margin) / height(box));
+    View flat = new View(new Point(0, 0), scale, turn);
+    Point origin = room.centre().minus(flat.on(box.centre()));
+    View view = new View(origin, scale, turn);
+    List<Mark> marks = new ArrayList<>();
+    marks.addAll(around(view));
+    marks.add(Mark.Area.of(view.on(ring), Role.PAPER));
+    Path rim = view.on(new Path(ring.edges()));
+    if (item.joints().isEmpty()) {
+      marks.add(Mark.Line.of(rim, Pens.PAPER.outline(), Role.OUTLINE));
+    }
+    for (Joint j : item.joints()) {
+      marks.addAll(
+          JointMarks.joint(
+              JointKind.ISOLATION,
+              view.on(j.path()),
+              j.width().map(w -> w.inches()).orElse(PlanDrawing.FILLER) * scale,
+              Pens.PAPER));
+    }
+    object().ifPresent(f -> marks.addAll(PlanDrawing.fixed(f, view, Pens.PAPER)));
+    return marks;
+  }
+
+  /** The stubs of the joints that run from it, and the slab's edge where it stands on one. */
+  private List<Mark> around(View view) {
+    List<Mark> marks = new ArrayList<>();
+    for (Finder.Run run : facts.runs().values()) {
+      if (run.path().edges().size() != 1) {
+        continue;
+      }
+      var e = run.path().edges().getFirst();
+      for (double t : new double[] {0, 1}) {
+        Point p = e.at(t);
+        if (ring.distance(p) <= Sides.ON && run.item().slab().equals(item.slab())) {
+          Point at = view.on(p);
+          Point away = view.heading(e.direction(t)).times(t == 0 ? 1 : -1);
+          marks.add(
+              Mark.Line.of(at, at.plus(away.times(3)), Pens.PAPER.contraction(), Role.CONTRACTION));
+        }
+      }
+    }
+    return marks;
+  }
+}

@@ -1,0 +1,124 @@
+package org.jointwright.sheet;
+
+import java.util.List;
+import org.jointwright.shape.Point;
+
+/**
+ * How well a set of taped distances holds points in place: the covariance of a least-squares
+ * adjustment of a trilateration net, brought up to date figure by figure (a rank-one update; the
+ * usual theory of adjustment, from memory). Points are known but not trusted at first; the first
+ * point and the direction to the second are held.
+ */
+final class Certainty {
+  /** How little is known of a point before anything is taped; square inches. */
+  private static final double UNKNOWN = 1e5;
+
+  private final List<Point> points;
+  private final double[][] covariance;
+
+  Certainty(List<Point> points) {
+    this.points = points;
+    int n = 2 * points.size();
+    covariance = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      covariance[i][i] = i < 2 ? 1e-4 : UNKNOWN;
+    }
+    if (points.size() > 1) {
+      Point u = direction(0, 1).left();
+      double[] hold = new double[n];
+      hold[2] = u.x();
+      hold[3] = u.y();
+      update(hold, 1e-4);
+    }
+  }
+
+  private Point direction(int i, int k) {
+    Point d = points.get(k).minus(points.get(i));
+    return d.norm() == 0 ? new Point(1, 0) : d.unit();
+  }
+
+  private double[] row(int i, int k) {
+    double[] a = new double[covariance.length];
+    Point u = direction(i, k);
+    a[2 * i] -= u.x();
+    a[2 * i + 1] -= u.y();
+    a[2 * k] += u.x();
+    a[2 * k + 1] += u.y();
+    return a;
+  }
+
+  /** A taped distance between two points, good to the rounding of the sheet. */
+  void distance(int i, int k) {
+    update(row(i, k), Ties.ROUNDING * Ties.ROUNDING);
+  }
+
+  /** Point {@code k} stands on the string from {@code i} to {@code j}. */
+  void inLine(int i, int k, int j) {
+    Point across = direction(i, j).left();
+    double whole = points.get(i).distance(points.get(j));
+    double share = whole == 0 ? 0 : points.get(i).distance(points.get(k)) / whole;
+    double[] a = new double[covariance.length];
+    add(a, i, across, share - 1);
+    add(a, k, across, 1);
+    add(a, j, across, -share);
+    update(a, Ties.ROUNDING * Ties.ROUNDING / 4);
+  }
+
+  private static void add(double[] a, int i, Point u, double factor) {
+    a[2 * i] += u.x() * factor;
+    a[2 * i + 1] += u.y() * factor;
+  }
+
+  /** How much of all doubt a distance would take away, square inches. */
+  double gain(int i, int k) {
+    double[] a = row(i, k);
+    double[] ca = times(a);
+    double sum = 0;
+    for (double c : ca) {
+      sum += c * c;
+    }
+    return sum / (Ties.ROUNDING * Ties.ROUNDING + dot(a, ca));
+  }
+
+  /** The doubt of the point that is held worst, inches. */
+  double worst() {
+    double worst = 0;
+    for (int i = 0; i < covariance.length; i += 2) {
+      worst = Math.max(worst, covariance[i][i] + covariance[i + 1][i + 1]);
+    }
+    return Math.sqrt(worst / 2);
+  }
+
+  private void update(double[] a, double variance) {
+    double[] ca = times(a);
+    double s = variance + dot(a, ca);
+    for (int i = 0; i < ca.length; i++) {
+      if (ca[i] == 0) {
+        continue;
+      }
+      for (int k = 0; k < ca.length; k++) {
+        covariance[i][k] -= ca[i] * ca[k] / s;
+      }
+    }
+  }
+
+  private double[] times(double[] a) {
+    double[] out = new double[a.length];
+    for (int k = 0; k < a.length; k++) {
+      if (a[k] != 0) {
+        for (int i = 0; i < a.length; i++) {
+          out[i] += covariance[i][k] * a[k];
+        }
+      }
+    }
+    return out;
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+}

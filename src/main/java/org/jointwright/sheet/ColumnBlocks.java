@@ -1,0 +1,118 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jointwright.drawing.Numbering.Item;
+import org.jointwright.drawing.Numbering.Work;
+import org.jointwright.plan.Tape;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+
+/** What stands in the column beside the plan. */
+final class ColumnBlocks {
+  /** A bend of a side that is farther off the string than this is told; inches. */
+  private static final double BEND = 1.0 / 16;
+
+  private final Facts facts;
+  private final double turn;
+
+  ColumnBlocks(Facts facts, double turn) {
+    this.facts = facts;
+    this.turn = turn;
+  }
+
+  /** The blocks in their order; {@code unplaced} are the sides that found no place on the plan. */
+  List<Block> of(List<Chains.Chain> unplaced) {
+    List<Block> blocks = new ArrayList<>();
+    for (Item item : facts.numbering().items()) {
+      if (item.work() == Work.BOX_OUT) {
+        blocks.add(new BoxOutBlock(facts, item, turn));
+      }
+    }
+    addList(blocks, "diagonals", "ties", ties());
+    addList(blocks, "arcs", "arcs", arcs());
+    addList(blocks, "bends", "bends", bends());
+    addList(blocks, "sides", "sides", sides(unplaced));
+    return blocks;
+  }
+
+  private void addList(List<Block> blocks, String name, String key, List<ListBlock.Row> rows) {
+    if (!rows.isEmpty()) {
+      boolean large = name.equals("diagonals") && rows.size() <= 8;
+      blocks.add(
+          new ListBlock(name, facts.say(key + ".title"), facts.say(key + ".note"), large, rows));
+    }
+  }
+
+  /** Diagonals; two of one length share a row. */
+  private List<ListBlock.Row> ties() {
+    Map<String, List<String>> byLength = new LinkedHashMap<>();
+    for (Ties.Tie tie : facts.ties()) {
+      byLength
+          .computeIfAbsent(facts.print(tie.length()), k -> new ArrayList<>())
+          .add(tie.from().letter() + "–" + tie.to().letter());
+    }
+    return byLength.entrySet().stream()
+        .map(e -> new ListBlock.Row(String.join(", ", e.getValue()), e.getKey()))
+        .toList();
+  }
+
+  private List<ListBlock.Row> arcs() {
+    List<ListBlock.Row> rows = new ArrayList<>();
+    for (Tape t : facts.lettering().tapes()) {
+      if (t.path().edges().size() == 1 && t.path().edges().getFirst() instanceof Arc arc) {
+        double bow = Schedule.bow(arc);
+        String side = facts.say(bow >= 0 ? "arcs.left" : "arcs.right", facts.print(Math.abs(bow)));
+        String chord = facts.print(arc.start().distance(arc.end()));
+        rows.add(
+            new ListBlock.Row(
+                facts.say("arcs.row", t.name(), facts.print(arc.radius()), chord, side), ""));
+      }
+    }
+    return rows;
+  }
+
+  /** Vertices of straight sides that stand off the string from corner to corner. */
+  private List<ListBlock.Row> bends() {
+    List<ListBlock.Row> rows = new ArrayList<>();
+    for (Tape t : facts.lettering().tapes()) {
+      if (!t.isStraight()) {
+        continue;
+      }
+      Point u = t.to().at().minus(t.from().at()).unit();
+      for (Edge e : t.path().edges().subList(1, t.path().edges().size())) {
+        double off = u.cross(e.start().minus(t.from().at()));
+        if (Math.abs(off) > BEND) {
+          String key = off >= 0 ? "at.left" : "at.right";
+          double along = u.dot(e.start().minus(t.from().at()));
+          rows.add(
+              new ListBlock.Row(
+                  facts.say(key, facts.print(along), t.name(), facts.print(Math.abs(off))), ""));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private List<ListBlock.Row> sides(List<Chains.Chain> unplaced) {
+    List<ListBlock.Row> rows = new ArrayList<>();
+    for (Chains.Chain chain : unplaced) {
+      List<Chains.Stop> inner = chain.stops().subList(0, chain.stops().size() - 1);
+      String marks =
+          inner.stream()
+              .map(
+                  s ->
+                      s.corner().isEmpty()
+                          ? facts.print(s.along())
+                          : facts.say("sides.stop", s.corner(), facts.print(s.along())))
+              .collect(Collectors.joining(", "));
+      String label = chain.tape().name() + (marks.isEmpty() ? "" : ": " + marks);
+      rows.add(new ListBlock.Row(label, facts.print(chain.total())));
+    }
+    return rows;
+  }
+}

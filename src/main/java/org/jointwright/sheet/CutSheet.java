@@ -1,0 +1,72 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Mark;
+import org.jointwright.joint.Layout;
+import org.jointwright.shape.Box;
+
+/**
+ * The crew's cut sheet: everything a finisher with a tape needs to set the forms' corners, snap
+ * every joint and set every strip of filler.
+ */
+public final class CutSheet {
+  /** Between the paper's edge and everything, millimetres. */
+  static final double MARGIN = 10;
+
+  private static final double COLUMN = ListBlock.WIDTH;
+  private static final double GAP = 5.6;
+  private static final int MOST_ROWS = 6;
+
+  private final Facts facts;
+  private final SheetOptions options;
+  private final Schedule schedule;
+
+  private CutSheet(Layout layout, SheetOptions options) {
+    this.options = options;
+    this.facts = Facts.of(layout, options.words());
+    this.schedule = new Schedule(facts);
+  }
+
+  /** The pages of the cut sheet for a layout, one at least. */
+  public static List<Page> of(Layout layout, SheetOptions options) {
+    return new CutSheet(layout, options).pages();
+  }
+
+  private List<Page> pages() {
+    Paper paper = options.paper();
+    double low = paper.height() - Foot.HEIGHT;
+    double right = paper.width() - MARGIN;
+    Bottom bottom = Bottom.of(facts, schedule, right - MARGIN);
+    double fieldLow = low - bottom.height() - 3;
+    Box field = new Box(MARGIN, 8, right - COLUMN - GAP, fieldLow);
+    PlanOnPage plan = PlanOnPage.of(facts, field);
+
+    List<Block> column = new ColumnBlocks(facts, plan.field().view().turn()).of(plan.unplaced());
+    List<Mark> first = new ArrayList<>(plan.marks());
+    List<Block> left = new ArrayList<>();
+    first.addAll(Flow.column(column, right - COLUMN, 10, fieldLow - 10, COLUMN, left));
+    first.addAll(bottom.at(MARGIN, low - bottom.height()));
+    List<Block> rest = new ArrayList<>(bottom.left());
+    rest.addAll(left);
+
+    List<List<Mark>> pages = new ArrayList<>();
+    pages.add(first);
+    while (!rest.isEmpty()) {
+      List<Block> more = new ArrayList<>();
+      pages.add(Flow.page(rest, new Box(MARGIN, 10, right, low - 4), more));
+      if (more.size() == rest.size() && more.equals(rest)) {
+        throw new IllegalStateException("a block is higher than a page: " + more.getFirst().name());
+      }
+      rest = more;
+    }
+    List<Page> out = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      List<Mark> marks = pages.get(i);
+      marks.addAll(Foot.of(facts, options, plan.field().scale().label(), i + 1, pages.size()));
+      String job = Lines.known(facts.plan().job().name());
+      out.add(new Page(facts.say("cut.title"), facts.say("cut.description", job), paper, marks));
+    }
+    return out;
+  }
+}

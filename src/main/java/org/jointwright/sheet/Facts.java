@@ -1,0 +1,74 @@
+package org.jointwright.sheet;
+
+import java.util.List;
+import java.util.Map;
+import org.jointwright.drawing.Numbering;
+import org.jointwright.joint.Layout;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
+
+/**
+ * What a cut sheet tells, before anything is placed.
+ *
+ * @param layout the layout
+ * @param words the reader's words
+ * @param lettering corners and tapes
+ * @param numbering joints and box-outs
+ * @param runs the joints as their rows tell them, by number
+ * @param chains the running marks of each side
+ * @param ties the diagonals
+ */
+record Facts(
+    Layout layout,
+    Words words,
+    Lettering lettering,
+    Numbering numbering,
+    Map<Integer, Finder.Run> runs,
+    List<Chains.Chain> chains,
+    List<Ties.Tie> ties) {
+  static Facts of(Layout layout, Words words) {
+    Plan plan = layout.plan();
+    Lettering lettering = Lettering.of(plan);
+    Numbering numbering = Numbering.of(plan);
+    Map<Integer, Finder.Run> runs = Finder.runs(plan, lettering, numbering);
+    return new Facts(
+        layout,
+        words,
+        lettering,
+        numbering,
+        runs,
+        Chains.of(lettering, runs, numbering),
+        Ties.of(plan, lettering));
+  }
+
+  Plan plan() {
+    return layout.plan();
+  }
+
+  String print(double inches) {
+    return words.print(Length.inches(inches));
+  }
+
+  String say(String key, Object... arguments) {
+    return words.say("sheet." + key, arguments);
+  }
+
+  /** Where a joint ends, in the crew's words. */
+  String say(Whereabouts w) {
+    return switch (w) {
+      case Whereabouts.AtCorner c -> say("at.corner", c.corner().letter());
+      case Whereabouts.OnTape t -> say("at.mark", print(t.along()), t.tape().name());
+      case Whereabouts.AtBoxOut b -> say("at.boxOut", String.valueOf(b.number()));
+      case Whereabouts.OnJoint j -> say("at.joint", print(j.along()), String.valueOf(j.number()));
+      case Whereabouts.Off o -> off(o);
+    };
+  }
+
+  /** A point told by going along a side and square off it. */
+  String off(Whereabouts.Off o) {
+    String key = o.left() >= 0 ? "at.left" : "at.right";
+    return say(key, print(o.along()), o.tape().name(), print(Math.abs(o.left())));
+  }
+}

@@ -1,0 +1,196 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.JointMarks;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Pens;
+import org.jointwright.drawing.Rings;
+import org.jointwright.drawing.Role;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.JointKind;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+
+/** Legend, scale bar and north mark: they go where the plan leaves free ground. */
+final class Furniture {
+  private static final double ROW = 7;
+
+  private final Facts facts;
+  private final Scale scale;
+  private final double north;
+
+  /**
+   * @param north where north lies on the page, degrees clockwise from straight up
+   */
+  Furniture(Facts facts, Scale scale, double north) {
+    this.facts = facts;
+    this.scale = scale;
+    this.north = north;
+  }
+
+  /** All three in free ground; empty where one of them finds none. */
+  Optional<List<Mark>> place(Ground ground) {
+    List<Mark> marks = new ArrayList<>();
+    Ground.Mark0 before = ground.now();
+    Point legend = new Point(19 + legendWidth(), 3 * ROW - 1);
+    Point bar = new Point(barLength() + 14, 9);
+    Point needle = new Point(13, 19);
+    for (int i = 0; i < 3; i++) {
+      Point size = List.of(legend, bar, needle).get(i);
+      Optional<Point> at = find(ground, size);
+      if (at.isEmpty()) {
+        ground.back(before);
+        return Optional.empty();
+      }
+      marks.add(
+          switch (i) {
+            case 0 -> legend(at.get());
+            case 1 -> bar(at.get());
+            default -> needle(at.get());
+          });
+      ground.add(
+          Quad.box(at.get().x(), at.get().y(), at.get().x() + size.x(), at.get().y() + size.y()));
+    }
+    return Optional.of(marks);
+  }
+
+  private static Optional<Point> find(Ground ground, Point size) {
+    Box f = ground.field();
+    for (double y = f.minY(); y + size.y() <= f.maxY(); y += 2) {
+      for (double x = f.minX(); x + size.x() <= f.maxX(); x += 2) {
+        if (ground.isFree(Quad.box(x, y, x + size.x(), y + size.y()))) {
+          return Optional.of(new Point(x, y));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** All three in one strip. */
+  List<Mark> strip(Box box) {
+    List<Mark> marks = new ArrayList<>();
+    double x = box.minX();
+    marks.add(bar(new Point(x, box.minY())));
+    x += barLength() + 20;
+    for (JointKind kind : JointKind.values()) {
+      marks.add(sample(kind, new Point(x, box.minY() + 5)));
+      x += 22 + Type.NOTE.width(name(kind)) + 6;
+    }
+    marks.add(needle(new Point(box.maxX() - 13, box.minY() - 3)));
+    return marks;
+  }
+
+  private double legendWidth() {
+    double width = 0;
+    for (JointKind kind : JointKind.values()) {
+      width = Math.max(width, Type.NOTE.width(name(kind)));
+    }
+    return width + 1;
+  }
+
+  private String name(JointKind kind) {
+    return switch (kind) {
+      case CONTRACTION -> facts.say("legend.contraction");
+      case CONSTRUCTION -> facts.say("legend.construction");
+      case ISOLATION -> facts.say("legend.isolation");
+    };
+  }
+
+  private Mark legend(Point at) {
+    List<Mark> marks = new ArrayList<>();
+    double y = at.y() + 3.2;
+    for (JointKind kind : JointKind.values()) {
+      marks.add(sample(kind, new Point(at.x(), y)));
+      y += ROW;
+    }
+    return new Mark.Group("legend", "", marks);
+  }
+
+  private Mark sample(JointKind kind, Point at) {
+    Path line = Path.straight(at, at.plus(new Point(16, 0)));
+    List<Mark> marks = new ArrayList<>(JointMarks.joint(kind, line, 0, Pens.PAPER));
+    marks.add(Type.NOTE.at(at.x() + 19, at.y() + 1.5, name(kind), Anchor.START));
+    return new Mark.Group("", "", marks);
+  }
+
+  /** One third of the bar, inches: the round length nearest to 17 mm of paper. */
+  private double step() {
+    boolean metric = facts.words().units() == UnitSystem.METRIC;
+    double unit = metric ? 1 / 0.0254 : 12;
+    double[] steps =
+        metric
+            ? new double[] {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000}
+            : new double[] {0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
+    double best = steps[0];
+    for (double s : steps) {
+      if (Math.abs(s * unit * scale.perInch() - 17)
+          < Math.abs(best * unit * scale.perInch() - 17)) {
+        best = s;
+      }
+    }
+    return best * unit;
+  }
+
+  private double barLength() {
+    return 3 * step() * scale.perInch();
+  }
+
+  private Mark bar(Point corner) {
+    List<Mark> marks = new ArrayList<>();
+    double step = step() * scale.perInch();
+    Point at = corner.plus(new Point(4, 5.4));
+    for (int i = 0; i < 3; i++) {
+      Ring box = Rings.box(at.x() + i * step, at.y(), step, 2);
+      marks.add(Mark.Area.of(box, i % 2 == 0 ? Role.TEXT : Role.PAPER));
+      marks.add(Mark.Line.of(new Path(box.edges()), 0.25, Role.TEXT));
+    }
+    for (int i = 0; i <= 3; i++) {
+      marks.add(
+          Type.NOTE.at(at.x() + i * step, at.y() - 1.6, barFigure(i * step()), Anchor.MIDDLE));
+    }
+    return new Mark.Group("scale-bar", "", marks);
+  }
+
+  private String barFigure(double inches) {
+    if (inches == 0) {
+      return "0";
+    }
+    if (facts.words().units() == UnitSystem.METRIC) {
+      double metres = inches * 0.0254;
+      return metres < 1
+          ? Math.round(metres * 1000) + " mm"
+          : new java.math.BigDecimal(String.format(java.util.Locale.ROOT, "%.1f", metres))
+                  .stripTrailingZeros()
+                  .toPlainString()
+              + " m";
+    }
+    return inches % 12 == 0 ? Math.round(inches / 12) + "′" : facts.print(inches);
+  }
+
+  private Mark needle(Point corner) {
+    Point middle = corner.plus(new Point(6.5, 10.5));
+    Point up = new Point(0, -1).turned(Math.toRadians(north));
+    Point tip = middle.plus(up.times(5.6));
+    Point tail = middle.minus(up.times(5.6));
+    Point notch = tip.minus(up.times(3.4));
+    Point across = up.left().times(1.5);
+    Ring left = Ring.of(List.of(tip, tip.minus(up.times(4.6)).plus(across), notch));
+    Ring right = Ring.of(List.of(tip, tip.minus(up.times(4.6)).minus(across), notch));
+    Point letter = middle.plus(up.times(8.2)).plus(new Point(0, 1.75));
+    return new Mark.Group(
+        "north",
+        "",
+        List.of(
+            Mark.Line.of(tail, tip, 0.55, Role.TEXT),
+            Mark.Area.of(left, Role.TEXT),
+            Mark.Area.of(right, Role.PAPER),
+            Mark.Line.of(new Path(right.edges()), 0.4, Role.TEXT),
+            Mark.Area.of(Rings.circle(tail, 0.75), Role.TEXT),
+            Type.TABLE_NUMBER.at(letter.x(), letter.y(), facts.say("north"), Anchor.MIDDLE)));
+  }
+}

@@ -1,0 +1,195 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Numbering;
+import org.jointwright.drawing.Numbering.Item;
+import org.jointwright.drawing.Numbering.Work;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.Tags;
+import org.jointwright.drawing.View;
+import org.jointwright.plan.Corner;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+
+/** Places letters, numbers and names on the plan, each where nothing else stands. */
+final class LabelPlacer {
+  private static final double NUMBER = 3.5;
+  private static final double[] SHARES = {
+    0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8, 0.13, 0.87, 0.08, 0.92
+  };
+
+  private final Facts facts;
+  private final View view;
+  private final Ground ground;
+
+  LabelPlacer(Facts facts, View view, Ground ground) {
+    this.facts = facts;
+    this.view = view;
+    this.ground = ground;
+  }
+
+  /** The corners' letters, within 8 mm of their corner where there is any room. */
+  List<Mark> letters() {
+    List<Mark> marks = new ArrayList<>();
+    for (Corner corner : facts.lettering().corners()) {
+      Point at = view.on(corner.at());
+      Mark.Words words = letter(corner.letter(), at);
+      ground.add(words);
+      marks.add(words);
+    }
+    return marks;
+  }
+
+  private Mark.Words letter(String letter, Point corner) {
+    for (double reach : new double[] {4.6, 5.6, 6.8, 8, 10, 13, 16, 20}) {
+      for (Type type : List.of(Type.CORNER, Type.CORNER_TIGHT)) {
+        for (int i = 0; i < 24; i++) {
+          // Diagonal places first: they are clear of both sides and of their chains.
+          double angle = Math.PI / 4 + Math.PI / 2 * (i % 4) + Math.PI / 12 * steps(i / 4);
+          Point middle = corner.plus(new Point(reach, 0).turned(angle));
+          Mark.Words words =
+              type.at(middle.x(), middle.y() + type.capital / 2, letter, Anchor.MIDDLE);
+          if (ground.isFree(words)) {
+            return words;
+          }
+        }
+      }
+    }
+    return Type.CORNER_TIGHT.at(corner.x(), corner.y() - 2, letter, Anchor.MIDDLE);
+  }
+
+  private static int steps(int i) {
+    return i % 2 == 0 ? i / 2 : -(i + 1) / 2;
+  }
+
+  /** The numbers of the joints, on their lines, and of the box-outs beside them. */
+  List<Mark> numbers() {
+    List<Mark> marks = new ArrayList<>();
+    for (Item item : facts.numbering().items()) {
+      marks.add(
+          item.work() == Work.BOX_OUT
+              ? beside(item)
+              : on(item, view.on(item.joints().getFirst().path())));
+    }
+    return marks;
+  }
+
+  private Mark on(Item item, Path path) {
+    String number = String.valueOf(item.number());
+    Point size = Tags.size(number, item.work(), NUMBER);
+    Point best = null;
+    long crossed = Long.MAX_VALUE;
+    for (double share : SHARES) {
+      Point at = along(path, share);
+      Quad room = Quad.round(at, size.x() + 1, size.y() + 1);
+      if (ground.isFreeOfTexts(room)) {
+        long lines = ground.linesThrough(room);
+        if (lines < crossed) {
+          crossed = lines;
+          best = at;
+        }
+      }
+    }
+    return best == null ? led(item, along(path, 0.5), size) : tag(item, best, size);
+  }
+
+  private static Point along(Path path, double share) {
+    double left = path.length() * share;
+    for (Edge e : path.edges()) {
+      if (left <= e.length()) {
+        return e.at(left / e.length());
+      }
+      left -= e.length();
+    }
+    return path.end();
+  }
+
+  private Mark beside(Item item) {
+    Box box = view.boxOf(item.boxOut().orElseThrow().outline().ring());
+    String number = String.valueOf(item.number());
+    Point size = Tags.size(number, Work.BOX_OUT, NUMBER);
+    double reach = Math.hypot(box.width(), box.height()) / 2 + size.x() / 2;
+    for (double more : new double[] {0, 1.5, 3}) {
+      for (int i = 0; i < 12; i++) {
+        double angle = Math.PI / 4 + i * Math.PI / 2 + (i / 4) * Math.PI / 6;
+        Point at = box.centre().plus(new Point(reach * 0.85 + more, 0).turned(angle));
+        if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))) {
+          return tag(item, at, size);
+        }
+      }
+    }
+    return led(item, box.centre(), size);
+  }
+
+  /** A number that finds no room where it belongs stands off with a leader. */
+  private Mark led(Item item, Point from, Point size) {
+    for (double reach = 8; reach < 60; reach += 2.5) {
+      for (int i = 0; i < 16; i++) {
+        Point at = from.plus(new Point(reach, 0).turned(Math.PI / 8 * i + 0.3));
+        if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))) {
+          Path line = Path.straight(from, at);
+          List<Mark> marks = List.of(Mark.Line.of(line, 0.35, Role.DIMENSION), tag(item, at, size));
+          ground.addLine(line, 0.35);
+          return new Mark.Group("", "", marks);
+        }
+      }
+    }
+    return tag(item, from, size);
+  }
+
+  private Mark tag(Item item, Point at, Point size) {
+    ground.add(Quad.round(at, size.x() + 0.8, size.y() + 0.8));
+    return Tags.tag(at, String.valueOf(item.number()), item.work(), NUMBER);
+  }
+
+  /** The slabs' names and thicknesses, in one line or two, where a panel has room. */
+  List<Mark> names() {
+    List<Mark> marks = new ArrayList<>();
+    for (Slab slab : facts.plan().slabs()) {
+      String thick = facts.print(slab.thickness().inches());
+      String name = Lines.fitting(slab.id(), Type.NAME, 40);
+      Optional<List<Mark.Words>> words =
+          name(slab, List.of(facts.say("slab", name, thick)))
+              .or(() -> name(slab, List.of(name, thick)));
+      words.ifPresent(
+          w -> {
+            w.forEach(ground::add);
+            marks.addAll(w);
+          });
+    }
+    return marks;
+  }
+
+  private Optional<List<Mark.Words>> name(Slab slab, List<String> lines) {
+    Box box = view.boxOf(slab.outline().ring());
+    int steps = 24;
+    for (int k = 0; k < steps * steps; k++) {
+      // From the middle outwards, in both directions by turns.
+      double x = box.centre().x() + box.width() * 0.5 * steps(k % steps) / (steps / 2.0);
+      double y = box.centre().y() + box.height() * 0.5 * steps(k / steps) / (steps / 2.0);
+      if (!slab.region().contains(view.back(new Point(x, y)))) {
+        continue;
+      }
+      List<Mark.Words> words = new ArrayList<>();
+      for (int i = 0; i < lines.size(); i++) {
+        words.add(Type.NAME.at(x, y + i * 5.2, lines.get(i), Anchor.MIDDLE));
+      }
+      if (words.stream().allMatch(w -> ground.isFree(Quad.of(w, 1.2)))) {
+        return Optional.of(words);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The numbering in use. */
+  Numbering numbering() {
+    return facts.numbering();
+  }
+}

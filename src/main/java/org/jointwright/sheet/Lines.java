@@ -1,0 +1,53 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Typeface;
+import org.jointwright.drawing.Weight;
+
+/** Breaks texts into lines, and keeps them to what the font can show. */
+final class Lines {
+  private Lines() {}
+
+  /** The text in lines no wider than {@code width}, broken at spaces; a long word stays whole. */
+  static List<String> wrap(String text, Type type, double width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && type.width(longer) > width) {
+        lines.add(line.toString());
+        line = new StringBuilder(word);
+      } else {
+        line = new StringBuilder(longer);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** The user's text, cut to a width with an ellipsis, what the font lacks shown as "?". */
+  static String fitting(String text, Type type, double width) {
+    String shown = known(text);
+    if (type.width(shown) <= width) {
+      return shown;
+    }
+    String cut = shown;
+    while (!cut.isEmpty() && type.width(cut + "…") > width) {
+      cut = cut.substring(0, cut.offsetByCodePoints(cut.length(), -1)).stripTrailing();
+    }
+    return cut + "…";
+  }
+
+  /** The user's text with what the font lacks shown as "?". */
+  static String known(String text) {
+    Typeface face = Typeface.of(Weight.REGULAR);
+    StringBuilder out = new StringBuilder();
+    text.strip()
+        .codePoints()
+        .map(c -> Character.isWhitespace(c) ? ' ' : c)
+        .map(c -> face.has(c) && !Character.isISOControl(c) ? c : '?')
+        .forEach(out::appendCodePoint);
+    return out.toString();
+  }
+}

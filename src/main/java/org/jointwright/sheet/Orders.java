@@ -1,0 +1,125 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jointwright.drawing.Numbering.Item;
+import org.jointwright.drawing.Numbering.Work;
+import org.jointwright.plan.How;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Slab;
+import org.jointwright.practice.JointDepth;
+import org.jointwright.practice.JointWidth;
+import org.jointwright.practice.Section;
+
+/** What the crew is told in sentences: how joints are cut, how deep to dig. */
+final class Orders {
+  private final Facts facts;
+
+  Orders(Facts facts) {
+    this.facts = facts;
+  }
+
+  /** The sentences, one for each thing. */
+  List<String> sentences() {
+    List<String> out = new ArrayList<>();
+    String cut = cut();
+    String form = form();
+    if (!(cut + form).isBlank()) {
+      out.add((cut + " " + form).strip());
+    }
+    out.add(dig());
+    return out;
+  }
+
+  /** How the joints are cut: the way of most said once, then the exceptions. */
+  private String cut() {
+    Map<String, List<String>> byWay = new LinkedHashMap<>();
+    for (Item item : facts.numbering().items()) {
+      if (item.work() == Work.CUT) {
+        byWay.computeIfAbsent(way(item), k -> new ArrayList<>()).add(String.valueOf(item.number()));
+      }
+    }
+    List<Map.Entry<String, List<String>>> ways =
+        byWay.entrySet().stream()
+            .sorted((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()))
+            .toList();
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < ways.size(); i++) {
+      List<String> numbers = ways.get(i).getValue();
+      String which =
+          facts.say(numbers.size() == 1 ? "order.number" : "order.numbers", listed(numbers));
+      out.append(i == 0 ? "" : "; ");
+      out.append(
+          i == 0 ? ways.get(i).getKey() : facts.say("order.only", which, ways.get(i).getKey()));
+    }
+    return out.isEmpty() ? "" : out + ".";
+  }
+
+  /** Numbers with runs drawn together: 1–6, 9. */
+  static String listed(List<String> numbers) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < numbers.size(); i++) {
+      int last = i;
+      while (last + 1 < numbers.size()
+          && Integer.parseInt(numbers.get(last + 1)) == Integer.parseInt(numbers.get(last)) + 1) {
+        last++;
+      }
+      out.append(out.isEmpty() ? "" : ", ").append(numbers.get(i));
+      if (last > i) {
+        out.append(last == i + 1 ? ", " : "–").append(numbers.get(last));
+      }
+      i = last;
+    }
+    return out.toString();
+  }
+
+  private String way(Item item) {
+    Joint joint = item.joints().getFirst();
+    Slab slab = facts.plan().slab(item.slab()).orElseThrow();
+    How how = joint.how().orElse(How.SAWN);
+    String depth =
+        facts.print(joint.depth().orElse(JointDepth.least(slab.thickness(), how)).inches());
+    double usual =
+        switch (how) {
+          case TOOLED -> JointWidth.TOOLED_LEAST.value().inches();
+          case SAWN, EARLY_ENTRY -> JointWidth.SAWN.value().inches();
+        };
+    String width = facts.print(joint.width().map(w -> w.inches()).orElse(usual));
+    String key =
+        switch (how) {
+          case TOOLED -> "order.tool";
+          case SAWN -> "order.saw";
+          case EARLY_ENTRY -> "order.early";
+        };
+    return facts.say(key, depth, width);
+  }
+
+  private String form() {
+    List<String> numbers =
+        facts.numbering().items().stream()
+            .filter(i -> i.work() == Work.FORM)
+            .map(i -> String.valueOf(i.number()))
+            .toList();
+    return numbers.isEmpty() ? "" : facts.say("order.form", listed(numbers));
+  }
+
+  /** How deep to dig under the string, and the base, for each slab. */
+  private String dig() {
+    return facts.say("order.string", bySlab(true), bySlab(false));
+  }
+
+  private String bySlab(boolean dig) {
+    Map<String, List<String>> byDepth = new LinkedHashMap<>();
+    for (Slab s : facts.plan().slabs()) {
+      double depth =
+          dig ? Section.digBelowString(s.thickness(), s.base()).inches() : s.base().inches();
+      byDepth.computeIfAbsent(facts.print(depth), k -> new ArrayList<>()).add(Lines.known(s.id()));
+    }
+    return byDepth.entrySet().stream()
+        .map(e -> facts.say("order.slab", String.join(", ", e.getValue()), e.getKey()))
+        .collect(Collectors.joining(", "));
+  }
+}

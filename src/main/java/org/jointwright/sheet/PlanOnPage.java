@@ -1,0 +1,91 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Pens;
+import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.drawing.View;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Ring;
+
+/**
+ * The plan with its chains, letters and numbers in a field of the page.
+ *
+ * @param field how it lies there
+ * @param marks what is drawn
+ * @param unplaced the sides whose chains found no place
+ */
+record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced) {
+  private static final double STRIP = 13;
+
+  static PlanOnPage of(Facts facts, Box room) {
+    return tried(facts, room, false).or(() -> tried(facts, room, true)).orElseThrow();
+  }
+
+  /** With the legend in free ground, or in a strip of its own when {@code strip}. */
+  private static Optional<PlanOnPage> tried(Facts facts, Box room, boolean strip) {
+    Box box = strip ? new Box(room.minX(), room.minY() + STRIP, room.maxX(), room.maxY()) : room;
+    Field field = Field.of(facts.layout(), facts.words().units(), box);
+    View view = field.view();
+    Ground ground = new Ground(box);
+    stand(facts, view, ground);
+    List<Mark> marks = new ArrayList<>();
+    marks.add(PlanDrawing.of(facts.layout(), view, Pens.PAPER));
+    ChainPlacer chains = new ChainPlacer(facts, view, ground);
+    marks.add(new Mark.Group("chains", "", chains.place()));
+    LabelPlacer labels = new LabelPlacer(facts, view, ground);
+    marks.add(new Mark.Group("letters", "", labels.letters()));
+    marks.add(new Mark.Group("numbers", "", labels.numbers()));
+    marks.add(new Mark.Group("slabs", "", labels.names()));
+    Furniture furniture = new Furniture(facts, field.scale(), facts.plan().north() - view.turn());
+    if (strip) {
+      Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + STRIP);
+      marks.addAll(furniture.strip(top));
+    } else {
+      Optional<List<Mark>> placed = furniture.place(ground);
+      if (placed.isEmpty()) {
+        return Optional.empty();
+      }
+      marks.addAll(placed.get());
+    }
+    return Optional.of(new PlanOnPage(field, marks, chains.unplaced()));
+  }
+
+  /** The plan's own lines, which no text may touch. */
+  private static void stand(Facts facts, View view, Ground ground) {
+    for (Slab slab : facts.plan().slabs()) {
+      line(slab.outline().ring(), view, ground);
+      for (Opening o : slab.openings()) {
+        line(o.outline().ring(), view, ground);
+      }
+      slab.boxOuts().forEach(b -> line(b.outline().ring(), view, ground));
+      for (Joint j : slab.joints()) {
+        double width =
+            switch (j.kind()) {
+              case CONTRACTION -> Pens.PAPER.contraction();
+              case CONSTRUCTION -> Pens.PAPER.construction();
+              case ISOLATION -> Pens.PAPER.fillerLeast();
+            };
+        ground.addLine(view.on(j.path()), width);
+        if (j.kind() == JointKind.CONSTRUCTION) {
+          ground.addLine(view.on(j.path()), 2 * Pens.PAPER.stub());
+        }
+        if (j.locked()) {
+          ground.add(Quad.round(view.on(PlanDrawing.middle(j.path())), 3.6, 3.6));
+        }
+      }
+    }
+    facts.plan().fixed().forEach(f -> line(f.shape().ring(), view, ground));
+  }
+
+  private static void line(Ring ring, View view, Ground ground) {
+    ground.addLine(view.on(new Path(ring.edges())), Pens.PAPER.outline());
+  }
+}

@@ -1,0 +1,162 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Numbering.Item;
+import org.jointwright.drawing.Numbering.Work;
+import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+
+/** The tables of the joints. */
+final class Schedule {
+  /** How wide a table of joints to cut is, millimetres. */
+  static final double CUT_WIDTH = 85;
+
+  /** How wide the table of filler to set is, millimetres. */
+  static final double SET_WIDTH = 79.4;
+
+  private final Facts facts;
+
+  Schedule(Facts facts) {
+    this.facts = facts;
+  }
+
+  /** The joints to cut, then those to form; empty where there are none. */
+  List<Table.Row> cutRows() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (Item item : facts.numbering().items()) {
+      if (item.work() == Work.CUT || item.work() == Work.FORM) {
+        Finder.Run run = run(item);
+        String to = facts.say(run.to()) + bow(run);
+        rows.add(
+            new Table.Row(
+                String.valueOf(item.number()),
+                List.of(facts.say(run.from()), to, facts.print(run.path().length()))));
+      }
+    }
+    return rows;
+  }
+
+  private Finder.Run run(Item item) {
+    return java.util.Objects.requireNonNull(facts.runs().get(item.number()));
+  }
+
+  /** What makes an arc of the string from end to end: how far it bows at its middle. */
+  private String bow(Finder.Run run) {
+    if (run.path().edges().size() == 1 && run.path().edges().getFirst() instanceof Arc arc) {
+      double bow = bow(arc);
+      return " " + facts.say(bow >= 0 ? "bow.left" : "bow.right", facts.print(Math.abs(bow)));
+    }
+    return "";
+  }
+
+  /** How far an arc stands off the middle of its chord, to the left as it runs; inches. */
+  static double bow(Arc arc) {
+    Point chord = arc.end().minus(arc.start());
+    return chord.unit().cross(arc.middle().minus(arc.start()));
+  }
+
+  Table cutTable(List<Table.Row> rows) {
+    return new Table(
+        "cut",
+        List.of(
+            facts.say("cut.number"),
+            facts.say("cut.from"),
+            facts.say("cut.to"),
+            facts.say("cut.length")),
+        List.of(
+            new Table.Column(9.8, Anchor.END, 6),
+            new Table.Column(12, Anchor.START, 27.2),
+            new Table.Column(40.4, Anchor.START, 27.2),
+            new Table.Column(CUT_WIDTH, Anchor.END, 17)),
+        rows);
+  }
+
+  /** The filler along edges, then that of the box-outs. */
+  List<Table.Row> setRows() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (Item item : facts.numbering().items()) {
+      if (item.work() == Work.SET || item.work() == Work.BOX_OUT) {
+        rows.add(setRow(item));
+      }
+    }
+    return rows;
+  }
+
+  private Table.Row setRow(Item item) {
+    Slab slab = facts.plan().slab(item.slab()).orElseThrow();
+    double length = item.joints().stream().mapToDouble(j -> j.path().length()).sum();
+    double width =
+        item.joints().stream()
+            .findFirst()
+            .flatMap(Joint::width)
+            .map(w -> w.inches())
+            .orElse(PlanDrawing.FILLER);
+    String strip =
+        facts.say("set.strip.size", facts.print(width), facts.print(slab.thickness().inches()));
+    String where =
+        item.work() == Work.BOX_OUT ? facts.say("set.boxOut", kind(item)) : along(item, slab);
+    return new Table.Row(String.valueOf(item.number()), List.of(where, facts.print(length), strip));
+  }
+
+  private String kind(Item boxOut) {
+    return facts
+        .plan()
+        .fixedObject(boxOut.boxOut().orElseThrow().fixed())
+        .map(f -> facts.say("fixed." + f.kind().name()))
+        .orElse("");
+  }
+
+  /** From corner to corner, or from mark to mark, and what it is set against. */
+  private String along(Item item, Slab slab) {
+    Finder.Run run = run(item);
+    String beside = beside(item.joints().getFirst(), slab);
+    if (run.from() instanceof Whereabouts.AtCorner a
+        && run.to() instanceof Whereabouts.AtCorner b) {
+      StringBuilder letters = new StringBuilder(a.corner().letter());
+      List<Edge> edges = run.path().edges();
+      for (int i = 0; i < edges.size(); i++) {
+        facts
+            .lettering()
+            .cornerAt(edges.get(i).end())
+            .ifPresent(c -> letters.append('–').append(c.letter()));
+      }
+      return (letters + " " + beside).strip();
+    }
+    return (facts.say("set.between", facts.say(run.from()), facts.say(run.to())) + " " + beside)
+        .strip();
+  }
+
+  private String beside(Joint joint, Slab slab) {
+    Point middle = PlanDrawing.middle(joint.path());
+    List<Edge> edges = slab.outline().ring().edges();
+    for (int i = 0; i < edges.size(); i++) {
+      if (edges.get(i).distance(middle) < Sides.ON && slab.edge(i).against() != Against.OPEN) {
+        return facts.say("against." + slab.edge(i).against().name());
+      }
+    }
+    return "";
+  }
+
+  Table setTable(List<Table.Row> rows) {
+    return new Table(
+        "set",
+        List.of(
+            facts.say("set.number"),
+            facts.say("set.where"),
+            facts.say("set.length"),
+            facts.say("set.strip")),
+        List.of(
+            new Table.Column(9.8, Anchor.END, 6),
+            new Table.Column(12, Anchor.START, 30),
+            new Table.Column(58.5, Anchor.END, 16),
+            new Table.Column(SET_WIDTH, Anchor.END, 20)),
+        rows);
+  }
+}

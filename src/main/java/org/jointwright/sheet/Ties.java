@@ -1,0 +1,126 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.plan.Corner;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Tape;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+
+/**
+ * The diagonals that, with the sides, hold every corner in its place. Both diagonals of each slab
+ * of four corners, to check that it is square; then, as long as a corner could wander when every
+ * figure is off by its rounding, the one more pull between two corners that helps most.
+ */
+final class Ties {
+  /** What rounding to 1/8 in leaves of doubt: a twelfth of the square of the step; inches. */
+  static final double ROUNDING = 0.125 / Math.sqrt(12);
+
+  /** How far a corner may wander; inches, one standard deviation. */
+  private static final double ENOUGH = 0.06;
+
+  private Ties() {}
+
+  /** A pull of the tape from corner to corner. */
+  record Tie(Corner from, Corner to) {
+    double length() {
+      return from.at().distance(to.at());
+    }
+  }
+
+  static List<Tie> of(Plan plan, Lettering lettering) {
+    List<Corner> corners = lettering.corners();
+    Certainty certainty = new Certainty(corners.stream().map(Corner::at).toList());
+    for (Tape t : lettering.tapes()) {
+      certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to()));
+      for (Corner c : lettering.between(t)) {
+        certainty.distance(corners.indexOf(t.from()), corners.indexOf(c));
+        certainty.inLine(corners.indexOf(t.from()), corners.indexOf(c), corners.indexOf(t.to()));
+      }
+    }
+    List<Tie> ties = new ArrayList<>();
+    for (Slab slab : plan.slabs()) {
+      List<Corner> own = of(slab.outline().ring(), lettering);
+      if (own.size() == 4) {
+        ties.add(tie(own.get(0), own.get(2)));
+        ties.add(tie(own.get(1), own.get(3)));
+      }
+    }
+    ties.forEach(t -> certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to())));
+    List<Tie> candidates = candidates(plan, lettering);
+    int most = 3 * corners.size();
+    while (certainty.worst() > ENOUGH && ties.size() < most && !candidates.isEmpty()) {
+      Tie best = null;
+      double gain = 0;
+      for (Tie c : candidates) {
+        double g =
+            certainty.gain(corners.indexOf(c.from()), corners.indexOf(c.to()))
+                / (1 + c.length() / 1200);
+        if (g > gain) {
+          gain = g;
+          best = c;
+        }
+      }
+      if (best == null) {
+        break;
+      }
+      certainty.distance(corners.indexOf(best.from()), corners.indexOf(best.to()));
+      candidates.remove(best);
+      ties.add(best);
+    }
+    return ties;
+  }
+
+  private static Tie tie(Corner a, Corner b) {
+    return new Tie(a, b);
+  }
+
+  private static List<Corner> of(Ring ring, Lettering lettering) {
+    List<Corner> out = new ArrayList<>();
+    ring.vertices()
+        .forEach(p -> lettering.cornerAt(p).filter(c -> !out.contains(c)).ifPresent(out::add));
+    return out;
+  }
+
+  /** Pairs of corners: of one slab and its openings first; between slabs where those are apart. */
+  private static List<Tie> candidates(Plan plan, Lettering lettering) {
+    List<Tie> out = new ArrayList<>();
+    List<Corner> all = lettering.corners();
+    for (int i = 0; i < all.size(); i++) {
+      for (int k = i + 1; k < all.size(); k++) {
+        Tie tie = new Tie(all.get(i), all.get(k));
+        boolean side =
+            lettering.tapes().stream()
+                .anyMatch(
+                    t ->
+                        t.isStraight()
+                            && t.carries(tie.from().at(), Lettering.SAME_PLACE)
+                            && t.carries(tie.to().at(), Lettering.SAME_PLACE));
+        if (!side && isOpen(plan, tie)) {
+          out.add(tie);
+        }
+      }
+    }
+    return out;
+  }
+
+  /** Whether the tape can lie there: over slabs or open ground, not through a building. */
+  private static boolean isOpen(Plan plan, Tie tie) {
+    for (int i = 1; i < 12; i++) {
+      Point p = tie.from().at().towards(tie.to().at(), i / 12.0);
+      for (Slab slab : plan.slabs()) {
+        for (Opening o : slab.openings()) {
+          boolean walled = o.edges().values().stream().anyMatch(e -> e.needsIsolation());
+          if (walled && o.outline().ring().contains(p)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+}
