@@ -16,7 +16,6 @@ public final class CutSheet {
 
   private static final double COLUMN = ListBlock.WIDTH;
   private static final double GAP = 5.6;
-  private static final int MOST_ROWS = 6;
 
   private final Facts facts;
   private final SheetOptions options;

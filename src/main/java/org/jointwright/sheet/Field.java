@@ -1,5 +1,6 @@
 package org.jointwright.sheet;
 
+import java.util.List;
 import org.jointwright.drawing.View;
 import org.jointwright.joint.Layout;
 import org.jointwright.measure.UnitSystem;
@@ -14,11 +15,14 @@ import org.jointwright.shape.Point;
  * @param view the view at that scale
  */
 record Field(Scale scale, View view) {
-  /** Room for a chain on each side of the plan, millimetres. */
-  private static final double CHAIN = 14;
+  /** The least room round the plan, millimetres: a letter, or a chain of small figures. */
+  private static final double AROUND = 7;
 
-  /** The job's long side across, as large as the series allows, in the middle of the field. */
-  static Field of(Layout layout, UnitSystem units, Box field) {
+  /** How many scales below the largest possible are worth a try. */
+  private static final int TRIED = 4;
+
+  /** The job's long side across, in the middle of the field, at the largest scales that fit. */
+  static List<Field> of(Layout layout, UnitSystem units, Box field) {
     Box plan =
         layout.plan().slabs().stream()
             .map(Slab::outline)
@@ -28,11 +32,20 @@ record Field(Scale scale, View view) {
     boolean turned = plan.height() > plan.width() * 1.05;
     double width = turned ? plan.height() : plan.width();
     double height = turned ? plan.width() : plan.height();
-    Scale scale =
-        Scale.fitting(units, width, height, field.width() - 2 * CHAIN, field.height() - 2 * CHAIN);
-    View unplaced = new View(new Point(0, 0), scale.perInch(), turned ? -90 : 0);
+    Scale largest =
+        Scale.fitting(
+            units, width, height, field.width() - 2 * AROUND, field.height() - 2 * AROUND);
+    return Scale.series(units).stream()
+        .filter(s -> s.ratio() >= largest.ratio())
+        .limit(TRIED)
+        .map(s -> centred(s, plan, field, turned ? -90 : 0))
+        .toList();
+  }
+
+  private static Field centred(Scale scale, Box plan, Box field, double turn) {
+    View unplaced = new View(new Point(0, 0), scale.perInch(), turn);
     Point middle = unplaced.on(plan.centre());
     Point origin = field.centre().minus(middle);
-    return new Field(scale, new View(origin, scale.perInch(), unplaced.turn()));
+    return new Field(scale, new View(origin, scale.perInch(), turn));
   }
 }

@@ -9,6 +9,7 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
+import org.jointwright.drawing.View;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.JointKind;
 import org.jointwright.shape.Box;
@@ -22,15 +23,15 @@ final class Furniture {
 
   private final Facts facts;
   private final Scale scale;
-  private final double north;
+  private final View view;
 
   /**
-   * @param north where north lies on the page, degrees clockwise from straight up
+   * @param field how the plan lies on the page
    */
-  Furniture(Facts facts, Scale scale, double north) {
+  Furniture(Facts facts, Field field) {
     this.facts = facts;
-    this.scale = scale;
-    this.north = north;
+    this.scale = field.scale();
+    this.view = field.view();
   }
 
   /** All three in free ground; empty where one of them finds none. */
@@ -59,16 +60,22 @@ final class Furniture {
     return Optional.of(marks);
   }
 
-  private static Optional<Point> find(Ground ground, Point size) {
+  private Optional<Point> find(Ground ground, Point size) {
     Box f = ground.field();
     for (double y = f.minY(); y + size.y() <= f.maxY(); y += 2) {
       for (double x = f.minX(); x + size.x() <= f.maxX(); x += 2) {
-        if (ground.isFree(Quad.box(x, y, x + size.x(), y + size.y()))) {
+        if (ground.isFree(Quad.box(x, y, x + size.x(), y + size.y()))
+            && !onSlab(new Point(x + size.x() / 2, y + size.y() / 2))) {
           return Optional.of(new Point(x, y));
         }
       }
     }
     return Optional.empty();
+  }
+
+  private boolean onSlab(Point p) {
+    Point there = view.back(p);
+    return facts.plan().slabs().stream().anyMatch(s -> s.outline().ring().contains(there));
   }
 
   /** All three in one strip. */
@@ -174,7 +181,7 @@ final class Furniture {
 
   private Mark needle(Point corner) {
     Point middle = corner.plus(new Point(6.5, 10.5));
-    Point up = new Point(0, -1).turned(Math.toRadians(north));
+    Point up = new Point(0, -1).turned(Math.toRadians(facts.plan().north() - view.turn()));
     Point tip = middle.plus(up.times(5.6));
     Point tail = middle.minus(up.times(5.6));
     Point notch = tip.minus(up.times(3.4));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
-import org.jointwright.drawing.Numbering;
 import org.jointwright.drawing.Numbering.Item;
 import org.jointwright.drawing.Numbering.Work;
 import org.jointwright.drawing.Role;
@@ -28,6 +27,7 @@ final class LabelPlacer {
   private final Facts facts;
   private final View view;
   private final Ground ground;
+  private double loss;
 
   LabelPlacer(Facts facts, View view, Ground ground) {
     this.facts = facts;
@@ -62,7 +62,13 @@ final class LabelPlacer {
         }
       }
     }
+    loss += 20;
     return Type.CORNER_TIGHT.at(corner.x(), corner.y() - 2, letter, Anchor.MIDDLE);
+  }
+
+  /** How much is not as good as it should be: numbers on leaders, labels on other things. */
+  double loss() {
+    return loss;
   }
 
   private static int steps(int i) {
@@ -133,14 +139,17 @@ final class LabelPlacer {
     for (double reach = 8; reach < 60; reach += 2.5) {
       for (int i = 0; i < 16; i++) {
         Point at = from.plus(new Point(reach, 0).turned(Math.PI / 8 * i + 0.3));
-        if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))) {
-          Path line = Path.straight(from, at);
+        Path line = Path.straight(from, at);
+        if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))
+            && ground.isFreeOfTexts(Quad.line(from, at, 0.3))) {
+          loss += 1;
           List<Mark> marks = List.of(Mark.Line.of(line, 0.35, Role.DIMENSION), tag(item, at, size));
           ground.addLine(line, 0.35);
           return new Mark.Group("", "", marks);
         }
       }
     }
+    loss += 20;
     return tag(item, from, size);
   }
 
@@ -186,10 +195,5 @@ final class LabelPlacer {
       }
     }
     return Optional.empty();
-  }
-
-  /** The numbering in use. */
-  Numbering numbering() {
-    return facts.numbering();
   }
 }

@@ -3,6 +3,7 @@ package org.jointwright.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jointwright.drawing.Numbering.Item;
@@ -53,9 +54,16 @@ final class Orders {
           facts.say(numbers.size() == 1 ? "order.number" : "order.numbers", listed(numbers));
       out.append(i == 0 ? "" : "; ");
       out.append(
-          i == 0 ? ways.get(i).getKey() : facts.say("order.only", which, ways.get(i).getKey()));
+          i == 0
+              ? ways.get(i).getKey()
+              : facts.say("order.only", which, lowered(ways.get(i).getKey())));
     }
     return out.isEmpty() ? "" : out + ".";
+  }
+
+  /** A sentence that goes on after a colon. */
+  private static String lowered(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 
   /** Numbers with runs drawn together: 1–6, 9. */
@@ -117,6 +125,9 @@ final class Orders {
       double depth =
           dig ? Section.digBelowString(s.thickness(), s.base()).inches() : s.base().inches();
       byDepth.computeIfAbsent(facts.print(depth), k -> new ArrayList<>()).add(Lines.known(s.id()));
+    }
+    if (byDepth.size() == 1) {
+      return byDepth.keySet().iterator().next();
     }
     return byDepth.entrySet().stream()
         .map(e -> facts.say("order.slab", String.join(", ", e.getValue()), e.getKey()))

@@ -2,6 +2,7 @@ package org.jointwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
@@ -21,18 +22,38 @@ import org.jointwright.shape.Ring;
  * @param field how it lies there
  * @param marks what is drawn
  * @param unplaced the sides whose chains found no place
+ * @param loss how much worse than a perfect drawing it is; only to be compared
  */
-record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced) {
+record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, double loss) {
   private static final double STRIP = 13;
 
+  /** What a step down in scale costs against labels that find no good place. */
+  private static final double STEP = 3;
+
   static PlanOnPage of(Facts facts, Box room) {
-    return tried(facts, room, false).or(() -> tried(facts, room, true)).orElseThrow();
+    PlanOnPage best = null;
+    Box below = new Box(room.minX(), room.minY() + STRIP, room.maxX(), room.maxY());
+    for (boolean strip : new boolean[] {false, true}) {
+      double step = strip ? 0.5 : 0;
+      Box box = strip ? below : room;
+      for (Field field : Field.of(facts.layout(), facts.words().units(), box)) {
+        if (best != null && best.loss() <= step) {
+          break;
+        }
+        Optional<PlanOnPage> next = tried(facts, field, room, strip, step);
+        if (next.isPresent() && (best == null || next.get().loss() < best.loss())) {
+          best = next.get();
+        }
+        step += STEP;
+      }
+    }
+    return Objects.requireNonNull(best);
   }
 
   /** With the legend in free ground, or in a strip of its own when {@code strip}. */
-  private static Optional<PlanOnPage> tried(Facts facts, Box room, boolean strip) {
+  private static Optional<PlanOnPage> tried(
+      Facts facts, Field field, Box room, boolean strip, double step) {
     Box box = strip ? new Box(room.minX(), room.minY() + STRIP, room.maxX(), room.maxY()) : room;
-    Field field = Field.of(facts.layout(), facts.words().units(), box);
     View view = field.view();
     Ground ground = new Ground(box);
     stand(facts, view, ground);
@@ -44,7 +65,7 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced) {
     marks.add(new Mark.Group("letters", "", labels.letters()));
     marks.add(new Mark.Group("numbers", "", labels.numbers()));
     marks.add(new Mark.Group("slabs", "", labels.names()));
-    Furniture furniture = new Furniture(facts, field.scale(), facts.plan().north() - view.turn());
+    Furniture furniture = new Furniture(facts, field);
     if (strip) {
       Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + STRIP);
       marks.addAll(furniture.strip(top));
@@ -55,7 +76,8 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced) {
       }
       marks.addAll(placed.get());
     }
-    return Optional.of(new PlanOnPage(field, marks, chains.unplaced()));
+    double loss = step + 1.5 * chains.unplaced().size() + labels.loss();
+    return Optional.of(new PlanOnPage(field, marks, chains.unplaced(), loss));
   }
 
   /** The plan's own lines, which no text may touch. */

@@ -21,6 +21,8 @@ final class Schedule {
   /** How wide the table of filler to set is, millimetres. */
   static final double SET_WIDTH = 79.4;
 
+  private static final double COLUMN_GAP = 2;
+
   private final Facts facts;
 
   Schedule(Facts facts) {
@@ -70,11 +72,7 @@ final class Schedule {
             facts.say("cut.from"),
             facts.say("cut.to"),
             facts.say("cut.length")),
-        List.of(
-            new Table.Column(9.8, Anchor.END, 6),
-            new Table.Column(12, Anchor.START, 27.2),
-            new Table.Column(40.4, Anchor.START, 27.2),
-            new Table.Column(CUT_WIDTH, Anchor.END, 17)),
+        columns(rows, CUT_WIDTH, false),
         rows);
   }
 
@@ -117,8 +115,7 @@ final class Schedule {
   private String along(Item item, Slab slab) {
     Finder.Run run = run(item);
     String beside = beside(item.joints().getFirst(), slab);
-    if (run.from() instanceof Whereabouts.AtCorner a
-        && run.to() instanceof Whereabouts.AtCorner b) {
+    if (run.from() instanceof Whereabouts.AtCorner a && run.to() instanceof Whereabouts.AtCorner) {
       StringBuilder letters = new StringBuilder(a.corner().letter());
       List<Edge> edges = run.path().edges();
       for (int i = 0; i < edges.size(); i++) {
@@ -152,11 +149,40 @@ final class Schedule {
             facts.say("set.where"),
             facts.say("set.length"),
             facts.say("set.strip")),
-        List.of(
-            new Table.Column(9.8, Anchor.END, 6),
-            new Table.Column(12, Anchor.START, 30),
-            new Table.Column(58.5, Anchor.END, 16),
-            new Table.Column(SET_WIDTH, Anchor.END, 20)),
+        columns(rows, SET_WIDTH, true),
         rows);
+  }
+
+  /**
+   * The columns as wide as their figures ask; the words share the rest.
+   *
+   * @param two whether two columns of figures stand at the end instead of one
+   */
+  private static List<Table.Column> columns(List<Table.Row> rows, double width, boolean two) {
+    double number =
+        Table.BOX
+            + 1.4
+            + rows.stream().mapToDouble(r -> Type.TABLE_NUMBER.width(r.number())).max().orElse(0);
+    double last = widest(rows, 2);
+    double words = number + 2.2;
+    if (two) {
+      double length = widest(rows, 1);
+      double room = width - words - length - last - 2 * COLUMN_GAP;
+      return List.of(
+          new Table.Column(number, Anchor.END, number),
+          new Table.Column(words, Anchor.START, room),
+          new Table.Column(width - last - COLUMN_GAP, Anchor.END, length),
+          new Table.Column(width, Anchor.END, last));
+    }
+    double room = (width - words - last - 2 * COLUMN_GAP) / 2;
+    return List.of(
+        new Table.Column(number, Anchor.END, number),
+        new Table.Column(words, Anchor.START, room),
+        new Table.Column(words + room + COLUMN_GAP, Anchor.START, room),
+        new Table.Column(width, Anchor.END, last));
+  }
+
+  private static double widest(List<Table.Row> rows, int cell) {
+    return rows.stream().mapToDouble(r -> Type.TABLE.width(r.cells().get(cell))).max().orElse(0);
   }
 }

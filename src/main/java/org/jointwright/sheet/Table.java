@@ -24,7 +24,7 @@ record Table(String name, List<String> heads, List<Column> columns, List<Row> ro
 
   private static final double SECOND_LINE = 4.9;
   private static final double HEAD = 5.6;
-  private static final double BOX = 3.1;
+  static final double BOX = 3.1;
 
   /** Copies the lists. */
   Table {

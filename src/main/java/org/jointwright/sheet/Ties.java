@@ -21,7 +21,7 @@ final class Ties {
   static final double ROUNDING = 0.125 / Math.sqrt(12);
 
   /** How far a corner may wander; inches, one standard deviation. */
-  private static final double ENOUGH = 0.06;
+  private static final double ENOUGH = 0.09;
 
   private Ties() {}
 
@@ -51,7 +51,7 @@ final class Ties {
       }
     }
     ties.forEach(t -> certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to())));
-    List<Tie> candidates = candidates(plan, lettering);
+    List<Tie> candidates = candidates(plan, lettering, ties);
     int most = 3 * corners.size();
     while (certainty.worst() > ENOUGH && ties.size() < most && !candidates.isEmpty()) {
       Tie best = null;
@@ -87,12 +87,15 @@ final class Ties {
   }
 
   /** Pairs of corners: of one slab and its openings first; between slabs where those are apart. */
-  private static List<Tie> candidates(Plan plan, Lettering lettering) {
+  private static List<Tie> candidates(Plan plan, Lettering lettering, List<Tie> known) {
     List<Tie> out = new ArrayList<>();
     List<Corner> all = lettering.corners();
     for (int i = 0; i < all.size(); i++) {
       for (int k = i + 1; k < all.size(); k++) {
         Tie tie = new Tie(all.get(i), all.get(k));
+        if (known.contains(tie) || known.contains(new Tie(tie.to(), tie.from()))) {
+          continue;
+        }
         boolean side =
             lettering.tapes().stream()
                 .anyMatch(
