@@ -15,6 +15,7 @@ import org.jointwright.shape.Ring;
 /** Makes the ground of a slab: its outline, openings and box-outs as tagged loops. */
 final class Grounds {
   private final List<Source> sources = new ArrayList<>();
+  private final List<Edge> whole = new ArrayList<>();
 
   private Grounds() {}
 
@@ -35,7 +36,7 @@ final class Grounds {
       Loop loop = g.loop(ring, i -> new Source.OnBoxOut(b.fixed(), i));
       Splice.cutOut(loops, ring.signedArea() > 0 ? reversed(loop) : loop);
     }
-    return new Ground(limits, g.sources, loops);
+    return new Ground(limits, g.sources, g.whole, loops);
   }
 
   private Loop loop(Ring ring, java.util.function.IntFunction<Source> source) {
@@ -46,6 +47,7 @@ final class Grounds {
         sources.add(source.apply(i));
         tags.add(-sources.size());
         edges.add(ring.edges().get(i));
+        whole.add(ring.edges().get(i));
       }
     }
     return new Loop(edges, tags);

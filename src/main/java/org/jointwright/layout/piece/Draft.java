@@ -80,6 +80,27 @@ public final class Draft {
     return d;
   }
 
+  /** The uncut slab with the user's joints of this draft in it. */
+  public Draft base() {
+    int held = 0;
+    while (held < lines.size() && lines.get(held).locked()) {
+      held++;
+    }
+    if (held == lines.size()) {
+      return this;
+    }
+    Draft d = of(ground);
+    for (Laid l : lines.subList(0, held)) {
+      d = d.hold(l.path(), l.kind());
+    }
+    return d;
+  }
+
+  /** The cuts that are the engine's to move, in order. */
+  public List<Move> moves() {
+    return lines.stream().filter(l -> !l.locked()).map(Laid::move).toList();
+  }
+
   /** This draft with a joint of the user's in it, cut on to the edges of the pieces it ends in. */
   public Draft hold(Edge path, JointKind kind) {
     Carrier carrier = Carriers.of(path);

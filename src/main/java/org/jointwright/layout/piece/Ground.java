@@ -3,6 +3,7 @@ package org.jointwright.layout.piece;
 import java.util.List;
 import org.jointwright.joint.Source;
 import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /**
@@ -10,18 +11,25 @@ import org.jointwright.shape.Point;
  *
  * @param limits what its panels must keep to
  * @param sources what each hard edge runs along; a loop's tag {@code -1 - h} means entry {@code h}
+ * @param edges the whole edge each source names, box-outs not taken away
  * @param loops the slab's outer line and its holes, openings and box-outs taken out
  */
-public record Ground(Limits limits, List<Source> sources, List<Loop> loops) {
+public record Ground(Limits limits, List<Source> sources, List<Edge> edges, List<Loop> loops) {
   /** Copies the lists. */
   public Ground {
     sources = List.copyOf(sources);
+    edges = List.copyOf(edges);
     loops = List.copyOf(loops);
   }
 
   /** What the hard edge of that tag runs along. */
   public Source source(int tag) {
     return sources.get(-1 - tag);
+  }
+
+  /** The whole edge that a hard tag names. */
+  public Edge edge(int tag) {
+    return edges.get(-1 - tag);
   }
 
   /** Whether the tag is an edge of the outline. */

@@ -20,6 +20,9 @@ public final class Beam {
   private static final int CHILDREN = 8;
   private static final int DEPTH = 24;
 
+  /** What is hoped for is seldom more than this much too dear. */
+  private static final double HOPE = 0.95;
+
   /** How many cuts in all may be tried before the search takes what it has. */
   private static final int EFFORT = 60_000;
 
@@ -65,7 +68,7 @@ public final class Beam {
     Set<Long> seen = new HashSet<>();
     List<Draft> kept = new ArrayList<>();
     for (Draft d : drafts) {
-      boolean worth = d.tally().length() < best;
+      boolean worth = HOPE * score.hopeful(d) < best;
       if (worth && seen.add(Math.round(score.hopeful(d) * 1e4)) && kept.size() < WIDTH) {
         kept.add(d);
       }
@@ -85,12 +88,15 @@ public final class Beam {
     }
     Piece piece = d.pieces().get(k);
     List<Draft> open = new ArrayList<>();
-    for (List<Move> pattern : patterns(d, piece, root)) {
+    for (Pattern pattern : patterns(d, piece, root)) {
       if (effort > EFFORT) {
         break;
       }
-      effort += pattern.size();
-      Draft child = d.cutAll(pattern);
+      if (d.tally().length() + pattern.feet() >= best) {
+        continue;
+      }
+      effort += pattern.moves().size();
+      Draft child = d.cutAll(pattern.moves());
       if (child == d) {
         continue;
       }
@@ -112,8 +118,8 @@ public final class Beam {
     return open.subList(0, Math.min(root ? 3 * CHILDREN : CHILDREN, open.size()));
   }
 
-  private List<List<Move>> patterns(Draft d, Piece piece, boolean root) {
-    List<List<Move>> all = new ArrayList<>();
+  private List<Pattern> patterns(Draft d, Piece piece, boolean root) {
+    List<Pattern> all = new ArrayList<>();
     if (root) {
       all.addAll(Patterns.grids(piece, hints, Move.Reach.THROUGH));
       all.addAll(Patterns.bands(piece, hints, Move.Reach.THROUGH));

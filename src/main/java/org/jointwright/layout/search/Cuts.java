@@ -19,15 +19,15 @@ final class Cuts {
   private Cuts() {}
 
   /** Cuts from the first inside corners of a piece, each on through and across one piece. */
-  static List<List<Move>> fromCorners(Piece piece) {
-    List<List<Move>> found = new ArrayList<>();
+  static List<Pattern> fromCorners(Piece piece) {
+    List<Pattern> found = new ArrayList<>();
     List<Faults.Corner> corners = piece.faults().corners();
     for (Faults.Corner c : corners.subList(0, Math.min(3, corners.size()))) {
       for (Point d : directions(piece, c)) {
         Carrier line = new Carrier.Line(c.at(), d);
         Point seed = c.at().plus(d.times(IN));
-        found.add(List.of(new Move(line, seed, Move.Reach.THROUGH)));
-        found.add(List.of(new Move(line, seed, Move.Reach.PIECE)));
+        found.add(Pattern.of(new Move(line, seed, Move.Reach.THROUGH)));
+        found.add(Pattern.of(new Move(line, seed, Move.Reach.PIECE)));
       }
     }
     return found;
@@ -61,13 +61,13 @@ final class Cuts {
   }
 
   /** Cuts that go on from open tees. */
-  static List<List<Move>> fromTees(Draft draft) {
-    List<List<Move>> found = new ArrayList<>();
+  static List<Pattern> fromTees(Draft draft) {
+    List<Pattern> found = new ArrayList<>();
     for (Tally.Tee tee : draft.tally().tees()) {
       Carrier line = new Carrier.Line(tee.at(), tee.onward());
       Point seed = tee.at().plus(tee.onward().times(IN));
-      found.add(List.of(new Move(line, seed, Move.Reach.PIECE)));
-      found.add(List.of(new Move(line, seed, Move.Reach.THROUGH)));
+      found.add(Pattern.of(new Move(line, seed, Move.Reach.PIECE)));
+      found.add(Pattern.of(new Move(line, seed, Move.Reach.THROUGH)));
     }
     return found;
   }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.jointwright.layout.piece.Limits;
 import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Piece;
 import org.jointwright.shape.Point;
@@ -15,8 +14,8 @@ final class Patterns {
   private Patterns() {}
 
   /** Grids of parallel lines along every pair of main directions, shortest first. */
-  static List<List<Move>> grids(Piece piece, List<Point> hints, Move.Reach reach) {
-    List<Sized> found = new ArrayList<>();
+  static List<Pattern> grids(Piece piece, List<Point> hints, Move.Reach reach) {
+    List<Pattern> found = new ArrayList<>();
     for (Point u : Axes.of(piece)) {
       Rows rows = new Rows(piece, u, hints);
       Rows columns = new Rows(piece, u.left(), hints);
@@ -26,7 +25,7 @@ final class Patterns {
           List<Move> both = new ArrayList<>(first);
           both.addAll(columns.moves(c, reach));
           if (!both.isEmpty()) {
-            found.add(Sized.of(piece, both));
+            found.add(Pattern.on(piece, both));
           }
         }
       }
@@ -58,15 +57,15 @@ final class Patterns {
   }
 
   /** Parallel lines one way only. */
-  static List<List<Move>> bands(Piece piece, List<Point> hints, Move.Reach reach) {
-    List<Sized> found = new ArrayList<>();
+  static List<Pattern> bands(Piece piece, List<Point> hints, Move.Reach reach) {
+    List<Pattern> found = new ArrayList<>();
     for (Point axis : Axes.of(piece)) {
       for (Point u : List.of(axis, axis.left())) {
         Rows rows = new Rows(piece, u, hints);
         for (List<Double> places : variants(rows)) {
           List<Move> moves = rows.moves(places, reach);
           if (!moves.isEmpty()) {
-            found.add(Sized.of(piece, moves));
+            found.add(Pattern.on(piece, moves));
           }
         }
       }
@@ -75,52 +74,25 @@ final class Patterns {
   }
 
   /** Grids and bands by shares of opposite sides. */
-  static List<List<Move>> fractions(Piece piece, Move.Reach reach) {
+  static List<Pattern> fractions(Piece piece, Move.Reach reach) {
     Fractions f = Fractions.of(piece);
     if (!f.isFourSided()) {
       return List.of();
     }
-    List<Sized> found = new ArrayList<>();
+    List<Pattern> found = new ArrayList<>();
     for (int a = f.fewest(0); a <= f.fewest(0) + 2; a++) {
       for (int b = f.fewest(1); b <= f.fewest(1) + 2; b++) {
         List<Move> grid = f.grid(a, b, reach);
         if (!grid.isEmpty()) {
-          found.add(Sized.of(piece, grid));
+          found.add(Pattern.on(piece, grid));
         }
       }
     }
     return sorted(found);
   }
 
-  private static List<List<Move>> sorted(List<Sized> found) {
-    found.sort(Comparator.comparingDouble(Sized::length));
-    return found.stream().map(Sized::moves).toList();
-  }
-
-  /**
-   * A pattern and the length of its lines within the piece it was made for.
-   *
-   * @param length inches
-   */
-  record Sized(List<Move> moves, double length) {
-    static Sized of(Piece piece, List<Move> moves) {
-      return new Sized(moves, length(piece, moves));
-    }
-
-    private static double length(Piece piece, List<Move> moves) {
-      double sum = 0;
-      for (Move m : moves) {
-        sum +=
-            org.jointwright.layout.piece.Chord.across(piece, m.carrier(), m.seed())
-                .map(c -> c.path().length())
-                .orElse(0.0);
-      }
-      return sum;
-    }
-  }
-
-  /** The longest spacing of a piece's slab with the shade that still counts as met, inches. */
-  static double spacing(Piece piece) {
-    return piece.ground().limits().spacing() + Limits.SHADE;
+  private static List<Pattern> sorted(List<Pattern> found) {
+    found.sort(Comparator.comparingDouble(Pattern::feet));
+    return found;
   }
 }

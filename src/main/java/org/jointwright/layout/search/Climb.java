@@ -1,0 +1,107 @@
+package org.jointwright.layout.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.layout.piece.Carrier;
+import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Laid;
+import org.jointwright.layout.piece.Move;
+import org.jointwright.shape.Point;
+
+/**
+ * Betters a draft by shifting, turning and dropping its cuts one at a time, made anew in order each
+ * time, and keeping what is cheaper.
+ */
+final class Climb {
+  private static final int ROUNDS = 4;
+
+  /** How many trials one climb may make. */
+  private static final int TRIALS = 1500;
+
+  private static final double[] SHIFTS = {24, -24, 12, -12, 6, -6, 3, -3, 1, -1};
+  private static final double[] TURNS = {8, -8, 4, -4, 2, -2, 1, -1};
+
+  private final Draft base;
+  private final Score score;
+  private int trials;
+
+  Climb(Draft base, Score score) {
+    this.base = base;
+    this.score = score;
+  }
+
+  /** The best draft reached from {@code start}. */
+  Draft climb(Draft start) {
+    Draft best = start;
+    for (int round = 0; round < ROUNDS; round++) {
+      double before = score.of(best);
+      for (int i = 0; i < best.moves().size() && trials < TRIALS; i++) {
+        best = better(best, i);
+      }
+      if (score.of(best) > before - 1e-6) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  /** The best draft with another cut in the place of cut {@code i}, or the same draft. */
+  private Draft better(Draft draft, int i) {
+    List<Move> moves = draft.moves();
+    Draft prefix = base.cutAll(moves.subList(0, i));
+    List<Move> suffix = moves.subList(i + 1, moves.size());
+    Laid line = draft.lines().get(draft.lines().size() - moves.size() + i);
+    Draft best = draft;
+    double least = score.of(draft);
+    for (List<Move> tried : variations(draft, line)) {
+      trials++;
+      Draft d = prefix;
+      boolean whole = true;
+      for (Move m : tried) {
+        Optional<Draft> cut = d.cut(m);
+        whole &= cut.isPresent();
+        d = cut.orElse(d);
+      }
+      if (!whole) {
+        continue;
+      }
+      d = d.cutAll(suffix);
+      double value = score.of(d);
+      if (value < least - 1e-6) {
+        best = d;
+        least = value;
+      }
+    }
+    return best;
+  }
+
+  private static List<List<Move>> variations(Draft draft, Laid line) {
+    List<List<Move>> found = new ArrayList<>();
+    Move move = line.move();
+    found.add(List.of());
+    Move.Reach other = move.reach() == Move.Reach.PIECE ? Move.Reach.THROUGH : Move.Reach.PIECE;
+    found.add(List.of(move.reaching(other)));
+    for (double shift : SHIFTS) {
+      found.add(List.of(move.on(move.carrier().shifted(shift))));
+    }
+    if (move.carrier() instanceof Carrier.Line l) {
+      Point middle = line.path().at(0.5);
+      for (Point pivot : List.of(middle, line.path().start(), line.path().end())) {
+        for (double turn : TURNS) {
+          Carrier turned = new Carrier.Line(pivot, l.unit().turned(Math.toRadians(turn)));
+          Point seed = turned.at(turned.place(middle));
+          found.add(List.of(new Move(turned, seed, move.reach())));
+        }
+      }
+      for (Point axis : Axes.of(draft.ground().piece())) {
+        for (Point u : List.of(axis, axis.left())) {
+          if (Math.abs(u.cross(l.unit())) < 0.5) {
+            found.add(List.of(new Move(new Carrier.Line(middle, u), middle, move.reach())));
+          }
+        }
+      }
+    }
+    return found;
+  }
+}
