@@ -15,6 +15,11 @@ public final class Splice {
   /** Cuts {@code box}, clockwise, out of {@code loops}; changes the list. */
   public static void cutOut(List<Loop> loops, Loop box) {
     for (int l = 0; l < loops.size(); l++) {
+      List<Place> based = based(loops.get(l), box);
+      if (!based.isEmpty()) {
+        loops.set(l, notched(loops.get(l), box, based));
+        return;
+      }
       List<Place> places = places(loops.get(l), box);
       if (places.size() == 2) {
         loops.set(l, notched(loops.get(l), box, places));
@@ -26,6 +31,26 @@ public final class Splice {
 
   /** A crossing of the two loops. */
   private record Place(int edge, double share, int boxEdge, double boxShare) {}
+
+  /** The ends of a side of the box that lies on an edge of the loop. */
+  private static List<Place> based(Loop loop, Loop box) {
+    for (int i = 0; i < loop.size(); i++) {
+      Edge edge = loop.edge(i);
+      for (int k = 0; k < box.size(); k++) {
+        Edge side = box.edge(k);
+        boolean on =
+            edge.distance(side.start()) < 0.05
+                && edge.distance(side.end()) < 0.05
+                && edge.distance(side.at(0.5)) < 0.05;
+        if (on) {
+          Place a = new Place(i, edge.nearest(side.start()), k, 0);
+          Place b = new Place(i, edge.nearest(side.end()), (k + 1) % box.size(), 0);
+          return List.of(a, b);
+        }
+      }
+    }
+    return List.of();
+  }
 
   private static List<Place> places(Loop loop, Loop box) {
     List<Place> found = new ArrayList<>();
@@ -45,11 +70,11 @@ public final class Splice {
   }
 
   private static Loop notched(Loop loop, Loop box, List<Place> places) {
-    // The box runs clockwise, so that its stretch inside the slab leaves where the slab's edge
-    // enters the box.
+    // One way round is the slab without the box, the other the box alone or nearly nothing.
     Loop one = joined(loop, box, places.get(0), places.get(1));
     Loop other = joined(loop, box, places.get(1), places.get(0));
-    return area(one) > area(other) ? one : other;
+    double left = area(loop) + area(box);
+    return Math.abs(area(one) - left) < Math.abs(area(other) - left) ? one : other;
   }
 
   private static double area(Loop loop) {

@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param end where it ends
  */
 public record Chord(Edge path, Hit start, Hit end) {
+  /** An end nearer to a vertex than this, but not at it, would be taken for one at it, inches. */
+  private static final double BESIDE = 0.6;
+
+  private static final double FLAT = 12;
+
   /**
    * A place on a piece's boundary.
    *
@@ -76,7 +81,34 @@ public record Chord(Edge path, Hit start, Hit end) {
     if (start == null || end == null || start.point().distance(end.point()) < 1) {
       return Optional.empty();
     }
-    return Optional.of(new Chord(carrier.edge(start.point(), end.point()), start, end));
+    Hit from = settled(piece, start);
+    Hit to = settled(piece, end);
+    if (from == null || to == null) {
+      return Optional.empty();
+    }
+    return Optional.of(new Chord(carrier.edge(from.point(), to.point()), from, to));
+  }
+
+  /**
+   * An end that does not stand a hair beside a vertex: it is brought to a vertex where the edge
+   * hardly turns, and refused beside a corner.
+   */
+  private static @Nullable Hit settled(Piece piece, Hit hit) {
+    if (hit.atVertex()) {
+      return hit;
+    }
+    Loop loop = piece.loop(hit.loop());
+    double length = loop.edge(hit.edge()).length();
+    boolean first = hit.share() * length < BESIDE;
+    if (!first && (1 - hit.share()) * length >= BESIDE) {
+      return hit;
+    }
+    int vertex = first ? hit.edge() : (hit.edge() + 1) % loop.size();
+    boolean flat = Math.abs(loop.angle(vertex) - 180) < FLAT;
+    if (!flat || !loop.isHard(vertex) || !loop.isHard(vertex - 1)) {
+      return null;
+    }
+    return new Hit(hit.loop(), vertex, 0, loop.edge(vertex).start(), loop.tag(vertex));
   }
 
   private static @Nullable Hit facing(

@@ -81,18 +81,27 @@ public record Loop(List<Edge> edges, List<Integer> tags) {
   }
 
   private static boolean crosses(Point a, Point b, Point p) {
-    if (a.y() > p.y() == b.y() > p.y()) {
-      return false;
-    }
-    return p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x();
+    return (a.y() > p.y()) != (b.y() > p.y()) && p.x() < crossing(a, b, p);
   }
 
-  private static boolean inBow(Arc a, Point p) {
-    if (p.distance(a.centre()) >= a.radius()) {
+  private static double crossing(Point a, Point b, Point p) {
+    return (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x();
+  }
+
+  /**
+   * Whether {@code p} lies between an arc and its chord; on the chord, as {@link #crosses} says.
+   */
+  private static boolean inBow(Arc arc, Point p) {
+    if (p.distance(arc.centre()) >= arc.radius()) {
       return false;
     }
-    double side = a.end().minus(a.start()).cross(p.minus(a.start()));
-    return a.sweep() > 0 ? side < 0 : side > 0;
+    Point a = arc.start();
+    Point b = arc.end();
+    boolean left =
+        a.y() == b.y()
+            ? (p.y() >= a.y()) == b.x() > a.x()
+            : (p.x() < crossing(a, b, p)) == b.y() > a.y();
+    return arc.sweep() > 0 ? !left : left;
   }
 
   /** The interior angle at the start of edge {@code i} from the true tangents, degrees. */

@@ -41,7 +41,9 @@ final class Splitter {
     for (Loop hole : piece.holes()) {
       (one.surrounds(hole.edge(0).start()) ? holesOfOne : holesOfTwo).add(hole);
     }
-    return List.of(piece.with(one, holesOfOne), piece.with(two, holesOfTwo));
+    Piece first = piece.with(one, holesOfOne);
+    Piece second = piece.with(two, holesOfTwo);
+    return first.area() > 1 && second.area() > 1 ? List.of(first, second) : List.of();
   }
 
   /** Joins two loops by a slit. */

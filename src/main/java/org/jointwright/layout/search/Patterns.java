@@ -19,9 +19,9 @@ final class Patterns {
     for (Point u : Axes.of(piece)) {
       Rows rows = new Rows(piece, u, hints);
       Rows columns = new Rows(piece, u.left(), hints);
-      for (List<Double> r : variants(rows)) {
+      for (List<Double> r : variants(rows, columns.span() / columns.fewest())) {
         List<Move> first = rows.moves(r, reach);
-        for (List<Double> c : variants(columns)) {
+        for (List<Double> c : variants(columns, rows.span() / rows.fewest())) {
           List<Move> both = new ArrayList<>(first);
           both.addAll(columns.moves(c, reach));
           if (!both.isEmpty()) {
@@ -33,10 +33,9 @@ final class Patterns {
     return sorted(found);
   }
 
-  private static Set<List<Double>> variants(Rows rows) {
+  private static Set<List<Double>> variants(Rows rows, double cross) {
     double s = rows.spacing();
     Set<List<Double>> fixed = new LinkedHashSet<>();
-    fixed.add(List.of());
     if (!rows.anchorPlaces().isEmpty()) {
       fixed.add(rows.thinned(0.6 * s));
       fixed.add(rows.thinned(0.35 * s));
@@ -48,10 +47,12 @@ final class Patterns {
       }
     }
     Set<List<Double>> places = new LinkedHashSet<>();
+    for (int n : rows.counts(cross)) {
+      places.add(rows.even(n));
+    }
     for (List<Double> f : fixed) {
-      for (int extra = 0; extra <= (f.isEmpty() ? rows.mostExtra() : 1); extra++) {
-        places.add(rows.divided(f, extra));
-      }
+      places.add(rows.divided(f, 0));
+      places.add(rows.divided(f, 1));
     }
     return places;
   }
@@ -62,7 +63,8 @@ final class Patterns {
     for (Point axis : Axes.of(piece)) {
       for (Point u : List.of(axis, axis.left())) {
         Rows rows = new Rows(piece, u, hints);
-        for (List<Double> places : variants(rows)) {
+        double cross = new Rows(piece, u.left(), hints).span();
+        for (List<Double> places : variants(rows, cross)) {
           List<Move> moves = rows.moves(places, reach);
           if (!moves.isEmpty()) {
             found.add(Pattern.on(piece, moves));

@@ -85,11 +85,35 @@ final class Rows {
   }
 
   /**
-   * How many parts more than the fewest are worth trying: enough that a panel as long as the
-   * spacing the other way can be had within the aspect.
+   * Numbers of equal parts worth trying: the fewest and some more, and as many as keep panels of a
+   * given size the other way within the aspect.
+   *
+   * @param cross how long panels are along the lines, inches
    */
-  int mostExtra() {
-    return fewest() <= 2 ? 3 : 2;
+  List<Integer> counts(double cross) {
+    TreeSet<Integer> found = new TreeSet<>();
+    int few = fewest();
+    for (int n = few; n <= few + (few <= 2 ? 3 : 2); n++) {
+      found.add(n);
+    }
+    double aspect = piece.ground().limits().aspect() + Limits.ASPECT_SHADE;
+    int most = (int) Math.floor(span() * aspect / cross);
+    int least = (int) Math.ceil(span() / (aspect * cross) - 1e-9);
+    for (int n : new int[] {least, least + 1, most}) {
+      if (n > few) {
+        found.add(n);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  /** The span divided evenly. */
+  List<Double> even(int parts) {
+    List<Double> places = new ArrayList<>();
+    for (int k = 1; k < parts; k++) {
+      places.add(low + span() * k / parts);
+    }
+    return places;
   }
 
   List<Double> anchorPlaces() {
