@@ -20,6 +20,9 @@ final class FixedReader {
   /** An object farther from its slab than this was put in the wrong place, inches. */
   private static final double REACH = 36;
 
+  private static final String ROUND = "{\"circle\": {\"at\": [x, y], \"diameter\": \"8 in\"}}";
+  private static final String OUTLINED = "{\"ring\": [[x, y], [x, y], [x, y]]}";
+
   private final Reading reading;
   private final List<Slab> slabs;
   private final boolean slabsAreWhole;
@@ -103,8 +106,7 @@ final class FixedReader {
   }
 
   private Optional<FixedShape> shape(Fields f) {
-    String example = "{\"circle\": {\"at\": [x, y], \"diameter\": \"8 in\"}}";
-    Json json = f.need("shape", example);
+    Json json = f.need("shape", ROUND);
     if (json == null) {
       return Optional.empty();
     }
@@ -117,7 +119,7 @@ final class FixedReader {
     Optional<Fields> circle = shape.object("circle");
     Json ring = shape.take("ring");
     if (circle.isPresent() == (ring != null)) {
-      reading.problem(place, json, "file.shapeUnclear");
+      reading.problem(place, json, "file.shapeUnclear", ROUND, OUTLINED);
       return Optional.empty();
     }
     if (ring != null) {

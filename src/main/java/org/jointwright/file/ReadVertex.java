@@ -35,7 +35,8 @@ record ReadVertex(
           .map(at -> new ReadVertex(at, Optional.empty(), Map.of(), typed, index, json.line()));
     }
     if (!(json instanceof Json.Members members)) {
-      reading.problem(place, json, "file.notAVertex", Fields.shown(json));
+      String arc = "{\"at\": [x, y], \"via\": [x, y]}";
+      reading.problem(place, json, "file.notAVertex", Fields.shown(json), arc);
       return Optional.empty();
     }
     Fields fields = new Fields(reading, members, place);

@@ -1,4 +1,4 @@
-package org.jointwright.file;
+package org.jointwright.file.save;
 
 import java.io.IOException;
 import java.nio.file.Files;

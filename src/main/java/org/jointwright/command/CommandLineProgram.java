@@ -1,0 +1,87 @@
+package org.jointwright.command;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+import org.jointwright.text.Words;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The whole command line: reads the arguments, runs the command, gives the exit code. */
+public final class CommandLineProgram {
+  private static final String VERSION = "0.1.0";
+
+  private final Console console;
+  private final CommandLine line;
+
+  CommandLineProgram(Console console) {
+    this.console = console;
+    this.line = line();
+  }
+
+  /** Runs what the arguments say, on the process's own input and output. */
+  public static int run(String... arguments) {
+    return new CommandLineProgram(Console.ofProcess()).execute(arguments);
+  }
+
+  private CommandLine line() {
+    CommandLine all = new CommandLine(new JointwrightCommand());
+    all.addSubcommand(new JointCommand(console));
+    all.addSubcommand(new CheckCommand(console));
+    describe(all);
+    all.getSubcommands().values().forEach(CommandLineProgram::describe);
+    all.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+    all.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
+    all.setExecutionStrategy(new CommandLine.RunLast());
+    all.setParameterExceptionHandler(this::misused);
+    all.setExecutionExceptionHandler(this::stopped);
+    return all;
+  }
+
+  private static void describe(CommandLine command) {
+    CommandSpec spec = command.getCommandSpec();
+    Words words = Said.WORDS;
+    spec.resourceBundle(
+        new Said(spec.args().stream().map(ArgSpec::descriptionKey).collect(Collectors.toSet())));
+    spec.usageMessage().description(words.say("command.about." + spec.name()).replace("%", "%%"));
+    spec.addOption(
+        OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .description(words.say("command.help"))
+            .build());
+    spec.addOption(
+        OptionSpec.builder("-V", "--version")
+            .versionHelp(true)
+            .description(words.say("command.version"))
+            .build());
+    spec.version(spec.root().name() + " " + VERSION);
+    spec.usageMessage().sortOptions(false);
+  }
+
+  int execute(String... arguments) {
+    try {
+      return line.execute(arguments);
+    } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+      return new FaultReport(console, arguments).write(e);
+    }
+  }
+
+  private int misused(ParameterException e, String[] arguments) {
+    console.say(String.valueOf(e.getMessage()));
+    console.say(
+        Said.WORDS.say("command.seeHelp", e.getCommandLine().getCommandSpec().qualifiedName()));
+    return Outcome.USAGE;
+  }
+
+  private int stopped(Exception e, CommandLine command, ParseResult parsed) {
+    if (e instanceof Stop stop) {
+      console.say(String.valueOf(stop.getMessage()));
+      return stop.code();
+    }
+    return new FaultReport(console, parsed.originalArgs().toArray(String[]::new)).write(e);
+  }
+}

@@ -1,0 +1,59 @@
+package org.jointwright.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jointwright.app.Answer;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.plan.Plan;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code joint}: lays the joints of a plan. */
+@Command(name = "joint")
+final class JointCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "PLAN", descriptionKey = "command.joint.plan")
+  private String plan = "-";
+
+  @Option(names = "-o", paramLabel = "FILE", descriptionKey = "command.joint.output")
+  private @Nullable String output;
+
+  @Option(names = "--json", descriptionKey = "command.joint.json")
+  private boolean json;
+
+  @Option(names = "--in-place", descriptionKey = "command.joint.inPlace")
+  private boolean inPlace;
+
+  JointCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    PlanInput input = new PlanInput(console, plan);
+    Output to = output(input);
+    Plan read = input.read();
+    Answer answer = Answer.laid(read);
+    to.write(json ? answer.json() : PlanFiles.text(answer.plan()));
+    return Outcome.DONE;
+  }
+
+  private Output output(PlanInput input) {
+    Optional<Path> file = input.file();
+    Output to = Output.of(console, output);
+    if (inPlace) {
+      if (json || file.isEmpty() || (output != null && !to.isOnto(file.get()))) {
+        throw new Stop(Outcome.USAGE, Said.WORDS.say("command.inPlaceClash"));
+      }
+      return Output.onto(console, file.get());
+    }
+    if (file.isPresent() && to.isOnto(file.get())) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.ontoItself", plan));
+    }
+    return to;
+  }
+}

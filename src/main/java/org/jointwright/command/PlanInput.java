@@ -1,0 +1,77 @@
+package org.jointwright.command;
+
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.file.PlanReading;
+import org.jointwright.file.Remark;
+import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
+
+/** The plan that a command is about: a file, or standard input for {@code -}. */
+final class PlanInput {
+  private final Console console;
+  private final String name;
+
+  PlanInput(Console console, String name) {
+    this.console = console;
+    this.name = name;
+  }
+
+  /** The file; empty for standard input. */
+  Optional<Path> file() {
+    if (name.equals("-")) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Path.of(name));
+    } catch (InvalidPathException e) {
+      throw new Stop(Outcome.REFUSED, words().say("command.noFileName", name));
+    }
+  }
+
+  /** What messages call it. */
+  String shownName() {
+    return name.equals("-") ? words().say("command.standardInput") : name;
+  }
+
+  /** The plan; a refused one ends the command, every problem said. */
+  Plan read() {
+    return switch (reading()) {
+      case PlanReading.ReadPlan(Plan plan, List<Remark> repairs) -> {
+        repairs.forEach(r -> console.say(line("command.mended", r)));
+        if (plan.slabs().isEmpty()) {
+          throw new Stop(Outcome.REFUSED, words().say("command.emptyPlan", shownName()));
+        }
+        yield plan;
+      }
+      case PlanReading.Refused(List<Remark> problems) -> {
+        problems.forEach(p -> console.say(line("command.problem", p)));
+        throw new Stop(Outcome.REFUSED, words().say("command.refused", shownName()));
+      }
+    };
+  }
+
+  private PlanReading reading() {
+    Optional<Path> file = file();
+    if (file.isPresent()) {
+      return PlanFiles.open(file.get());
+    }
+    try {
+      return PlanFiles.open(console.in());
+    } catch (IOException e) {
+      throw new Stop(Outcome.REFUSED, words().say("command.inputBroke"));
+    }
+  }
+
+  private String line(String key, Remark remark) {
+    return words().say(key, shownName(), remark.say(words()));
+  }
+
+  private static Words words() {
+    return Said.WORDS;
+  }
+}

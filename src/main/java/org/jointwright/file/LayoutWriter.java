@@ -1,0 +1,134 @@
+package org.jointwright.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jointwright.file.json.Json;
+import org.jointwright.file.json.JsonPrinter;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.PanelMeasures;
+import org.jointwright.joint.Side;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Slab;
+import org.jointwright.practice.Spacing;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Hull;
+import org.jointwright.shape.Point;
+
+/**
+ * Writes the layout output: every panel whole, arcs as chords, everything in the plan's unit. The
+ * chords of an arc are the same in each panel beside it and in the joint along it.
+ */
+public final class LayoutWriter {
+  private final LengthUnit unit;
+  private final int decimals;
+
+  private LayoutWriter(LengthUnit unit) {
+    this.unit = unit;
+    // At least four, and in every unit some thousandths of an inch or finer.
+    this.decimals =
+        switch (unit) {
+          case FOOT, INCH, CENTIMETRE -> 6;
+          case METRE -> 7;
+          case MILLIMETRE -> 4;
+        };
+  }
+
+  /** The layout as the text of a file. */
+  public static String write(Layout layout) {
+    LayoutWriter writer = new LayoutWriter(layout.plan().unit());
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("unit", Json.of(layout.plan().unit().symbol()));
+    members.put("slabs", Json.of(layout.slabs().stream().map(writer::slab).toList()));
+    members.put("findings", Json.of(List.of()));
+    return JsonPrinter.pretty(Json.of(members));
+  }
+
+  private Json slab(SlabLayout layout) {
+    Slab slab = layout.slab();
+    ChordLines lines = new ChordLines(layout);
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(slab.id()));
+    members.put("maxSpacing", length(longest(slab)));
+    members.put("boxouts", Json.of(layout.boxOuts().stream().map(b -> boxOut(b, lines)).toList()));
+    members.put("panels", Json.of(layout.panels().stream().map(p -> panel(p, lines)).toList()));
+    members.put("joints", Json.of(layout.joints().stream().map(j -> joint(j, lines)).toList()));
+    return Json.of(members);
+  }
+
+  private static double longest(Slab slab) {
+    double width = Spacing.needsWidth(slab.jointing()) ? Hull.of(slab.outline().ring()).width() : 0;
+    return Spacing.longest(slab.thickness(), slab.jointing(), width).inches();
+  }
+
+  private Json boxOut(BoxOut boxOut, ChordLines lines) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("fixed", Json.of(boxOut.fixed()));
+    members.put("ring", ring(boxOut.outline().ring().edges(), lines));
+    return Json.of(members);
+  }
+
+  private Json panel(Panel panel, ChordLines lines) {
+    PanelMeasures measures = PanelMeasures.of(panel);
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(panel.id()));
+    members.put("ring", ring(edges(panel.outer()), lines));
+    members.put("holes", Json.of(panel.holes().stream().map(h -> ring(edges(h), lines)).toList()));
+    members.put("area", number(measures.area() / unit.inches() / unit.inches()));
+    members.put("long", length(measures.longSide()));
+    members.put("short", length(measures.shortSide()));
+    members.put("aspect", number(measures.aspect()));
+    return Json.of(members);
+  }
+
+  private static List<Edge> edges(List<Side> sides) {
+    return sides.stream().map(Side::edge).toList();
+  }
+
+  private Json joint(Joint joint, ChordLines lines) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(joint.id()));
+    members.put("kind", Json.of(FileWords.JOINT_KIND.apply(joint.kind())));
+    List<Point> points = new ArrayList<>(lines.along(joint.path().edges()));
+    points.add(joint.path().end());
+    members.put("path", points(points));
+    members.put("length", length(joint.path().length()));
+    members.put("purpose", Json.of(FileWords.PURPOSE.apply(joint.purpose())));
+    joint.how().ifPresent(h -> members.put("how", Json.of(h.word())));
+    joint
+        .depth()
+        .ifPresent(
+            d -> members.put("depth", Lengths.size(joint.kept(), "depth", d.inches(), unit)));
+    joint
+        .width()
+        .ifPresent(
+            w -> members.put("width", Lengths.size(joint.kept(), "width", w.inches(), unit)));
+    members.put("locked", Json.of(joint.locked()));
+    return Json.of(members);
+  }
+
+  private Json ring(List<Edge> edges, ChordLines lines) {
+    return points(lines.along(edges));
+  }
+
+  private Json points(List<Point> points) {
+    return Json.of(points.stream().map(this::point).toList());
+  }
+
+  private Json point(Point p) {
+    return Json.of(List.of(length(p.x()), length(p.y())));
+  }
+
+  private Json length(double inches) {
+    return number(inches / unit.inches());
+  }
+
+  private Json number(double value) {
+    return new Json.Figure(Decimals.rounded(value, decimals), 0);
+  }
+}
