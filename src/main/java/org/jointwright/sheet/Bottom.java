@@ -11,19 +11,19 @@ import org.jointwright.drawing.Mark;
  *
  * @param tables the tables that stand here, with where they stand and how wide they are
  * @param left the tables that found no room
- * @param texts the orders and cautions, placed from the top of the texts
- * @param tableHeight how high the tables are, millimetres
- * @param textHeight how high the texts are, millimetres
+ * @param texts the orders and cautions, placed from the upper left corner
+ * @param height how high it all is, millimetres
  */
-record Bottom(
-    List<Placed> tables,
-    List<Block> left,
-    List<Mark.Words> texts,
-    double tableHeight,
-    double textHeight) {
+record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, double height) {
   private static final int MOST_ROWS = 6;
   private static final int MOST_SET_ROWS = 7;
   private static final double GAP = 5;
+
+  /** The widest table of joints to cut, millimetres. */
+  private static final double WIDEST = 100;
+
+  /** The narrowest column of sentences beside tables, millimetres. */
+  private static final double NARROWEST = 80;
 
   /** A table and where it stands. */
   record Placed(Table table, double x, double width) {}
@@ -34,51 +34,63 @@ record Bottom(
     List<Placed> placed = new ArrayList<>();
     List<Block> left = new ArrayList<>();
     int columns = set.isEmpty() ? 3 : 2;
-    int each = Math.max(1, (cut.size() + columns - 1) / columns);
+    double setWidth = set.isEmpty() ? 0 : Schedule.SET_WIDTH;
     double x = 0;
     if (cut.size() <= columns * MOST_ROWS && set.size() <= MOST_SET_ROWS) {
       // One table as long as there is room for it; never a second one for a row or two.
-      int rows = cut.size() <= 4 ? cut.size() : each;
+      int tables = cut.size() <= 4 ? 1 : cut.size() <= 2 * MOST_ROWS ? 2 : 3;
+      int rows = Math.max(1, (cut.size() + tables - 1) / tables);
+      double each = Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
       for (int from = 0; from < cut.size(); from += rows) {
-        Table t = schedule.cutTable(cut.subList(from, Math.min(cut.size(), from + rows)));
-        placed.add(new Placed(t, x, Schedule.CUT_WIDTH));
-        x += Schedule.CUT_WIDTH + GAP;
+        Table t = schedule.cutTable(cut.subList(from, Math.min(cut.size(), from + rows)), each);
+        placed.add(new Placed(t, x, each));
+        x += each + GAP;
       }
       if (!set.isEmpty()) {
-        placed.add(
-            new Placed(schedule.setTable(set), width - Schedule.SET_WIDTH, Schedule.SET_WIDTH));
+        placed.add(new Placed(schedule.setTable(set), width - setWidth, setWidth));
       }
     } else {
-      left.add(schedule.cutTable(cut));
+      left.add(schedule.cutTable(cut, Schedule.CUT_WIDTH));
       if (!set.isEmpty()) {
         left.add(schedule.setTable(set));
       }
     }
-    double high = placed.stream().mapToDouble(p -> p.table().height()).max().orElse(0);
-    return texts(facts, width, placed, left, high);
+    return texts(facts, width, x, width - setWidth - (set.isEmpty() ? 0 : GAP), placed, left);
   }
 
+  /** The texts go between the tables where that saves height, else below them. */
   private static Bottom texts(
-      Facts facts, double width, List<Placed> placed, List<Block> left, double high) {
-    List<Mark.Words> words = new ArrayList<>();
-    double y = 4.6;
-    for (String sentence : new Orders(facts).sentences()) {
-      for (String line : Lines.wrap(sentence, Type.ORDER, width)) {
-        words.add(Type.ORDER.at(0, y, line, Anchor.START));
-        y += 5.6;
+      Facts facts, double width, double from, double to, List<Placed> placed, List<Block> left) {
+    double high = placed.stream().mapToDouble(p -> p.table().height()).max().orElse(0);
+    Texts below = Texts.of(facts, 0, high, width);
+    if (to - from >= NARROWEST && !placed.isEmpty()) {
+      Texts beside = Texts.of(facts, from, 0, to - from);
+      if (Math.max(high, beside.low()) < below.low()) {
+        return new Bottom(placed, left, beside.words(), Math.max(high, beside.low()));
       }
     }
-    for (String key : List.of("caution.silica", "caution.other")) {
-      for (String line : Lines.wrap(facts.say(key), Type.NOTE, width)) {
-        words.add(Type.NOTE.at(0, y, line, Anchor.START));
-        y += 4.8;
-      }
-    }
-    return new Bottom(placed, left, words, high, y - 3.2);
+    return new Bottom(placed, left, below.words(), below.low());
   }
 
-  double height() {
-    return tableHeight + textHeight + 1;
+  /** Orders and cautions in lines. */
+  private record Texts(List<Mark.Words> words, double low) {
+    static Texts of(Facts facts, double x, double top, double width) {
+      List<Mark.Words> words = new ArrayList<>();
+      double y = top + 4.6;
+      for (String sentence : new Orders(facts).sentences()) {
+        for (String line : Lines.wrap(sentence, Type.ORDER, width)) {
+          words.add(Type.ORDER.at(x, y, line, Anchor.START));
+          y += 5.6;
+        }
+      }
+      for (String key : List.of("caution.silica", "caution.other")) {
+        for (String line : Lines.wrap(facts.say(key), Type.NOTE, width)) {
+          words.add(Type.NOTE.at(x, y, line, Anchor.START));
+          y += 4.8;
+        }
+      }
+      return new Texts(words, y - 2.2);
+    }
   }
 
   List<Mark> at(double x, double y) {
@@ -91,7 +103,7 @@ record Bottom(
     for (Mark.Words w : this.texts) {
       texts.add(
           new Mark.Words(
-              w.at().plus(new org.jointwright.shape.Point(x, y + tableHeight)),
+              w.at().plus(new org.jointwright.shape.Point(x, y)),
               w.text(),
               w.size(),
               w.weight(),

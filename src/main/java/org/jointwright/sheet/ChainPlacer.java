@@ -22,7 +22,11 @@ final class ChainPlacer {
   private static final double HOOK = 4;
   private static final double ARROW = 3;
   private static final double THIN = 0.35;
-  private static final double[] SHIFTS = {0, -0.25, 0.25, -0.42, 0.42};
+
+  /** Shifts of a figure along its side, in its widths, and whether it clears its mark whole. */
+  private static final double[] SHIFTS = {0, -0.25, 0.25, -0.42, 0.42, -0.5, 0.5};
+
+  private static final double CLEAR_OF_MARK = 1.3;
 
   private final Facts facts;
   private final View view;
@@ -224,6 +228,11 @@ final class ChainPlacer {
       ground.add(words);
     }
 
+    private double moved(double shift, String text) {
+      double clear = Math.abs(shift) == 0.5 ? Math.copySign(CLEAR_OF_MARK, shift) : 0;
+      return shift * type.width(text) + clear;
+    }
+
     private Mark.Words words(Edge e, double t, String text, double up, double shift) {
       Point heading = e.direction(t);
       Point off = off(heading);
@@ -244,7 +253,7 @@ final class ChainPlacer {
       Point upwards = new Point(along.y(), -along.x());
       boolean above = off.dot(upwards) > 0;
       double distance = above ? from : from + type.capital;
-      Point at = e.at(t).plus(off.times(distance)).plus(along.times(shift * type.width(text)));
+      Point at = e.at(t).plus(off.times(distance)).plus(along.times(moved(shift, text)));
       double angle = Math.toDegrees(Math.atan2(-along.y(), along.x()));
       return type.turned(at, text, org.jointwright.drawing.Anchor.MIDDLE, angle);
     }

@@ -1,6 +1,7 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
@@ -38,10 +39,10 @@ final class Furniture {
   Optional<List<Mark>> place(Ground ground) {
     List<Mark> marks = new ArrayList<>();
     Ground.Mark0 before = ground.now();
-    Point legend = new Point(19 + legendWidth(), 3 * ROW - 1);
+    Point legend = new Point(19 + legendWidth(), kinds().size() * ROW - 1);
     Point bar = new Point(barLength() + 14, 9);
     Point needle = new Point(13, 19);
-    for (int i = 0; i < 3; i++) {
+    for (int i = kinds().isEmpty() ? 1 : 0; i < 3; i++) {
       Point size = List.of(legend, bar, needle).get(i);
       Optional<Point> at = find(ground, size);
       if (at.isEmpty()) {
@@ -83,18 +84,28 @@ final class Furniture {
     List<Mark> marks = new ArrayList<>();
     double x = box.minX();
     marks.add(bar(new Point(x, box.minY())));
-    x += barLength() + 20;
-    for (JointKind kind : JointKind.values()) {
-      marks.add(sample(kind, new Point(x, box.minY() + 5)));
-      x += 22 + Type.NOTE.width(name(kind)) + 6;
+    x += barLength() + 14;
+    for (JointKind kind : kinds()) {
+      marks.add(sample(kind, new Point(x, box.minY() + 5), 11));
+      x += 14 + Type.NOTE.width(name(kind)) + 5;
     }
     marks.add(needle(new Point(box.maxX() - 13, box.minY() - 3)));
     return marks;
   }
 
+  /** The kinds of joint that the plan has. */
+  private List<JointKind> kinds() {
+    return Arrays.stream(JointKind.values())
+        .filter(
+            k ->
+                facts.plan().slabs().stream()
+                    .anyMatch(s -> s.joints().stream().anyMatch(j -> j.kind() == k)))
+        .toList();
+  }
+
   private double legendWidth() {
     double width = 0;
-    for (JointKind kind : JointKind.values()) {
+    for (JointKind kind : kinds()) {
       width = Math.max(width, Type.NOTE.width(name(kind)));
     }
     return width + 1;
@@ -111,17 +122,17 @@ final class Furniture {
   private Mark legend(Point at) {
     List<Mark> marks = new ArrayList<>();
     double y = at.y() + 3.2;
-    for (JointKind kind : JointKind.values()) {
-      marks.add(sample(kind, new Point(at.x(), y)));
+    for (JointKind kind : kinds()) {
+      marks.add(sample(kind, new Point(at.x(), y), 16));
       y += ROW;
     }
     return new Mark.Group("legend", "", marks);
   }
 
-  private Mark sample(JointKind kind, Point at) {
-    Path line = Path.straight(at, at.plus(new Point(16, 0)));
+  private Mark sample(JointKind kind, Point at, double length) {
+    Path line = Path.straight(at, at.plus(new Point(length, 0)));
     List<Mark> marks = new ArrayList<>(JointMarks.joint(kind, line, 0, Pens.PAPER));
-    marks.add(Type.NOTE.at(at.x() + 19, at.y() + 1.5, name(kind), Anchor.START));
+    marks.add(Type.NOTE.at(at.x() + length + 3, at.y() + 1.5, name(kind), Anchor.START));
     return new Mark.Group("", "", marks);
   }
 

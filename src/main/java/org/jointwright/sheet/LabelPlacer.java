@@ -124,7 +124,8 @@ final class LabelPlacer {
     double reach = Math.hypot(box.width(), box.height()) / 2 + size.x() / 2;
     for (double more : new double[] {0, 1.5, 3}) {
       for (int i = 0; i < 12; i++) {
-        double angle = Math.PI / 4 + i * Math.PI / 2 + (i / 4) * Math.PI / 6;
+        int round = i / 4;
+        double angle = Math.PI / 4 + i * Math.PI / 2 + round * Math.PI / 6;
         Point at = box.centre().plus(new Point(reach * 0.85 + more, 0).turned(angle));
         if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))) {
           return tag(item, at, size);

@@ -42,7 +42,7 @@ record ListBlock(String name, String title, String note, boolean large, List<Row
   }
 
   private List<String> lines(Row row) {
-    double room = WIDTH - (row.figure().isEmpty() ? 0 : figures().width(row.figure()) + 2);
+    double room = WIDTH - (row.figure().isEmpty() ? 0 : figures().width(row.figure()) + 1);
     return Lines.wrap(row.label(), Type.TABLE, room);
   }
 

@@ -64,7 +64,7 @@ final class Schedule {
     return chord.unit().cross(arc.middle().minus(arc.start()));
   }
 
-  Table cutTable(List<Table.Row> rows) {
+  Table cutTable(List<Table.Row> rows, double width) {
     return new Table(
         "cut",
         List.of(
@@ -72,7 +72,7 @@ final class Schedule {
             facts.say("cut.from"),
             facts.say("cut.to"),
             facts.say("cut.length")),
-        columns(rows, CUT_WIDTH, false),
+        columns(rows, width, false),
         rows);
   }
 
