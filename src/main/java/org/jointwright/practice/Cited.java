@@ -21,7 +21,7 @@ public record Cited(String document, String edition, String place, Flag flag) {
           throw new IllegalArgumentException("a figure that was read or remembered names where");
         }
       }
-      case PRACTICE, OWN_CHOICE -> {
+      case PRACTICE, OWN_CHOICE, PLAN -> {
         if (named) {
           throw new IllegalArgumentException(document + " is no source of a figure without one");
         }
@@ -47,6 +47,11 @@ public record Cited(String document, String edition, String place, Flag flag) {
 
   static Cited ownChoice() {
     return new Cited("", "", "", Flag.OWN_CHOICE);
+  }
+
+  /** What the plan's user chose or locked. */
+  public static Cited plan() {
+    return new Cited("", "", "", Flag.PLAN);
   }
 
   /** Document, edition and place with commas between; empty where there is no document. */

@@ -11,5 +11,7 @@ public enum Flag {
   /** What crews do; no document is known that says so. */
   PRACTICE,
   /** A figure this program chose, where the trade has none. */
-  OWN_CHOICE
+  OWN_CHOICE,
+  /** The plan itself says so: what its user chose or locked. */
+  PLAN
 }

@@ -93,6 +93,13 @@ public final class Spacing {
     return Math.ceil((WALK_LENGTHS.value() * widthInches - WIDTH_SLACK) / step) * step;
   }
 
+  /** Where the longest spacing comes from, the plan's own figure first. */
+  public static Cited source(Jointing jointing) {
+    return jointing.maxSpacing().isPresent()
+        ? Cited.plan()
+        : times(jointing.rule().orElse(DEFAULT)).source();
+  }
+
   /** Whether the longest panel of this slab depends on the slab's width. */
   public static boolean needsWidth(Jointing jointing) {
     return jointing.maxSpacing().isEmpty() && jointing.rule().orElse(DEFAULT) == SpacingRule.WALK;

@@ -1,0 +1,60 @@
+package org.jointwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.check.evidence.Judged;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.Plan;
+
+/** Judges layouts by every rule. */
+public final class Checks {
+  /** Every rule, in the order they are reported. */
+  public static final List<Check> ALL =
+      List.of(
+          new LongPanels(),
+          new StretchedPanels(),
+          new InsideCorners(),
+          new AcuteAngles(),
+          new NarrowPanels(),
+          new Anchorage(),
+          new IsolationWhereHeld(),
+          new WholePanels(),
+          new LockedJoints(),
+          new Tees(),
+          new ShallowJoints());
+
+  private Checks() {}
+
+  /** Judges the joints that are in a plan, by every rule. */
+  public static Judgement judge(Layout layout) {
+    return judge(layout.plan(), layout);
+  }
+
+  /**
+   * Judges a layout by every rule.
+   *
+   * @param asked the plan that was given, with what its user locked
+   * @param layout what was laid for it
+   */
+  public static Judgement judge(Plan asked, Layout layout) {
+    return judge(asked, layout, ALL);
+  }
+
+  /** Judges a layout by some rules; one that throws is reported and the others still judge. */
+  public static Judgement judge(Plan asked, Layout layout, List<Check> checks) {
+    List<Finding> findings = new ArrayList<>();
+    List<CrashedRule> crashed = new ArrayList<>();
+    for (SlabLayout slab : layout.slabs()) {
+      Judged judged = new Judged(asked, layout, slab);
+      for (Check check : checks) {
+        try {
+          findings.addAll(check.findings(judged));
+        } catch (RuntimeException fault) {
+          crashed.add(new CrashedRule(check.rule(), slab.slab().id(), fault));
+        }
+      }
+    }
+    return new Judgement(findings, crashed);
+  }
+}

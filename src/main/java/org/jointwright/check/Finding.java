@@ -1,0 +1,59 @@
+package org.jointwright.check;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jointwright.practice.Cited;
+import org.jointwright.shape.Point;
+
+/**
+ * What a rule has to say about one place of a slab. Holds no words: {@code key} and {@code
+ * arguments} make them.
+ *
+ * @param rule the rule's short name, {@code "M1"} for example
+ * @param severity how much it weighs
+ * @param slab the id of the slab
+ * @param subject what it is about
+ * @param at where
+ * @param measured what was found: inches, degrees, or a plain number, as the rule measures
+ * @param limit what the rule allows there, in the same measure
+ * @param key the message's key
+ * @param arguments what fills the message's places: lengths, numbers, names
+ * @param source where the limit comes from
+ */
+public record Finding(
+    String rule,
+    Severity severity,
+    String slab,
+    Subject subject,
+    Point at,
+    double measured,
+    double limit,
+    String key,
+    List<Object> arguments,
+    Cited source) {
+  /** Copies the list. */
+  public Finding {
+    arguments = List.copyOf(arguments);
+  }
+
+  /** The id of the panel that it is about, if it is about one. */
+  public Optional<String> panel() {
+    return subject instanceof Subject.OnPanel p ? Optional.of(p.panel()) : Optional.empty();
+  }
+
+  /** The id of the joint that it is about, if it is about one. */
+  public Optional<String> joint() {
+    return subject instanceof Subject.OnJoint j ? Optional.of(j.joint()) : Optional.empty();
+  }
+
+  /** The key of the words that name the source; {@link #sourceReference} fills their place. */
+  public String sourceKey() {
+    return "check.source." + source.flag().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Document, edition and place of the source; empty where there is none. */
+  public String sourceReference() {
+    return source.reference();
+  }
+}

@@ -1,0 +1,24 @@
+/**
+ * Judges layouts, whoever laid them: one class for each rule.
+ *
+ * <p>In: the panels that the joints of a plan cut, joints as wrong as they like ({@link
+ * org.jointwright.joint.Layouts#of}). Out: findings as data, without words, in a fixed order: slab
+ * by slab, rule by rule. Each says which rule, how much it weighs, what it is about, where, what
+ * was measured against what limit, the key and arguments of its message, and the source of the
+ * limit.
+ *
+ * <p>Start at {@link org.jointwright.check.Checks}. For each slab it asks every {@link
+ * org.jointwright.check.Check}; one that throws is reported as a {@link
+ * org.jointwright.check.CrashedRule} and the others still judge. What the rules look at is worked
+ * out once, in {@code evidence}. To add a rule: one class that implements {@code Check}, a line in
+ * {@code Checks.ALL}, its texts in {@code check.properties}, and the tests that {@code
+ * EveryRuleTest} asks for.
+ *
+ * <p>Tolerances always favour the layout: 1/2 in on lengths, 1 degree on angles, 0.01 on aspect.
+ * The limits come from {@code practice} and the measures from {@code joint} and {@code shape}, as
+ * the engine's do; judgement is shared with nobody.
+ */
+@NullMarked
+package org.jointwright.check;
+
+import org.jspecify.annotations.NullMarked;
