@@ -163,7 +163,7 @@ final class Anchorage implements Check {
   }
 
   private static boolean isTooLong(double length, double whole) {
-    return length > ALONG || length > NEARLY_ALL * whole && length > 2 * NEAR;
+    return length > ALONG || (length > NEARLY_ALL * whole && length > 2 * NEAR);
   }
 
   private Finding finding(

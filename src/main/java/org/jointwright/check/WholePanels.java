@@ -35,7 +35,7 @@ final class WholePanels implements Check {
     List<Finding> findings = new ArrayList<>();
     double least = PanelShape.LEAST_FILL.value();
     for (Face f : slab.faces()) {
-      long holes = f.panel().region().holes().stream().filter(h -> h.area() > HAIR).count();
+      int holes = (int) f.panel().region().holes().stream().filter(h -> h.area() > HAIR).count();
       if (holes > 0) {
         findings.add(finding(slab, f, holes, 0, "check.m8.hole", List.of(f.id())));
       }

@@ -109,8 +109,12 @@ public record CornerJoints(Set<String> joints, Set<String> tips) {
   }
 
   private static boolean sameEnds(Joint a, Joint b) {
-    return near(a.path().start(), b.path().start()) && near(a.path().end(), b.path().end())
-        || near(a.path().start(), b.path().end()) && near(a.path().end(), b.path().start());
+    return joins(a.path(), b.path().start(), b.path().end())
+        || joins(a.path(), b.path().end(), b.path().start());
+  }
+
+  private static boolean joins(Path path, Point from, Point to) {
+    return near(path.start(), from) && near(path.end(), to);
   }
 
   private static boolean near(Point a, Point b) {

@@ -48,7 +48,7 @@ public final class LooseEnds {
     double gap = Nearness.distance(fixed, end);
     for (Joint j : joints) {
       for (Edge e : j.path().edges()) {
-        if (e != last) {
+        if (!e.equals(last)) {
           gap = Math.min(gap, e.distance(end));
         }
       }

@@ -54,8 +54,8 @@ public final class Meetings {
                 if (!s.hard()
                     && s.source() instanceof Source.OnJoint j
                     && contraction.contains(j.joint())) {
-                  if (seen.add(List.of(e.start(), e.end(), j(e)))
-                      && !seen.contains(List.of(e.end(), e.start(), j(e)))) {
+                  if (seen.add(List.of(e.start(), e.end(), tenths(e)))
+                      && !seen.contains(List.of(e.end(), e.start(), tenths(e)))) {
                     add(e, j.joint());
                     add(e.reversed(), j.joint());
                   }
@@ -68,7 +68,7 @@ public final class Meetings {
   }
 
   /** Tells two pieces between the same places apart, to a tenth of an inch. */
-  private static Point j(Edge e) {
+  private static Point tenths(Edge e) {
     Point m = e.at(0.5);
     return new Point(Math.rint(m.x() * 10), Math.rint(m.y() * 10));
   }
@@ -121,12 +121,12 @@ public final class Meetings {
   /** Whether one branch goes on from the other: in one line, or as one bent joint. */
   private static boolean runOn(Branch a, Branch b) {
     double dot = a.heading().dot(b.heading());
-    return dot < THROUGH || dot < 0 && a.joint().equals(b.joint()) && a.from().equals(b.from());
+    return dot < THROUGH || (dot < 0 && a.joint().equals(b.joint()) && a.from().equals(b.from()));
   }
 
   /** Whether a branch ends on two others that run through, and none goes on beyond them. */
   private static boolean isStem(Branch stem, List<Branch> all) {
-    List<Branch> rest = all.stream().filter(b -> b != stem).toList();
+    List<Branch> rest = all.stream().filter(b -> !b.equals(stem)).toList();
     double straightest = Double.POSITIVE_INFINITY;
     Branch through = stem;
     Branch onward = stem;
@@ -144,12 +144,14 @@ public final class Meetings {
         }
       }
     }
-    if (through == stem) {
+    if (through.equals(stem)) {
       return false;
     }
     double side = through.heading().cross(stem.heading());
     for (Branch b : rest) {
-      if (b != through && b != onward && through.heading().cross(b.heading()) * side < 0) {
+      if (!b.equals(through)
+          && !b.equals(onward)
+          && through.heading().cross(b.heading()) * side < 0) {
         return false;
       }
     }

@@ -101,7 +101,7 @@ public final class Rim {
       for (Place b : inside) {
         double on =
             Math.floorMod(Math.round((b.along() - a.along()) * 1e6), Math.round(total * 1e6)) / 1e6;
-        if (a != b
+        if (!a.equals(b)
             && a.at().distance(b.at()) <= TOGETHER
             && on <= FARTHEST
             && ends.stream().anyMatch(e -> isBetween(e, a, b, on, total))) {

@@ -89,7 +89,7 @@ public final class TightTurns {
   private static boolean traces(Loop loop, int i, double concave) {
     boolean straight =
         !(loop.step(i - 1).edge() instanceof Arc) && !(loop.step(i).edge() instanceof Arc);
-    return straight && concave <= TRACING || isSoft(loop, i) && concave <= ROUND_CORNER;
+    return concave <= (isSoft(loop, i) ? ROUND_CORNER : straight ? TRACING : 0);
   }
 
   /** Whether step {@code i} begins at a corner of a box-out that is round. */
@@ -109,7 +109,7 @@ public final class TightTurns {
     }
     boolean goesOn =
         step.length() <= Tolerance.LENGTH_INCHES
-            || place(loop, i).degrees() > 0 && place(loop, i + 1).degrees() > 0;
+            || (place(loop, i).degrees() > 0 && place(loop, i + 1).degrees() > 0);
     return new Part(!goesOn, 0, 0, at);
   }
 
