@@ -98,21 +98,32 @@ final class ColumnBlocks {
     return rows;
   }
 
+  /**
+   * The length of every side, with the corners that stand on it; where the side's chain found no
+   * place on the plan, with all its marks.
+   */
   private List<ListBlock.Row> sides(List<Chains.Chain> unplaced) {
-    List<ListBlock.Row> rows = new ArrayList<>();
-    for (Chains.Chain chain : unplaced) {
+    List<String> items = new ArrayList<>();
+    for (Chains.Chain chain : facts.chains()) {
       List<Chains.Stop> inner = chain.stops().subList(0, chain.stops().size() - 1);
       String marks =
           inner.stream()
-              .map(
-                  s ->
-                      s.corner().isEmpty()
-                          ? facts.print(s.along())
-                          : facts.say("sides.stop", s.corner(), facts.print(s.along())))
+              .filter(s -> !s.corner().isEmpty() || unplaced.contains(chain))
+              .map(this::stop)
               .collect(Collectors.joining(", "));
-      String label = chain.tape().name() + (marks.isEmpty() ? "" : ": " + marks);
-      rows.add(new ListBlock.Row(label, facts.print(chain.total())));
+      String key = marks.isEmpty() ? "sides.plain" : "sides.marked";
+      items.add(facts.say(key, chain.tape().name(), facts.print(chain.total()), marks));
+    }
+    List<ListBlock.Row> rows = new ArrayList<>();
+    for (String line : Lines.wrap(String.join(", ", items), Type.TABLE, ListBlock.WIDTH)) {
+      rows.add(new ListBlock.Row(line, ""));
     }
     return rows;
+  }
+
+  private String stop(Chains.Stop s) {
+    return s.corner().isEmpty()
+        ? facts.print(s.along())
+        : facts.say("sides.stop", s.corner(), facts.print(s.along()));
   }
 }

@@ -1,9 +1,12 @@
 package org.jointwright.sheet;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layout;
+import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
 
 /**
@@ -30,6 +33,11 @@ public final class CutSheet {
   /** The pages of the cut sheet for a layout, one at least. */
   public static List<Page> of(Layout layout, SheetOptions options) {
     return new CutSheet(layout, options).pages();
+  }
+
+  /** The date a sheet of the plan carries: the job's, or else that of the options. */
+  public static Optional<LocalDate> dateOf(Plan plan, SheetOptions options) {
+    return Foot.dateOf(plan.job(), options);
   }
 
   private List<Page> pages() {

@@ -13,7 +13,7 @@ final class Lines {
   static List<String> wrap(String text, Type type, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ")) {
+    for (String word : text.split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && type.width(longer) > width) {
         lines.add(line.toString());
