@@ -1,9 +1,22 @@
 package org.jointwright.sheet.pdf;
 
-/**
- * A file of a printed sheet, not written yet.
- *
- * @param name its name, {@code cut-sheet.pdf} for example
- * @param bytes what is in it; not to be changed
- */
-public record SheetFile(String name, byte[] bytes) {}
+/** A file of a printed sheet, not written yet. */
+public final class SheetFile {
+  private final String name;
+  private final byte[] bytes;
+
+  SheetFile(String name, byte[] bytes) {
+    this.name = name;
+    this.bytes = bytes.clone();
+  }
+
+  /** Its name, {@code cut-sheet.pdf} for example. */
+  public String name() {
+    return name;
+  }
+
+  /** A copy of what is in it. */
+  public byte[] bytes() {
+    return bytes.clone();
+  }
+}
