@@ -110,12 +110,9 @@ class ArchitectureTest {
   }
 
   @Test
-  void sheetKnowsMarksAndTheJobsFacts() {
-    rule(
-            "sheet",
-            inPackages("sheet", "drawing", "text", "shape", "measure")
-                .or(describe("the job's facts", c -> baseName(c).equals("Job"))))
-        .because("a page is made of marks and words; what the marks mean is decided in drawing");
+  void sheetKnowsWhatIsLaidButNoEngineAndNoJudge() {
+    only("sheet", "drawing", "text", "joint", "plan", "practice", "shape", "measure")
+        .because("a page says what is laid and what practice asks of it; it decides neither");
   }
 
   @Test

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class SourceTest {
   private static final int LONGEST_FILE = 500;
   private static final int MEDIAN_OF_MAIN = 100;
-  private static final int MOST_FILES_IN_A_PACKAGE = 30;
+  private static final int MOST_FILES_IN_A_PACKAGE = 35;
   private static final Pattern EMPTY_NAME =
       Pattern.compile(".*(Util|Utils|Utility|Utilities|Manager|Helper|Helpers|Tools)\\.java");
   private static final Pattern LEFT_OPEN = Pattern.compile("\\b(TODO|FIXME|XXX)\\b|@Disabled\\b");

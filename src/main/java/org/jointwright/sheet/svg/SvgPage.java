@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
@@ -168,7 +169,8 @@ public final class SvgPage {
         .ifPresent(
             c -> {
               throw new IllegalArgumentException(
-                  String.format("the font has no glyph for U+%04X in: %s", c, words.text()));
+                  String.format(
+                      Locale.ROOT, "the font has no glyph for U+%04X in: %s", c, words.text()));
             });
   }
 }
