@@ -176,7 +176,9 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
         excess += tight / TIGHT_TURN - 0.8;
       }
       if (m.width() < limits.narrowest() - Limits.SHADE) {
-        double need = Math.min(limits.narrowest(), ground.widthAt(m.centre()));
+        double need =
+            Math.min(
+                limits.narrowest(), ground.widthAt(m.centre(), m.rectangle().direction().left()));
         excess += Math.max(0, over(need, m.width(), Limits.SHADE));
       }
       excess += 3 * piece.holes().size();

@@ -47,12 +47,15 @@ public record Ground(Limits limits, List<Source> sources, List<Edge> edges, List
     return piece().area();
   }
 
-  /** The slab's own width at {@code p}: the shortest chord through it, inches. */
-  public double widthAt(Point p) {
+  /**
+   * The slab's own width at {@code p}, inches: the shortest chord through it, tried in steps of 15
+   * degrees from {@code across} on.
+   */
+  public double widthAt(Point p, Point across) {
     Piece whole = piece();
     double least = Double.POSITIVE_INFINITY;
-    for (int k = 0; k < 60; k++) {
-      Carrier line = new Carrier.Line(p, new Point(1, 0).turned(Math.PI * k / 60));
+    for (int k = 0; k < 12; k++) {
+      Carrier line = new Carrier.Line(p, across.turned(Math.PI * k / 12));
       least =
           Math.min(
               least,

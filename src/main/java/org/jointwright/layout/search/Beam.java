@@ -121,6 +121,7 @@ public final class Beam {
   private List<Pattern> patterns(Draft d, Piece piece, boolean root) {
     List<Pattern> all = new ArrayList<>();
     if (root) {
+      all.addAll(Corners.flares(piece));
       all.addAll(Patterns.grids(piece, hints, Move.Reach.THROUGH));
       all.addAll(Patterns.bands(piece, hints, Move.Reach.THROUGH));
     } else {
@@ -130,6 +131,8 @@ public final class Beam {
       all.addAll(Patterns.grids(piece, near, Move.Reach.PIECE));
       all.addAll(Patterns.bands(piece, near, Move.Reach.THROUGH));
     }
+    all.addAll(Spokes.of(piece));
+    all.addAll(Corners.acrossSharp(piece));
     all.addAll(Patterns.fractions(piece, Move.Reach.PIECE));
     all.addAll(Cuts.fromCorners(piece));
     all.addAll(Cuts.fromTees(d));

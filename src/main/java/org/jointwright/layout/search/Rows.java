@@ -10,11 +10,15 @@ import org.jointwright.layout.piece.Limits;
 import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Piece;
+import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /** Parallel lines across a piece: where they may stand. */
 final class Rows {
+  /** Openings of a larger radius are treated as curved edges, inches. */
+  private static final double ROUND = 96;
+
   private final Piece piece;
   private final Point along;
   private final Point across;
@@ -51,6 +55,14 @@ final class Rows {
     for (Faults.Corner c : piece.faults().corners()) {
       if (serves(piece, c, along) || serves(piece, c, along.times(-1))) {
         found.add(c.at().dot(across));
+      }
+    }
+    for (int l = 0; l < piece.loopCount(); l++) {
+      for (Edge e : piece.loop(l).edges()) {
+        // A joint may go to the middle of a round opening, not along its side.
+        if (e instanceof Arc a && a.turn() < 0 && a.radius() < ROUND) {
+          found.add(a.centre().dot(across));
+        }
       }
     }
     for (Point p : hints) {
