@@ -13,6 +13,9 @@ public final class Draft {
   /** How far beyond a joint the next piece is looked for, inches. */
   private static final double STEP = 0.25;
 
+  /** A joint that passes another's end nearer than this is brought to it, inches. */
+  private static final double BESIDE = 1.2;
+
   private static final double[] NUDGES = {0, 1.1, -1.3};
 
   private final Ground ground;
@@ -135,6 +138,19 @@ public final class Draft {
     if (found.isEmpty()) {
       return Optional.empty();
     }
+    Optional<Chord> met = locked ? Optional.empty() : meetingOthers(first, move, found.get());
+    if (met.isPresent()) {
+      Chord c = met.get();
+      return cut(
+          new Move(
+              Carrier.Line.through(c.start().point(), c.end().point()),
+              c.path().at(0.5),
+              move.reach()),
+          kind,
+          false,
+          low,
+          high);
+    }
     Work work = new Work(move, low, high);
     if (!work.split(first, found.get())) {
       return Optional.empty();
@@ -148,6 +164,37 @@ public final class Draft {
     List<Laid> all = new ArrayList<>(lines);
     all.add(new Laid(move, path, start.tag(), end.tag(), kind, locked));
     return Optional.of(new Draft(ground, work.pieces, all));
+  }
+
+  /** The chord from joint end to joint end where it passes within a hair of such ends. */
+  private Optional<Chord> meetingOthers(int number, Move move, Chord chord) {
+    if (move.reach() != Move.Reach.PIECE || !(move.carrier() instanceof Carrier.Line)) {
+      return Optional.empty();
+    }
+    Point a = endNear(chord.start());
+    Point b = endNear(chord.end());
+    double off = a.distance(chord.start().point()) + b.distance(chord.end().point());
+    if (off < 1e-6 || a.distance(b) < 12) {
+      return Optional.empty();
+    }
+    Carrier through = Carrier.Line.through(a, b);
+    return Chord.across(pieces.get(number), through, a.towards(b, 0.5))
+        .filter(c -> c.start().point().distance(a) < 1e-6 && c.end().point().distance(b) < 1e-6);
+  }
+
+  /** The end of another joint that a place on a joint nearly meets, or the place itself. */
+  private Point endNear(Chord.Hit hit) {
+    if (hit.tag() >= 0) {
+      for (Laid l : lines) {
+        for (boolean last : new boolean[] {false, true}) {
+          double d = l.end(last).distance(hit.point());
+          if (d < BESIDE && d > 1e-6) {
+            return l.end(last);
+          }
+        }
+      }
+    }
+    return hit.point();
   }
 
   /** A cut in the making. */

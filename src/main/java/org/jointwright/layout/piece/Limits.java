@@ -12,7 +12,7 @@ public record Limits(double spacing, double aspect, double narrowest) {
   public static final double SHADE = 0.42;
 
   /** The same for an aspect, a shade inside the checks' hundredth. */
-  public static final double ASPECT_SHADE = 0.006;
+  public static final double ASPECT_SHADE = 0.008;
 
   /** How much longer a panel with an arc of the slab's edge may be: its bow is not its span. */
   public static final double BOW = 1.03;

@@ -17,6 +17,7 @@ import org.jointwright.shape.Point;
  */
 public final class Beam {
   private static final int WIDTH = 12;
+  private static final int MORE = 4;
   private static final int CHILDREN = 8;
   private static final int DEPTH = 24;
 
@@ -24,7 +25,7 @@ public final class Beam {
   private static final double HOPE = 0.95;
 
   /** How many cuts in all may be tried before the search takes what it has. */
-  private static final int EFFORT = 60_000;
+  private static final int EFFORT = 25_000;
 
   private final Score score;
   private final List<Point> hints;
@@ -43,7 +44,7 @@ public final class Beam {
     this.hints = score.targets();
   }
 
-  /** The best drafts that come of {@code start}, finished ones first, then the least broken. */
+  /** The finished drafts that come of {@code start}, the best first. */
   public List<Draft> search(Draft start) {
     List<Draft> beam = List.of(start);
     if (Score.isClean(start)) {
@@ -56,24 +57,36 @@ public final class Beam {
       }
       beam = widest(next);
     }
-    List<Draft> all = new ArrayList<>(finished);
-    all.sort(Comparator.comparingDouble(score::of));
-    stuck.sort(Comparator.comparingDouble(score::of));
-    all.addAll(stuck.subList(0, Math.min(WIDTH, stuck.size())));
-    return all;
+    finished.sort(Comparator.comparingDouble(score::of));
+    return finished;
+  }
+
+  /** The least broken drafts met, cheaper than the best finished one. */
+  public List<Draft> nearMisses() {
+    return stuck;
   }
 
   private List<Draft> widest(List<Draft> drafts) {
-    drafts.sort(Comparator.comparingDouble(score::hopeful));
     Set<Long> seen = new HashSet<>();
     List<Draft> kept = new ArrayList<>();
+    drafts.removeIf(d -> HOPE * score.hopeful(d) >= best);
+    drafts.sort(Comparator.comparingDouble(score::hopeful));
+    keep(drafts, WIDTH, seen, kept);
+    // And some that are nearly whole, though dearer so far.
+    drafts.sort(Comparator.comparingDouble(d -> score.hopeful(d) * (1 + d.tally().excess())));
+    keep(drafts, WIDTH + MORE, seen, kept);
+    return kept;
+  }
+
+  private void keep(List<Draft> drafts, int most, Set<Long> seen, List<Draft> kept) {
     for (Draft d : drafts) {
-      boolean worth = HOPE * score.hopeful(d) < best;
-      if (worth && seen.add(Math.round(score.hopeful(d) * 1e4)) && kept.size() < WIDTH) {
+      if (kept.size() >= most) {
+        return;
+      }
+      if (seen.add(Math.round(score.hopeful(d) * 1e4))) {
         kept.add(d);
       }
     }
-    return kept;
   }
 
   private void finish(Draft d) {
@@ -107,15 +120,29 @@ public final class Beam {
       }
     }
     if (open.isEmpty()) {
-      stuck.add(d);
+      note(d);
     }
-    stuck.addAll(open);
-    stuck.sort(Comparator.comparingDouble(score::of));
-    while (stuck.size() > WIDTH) {
-      stuck.removeLast();
-    }
+    open.forEach(this::note);
     open.sort(Comparator.comparingDouble(score::hopeful));
     return open.subList(0, Math.min(root ? 3 * CHILDREN : CHILDREN, open.size()));
+  }
+
+  private void note(Draft d) {
+    if (d.tally().cost() >= best) {
+      return;
+    }
+    double value = score.of(d);
+    int at = 0;
+    while (at < stuck.size() && score.of(stuck.get(at)) < value - 1e-6) {
+      at++;
+    }
+    boolean same = at < stuck.size() && score.of(stuck.get(at)) < value + 1e-6;
+    if (at < WIDTH && !same) {
+      stuck.add(at, d);
+      if (stuck.size() > WIDTH) {
+        stuck.removeLast();
+      }
+    }
   }
 
   private List<Pattern> patterns(Draft d, Piece piece, boolean root) {

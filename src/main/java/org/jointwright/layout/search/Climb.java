@@ -16,15 +16,15 @@ import org.jointwright.shape.Point;
 final class Climb {
   private static final int ROUNDS = 4;
 
-  /** How many trials one climb may make. */
-  private static final int TRIALS = 1500;
+  /** How many cuts one climb may make. */
+  private static final int EFFORT = 12_000;
 
   private static final double[] SHIFTS = {24, -24, 12, -12, 6, -6, 3, -3, 1, -1};
   private static final double[] TURNS = {8, -8, 4, -4, 2, -2, 1, -1};
 
   private final Draft base;
   private final Score score;
-  private int trials;
+  private int effort;
 
   Climb(Draft base, Score score) {
     this.base = base;
@@ -36,7 +36,7 @@ final class Climb {
     Draft best = start;
     for (int round = 0; round < ROUNDS; round++) {
       double before = score.of(best);
-      for (int i = 0; i < best.moves().size() && trials < TRIALS; i++) {
+      for (int i = 0; i < best.moves().size() && effort < EFFORT; i++) {
         best = better(best, i);
       }
       if (score.of(best) > before - 1e-6) {
@@ -55,7 +55,7 @@ final class Climb {
     Draft best = draft;
     double least = score.of(draft);
     for (List<Move> tried : variations(draft, line)) {
-      trials++;
+      effort += 1 + suffix.size();
       Draft d = prefix;
       boolean whole = true;
       for (Move m : tried) {

@@ -32,8 +32,8 @@ final class Corners {
         if (c.loop() > 0) {
           Loop loop = piece.loop(c.loop());
           double turn = Math.toRadians(degrees);
-          Point one = loop.edge(c.vertex() - 1).direction(1).turned(-turn);
-          Point two = loop.edge(c.vertex()).direction(0).times(-1).turned(turn);
+          Point one = loop.edge(c.vertex() - 1).direction(1).turned(turn);
+          Point two = loop.edge(c.vertex()).direction(0).times(-1).turned(-turn);
           for (Point d : List.of(one, two)) {
             moves.add(
                 new Move(

@@ -110,7 +110,7 @@ public record Score(List<Meeting> meetings) {
         feet += need(p);
       }
     }
-    return feet + 4 * t.excess();
+    return feet + Math.min(0.2, 0.1 * t.excess());
   }
 
   /** The joints a broken piece will need at least, ft. */

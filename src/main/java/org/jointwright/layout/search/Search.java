@@ -1,12 +1,13 @@
 package org.jointwright.layout.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.layout.piece.Draft;
 
 /** The whole search for one slab. */
 public final class Search {
-  /** How many of the beam's best are climbed from. */
-  private static final int CLIMBED = 6;
+  /** How many of the beam's best, and of its near misses, are climbed from. */
+  private static final int CLIMBED = 5;
 
   /** What is this much dearer than the best is not climbed from. */
   private static final double WORTH = 1.3;
@@ -19,12 +20,21 @@ public final class Search {
    * @param metric whether marks stand at whole 10 mm rather than whole inches
    */
   public static Draft best(Draft start, Score score, boolean metric) {
-    List<Draft> found = new Beam(score).search(start);
-    Draft best = found.isEmpty() ? start : found.getFirst();
-    for (Draft d : found.subList(0, Math.min(CLIMBED, found.size()))) {
-      if (score.of(d) > WORTH * score.of(best)) {
-        break;
+    Beam beam = new Beam(score);
+    List<Draft> finished = beam.search(start);
+    Draft best = finished.isEmpty() ? start : finished.getFirst();
+    List<Draft> from = new ArrayList<>();
+    for (Draft d : finished.subList(0, Math.min(CLIMBED, finished.size()))) {
+      if (score.of(d) <= WORTH * score.of(best)) {
+        from.add(d);
       }
+    }
+    double bound = finished.isEmpty() ? Double.POSITIVE_INFINITY : score.of(best);
+    beam.nearMisses().stream()
+        .filter(d -> d.tally().cost() < bound)
+        .limit(CLIMBED)
+        .forEach(from::add);
+    for (Draft d : from) {
       Draft better = new Climb(start, score).climb(d);
       if (score.of(better) < score.of(best)) {
         best = better;

@@ -143,7 +143,8 @@ final class Spokes {
     int few = Math.max(round ? 3 : 1, (int) Math.ceil(sweep * outer / (spacing * 1.03)));
     double width = outer - inner;
     double aspect = piece.ground().limits().aspect();
-    int byAspect = (int) Math.ceil(sweep * outer / (aspect * Math.max(width, 12)));
+    // The inner side's bow adds to the width; two fewer than without it covers that.
+    int byAspect = (int) Math.ceil(sweep * outer / (aspect * Math.max(width, 12))) - 2;
     for (int lanes = 1; lanes <= 2; lanes++) {
       int least = lanes == 1 ? few : Math.max(few, 2 * byAspect);
       for (int n = few; n <= least + 3 && n < 80; n++) {
@@ -164,7 +165,7 @@ final class Spokes {
 
   private void addByAspect(
       List<Pattern> found, int lanes, int count, double from, double sweep, boolean round) {
-    for (int n = count; n <= count + 2 && n < 80; n++) {
+    for (int n = Math.max(2, count); n <= count + 4 && n < 80; n++) {
       for (boolean ends : new boolean[] {false, true}) {
         List<Move> moves = radial(from, sweep, n, ends, round);
         if (lanes == 2) {
