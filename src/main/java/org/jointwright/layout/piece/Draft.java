@@ -157,7 +157,8 @@ public final class Draft {
     }
     Chord.Hit end = work.extend(found.get().end(), true);
     Chord.Hit start = work.extend(found.get().start(), false);
-    if (start.point().equals(end.point())) {
+    boolean beside = !endNear(start).equals(start.point()) || !endNear(end).equals(end.point());
+    if (start.point().equals(end.point()) || (beside && !locked)) {
       return Optional.empty();
     }
     Edge path = move.carrier().edge(start.point(), end.point());
@@ -184,17 +185,24 @@ public final class Draft {
 
   /** The end of another joint that a place on a joint nearly meets, or the place itself. */
   private Point endNear(Chord.Hit hit) {
-    if (hit.tag() >= 0) {
-      for (Laid l : lines) {
-        for (boolean last : new boolean[] {false, true}) {
-          double d = l.end(last).distance(hit.point());
-          if (d < BESIDE && d > 1e-6) {
-            return l.end(last);
-          }
+    if (hit.tag() < 0) {
+      return hit.point();
+    }
+    Point best = hit.point();
+    double least = BESIDE;
+    for (Laid l : lines) {
+      for (boolean last : new boolean[] {false, true}) {
+        double d = l.end(last).distance(hit.point());
+        if (d <= 1e-6) {
+          return hit.point();
+        }
+        if (d < least) {
+          best = l.end(last);
+          least = d;
         }
       }
     }
-    return hit.point();
+    return best;
   }
 
   /** A cut in the making. */
