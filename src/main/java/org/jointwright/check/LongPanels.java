@@ -9,6 +9,8 @@ import org.jointwright.practice.Cited;
 import org.jointwright.practice.PanelShape;
 import org.jointwright.practice.Spacing;
 import org.jointwright.practice.Tolerance;
+import org.jointwright.shape.EnclosingRectangle;
+import org.jointwright.shape.Hull;
 
 /**
  * M1, spacing: no panel is longer than the joints may stand apart; a panel with an arc of the edge
@@ -38,7 +40,7 @@ final class LongPanels implements Check {
     List<Finding> findings = new ArrayList<>();
     for (Face f : slab.faces()) {
       double limit = f.isBowed() ? most * PanelShape.BOW.value() : most;
-      double length = f.measures().longSide();
+      double length = length(f);
       if (length > limit + Tolerance.LENGTH_INCHES) {
         findings.add(
             new Finding(
@@ -55,5 +57,13 @@ final class LongPanels implements Check {
       }
     }
     return findings;
+  }
+
+  /** Of rectangles that tie, the one that is kindest to the panel counts. */
+  private static double length(Face f) {
+    return EnclosingRectangle.tied(Hull.of(f.panel().ring())).stream()
+        .mapToDouble(EnclosingRectangle::longSide)
+        .min()
+        .orElseGet(f.measures()::longSide);
   }
 }

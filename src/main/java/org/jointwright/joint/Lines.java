@@ -2,6 +2,7 @@ package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jointwright.joint.Source.OnBoxOut;
 import org.jointwright.joint.Source.OnJoint;
 import org.jointwright.joint.Source.OnOpening;
@@ -89,14 +90,25 @@ final class Lines {
 
   /** The lines with every joint end that nearly reaches a line moved onto it. */
   private static List<Line> reaching(List<Line> lines, int firstJoint) {
-    List<Line> moved = new ArrayList<>(lines.subList(0, firstJoint));
-    for (int i = firstJoint; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      Point start = reached(lines, firstJoint, line, line.edge().start());
-      Point end = reached(lines, firstJoint, line, line.edge().end());
-      moved.add(line.on(between(line.edge(), start, end)));
+    List<Line> moved = new ArrayList<>(lines);
+    List<Line> fixed = moved.subList(0, firstJoint);
+    List<Line> joints = moved.subList(firstJoint, moved.size());
+    joints.replaceAll(line -> drawnTo(fixed, line, p -> true));
+    // One after the other on what was moved before: two ends must not change places.
+    for (int i = 0; i < joints.size(); i++) {
+      joints.set(i, drawnTo(joints, joints.get(i), p -> onNone(fixed, p)));
     }
     return moved;
+  }
+
+  private static Line drawnTo(List<Line> targets, Line line, Predicate<Point> which) {
+    Point start = line.edge().start();
+    Point end = line.edge().end();
+    return line.on(
+        between(
+            line.edge(),
+            which.test(start) ? nearest(targets, line, start) : start,
+            which.test(end) ? nearest(targets, line, end) : end));
   }
 
   private static Edge between(Edge edge, Point start, Point end) {
@@ -107,14 +119,6 @@ final class Lines {
       case Segment s -> new Segment(start, end);
       case Arc a -> Arc.through(start, a.middle(), end);
     };
-  }
-
-  /** Where an end of a joint goes: to a fixed line in reach, else to another joint in reach. */
-  private static Point reached(List<Line> lines, int firstJoint, Line own, Point end) {
-    Point fixed = nearest(lines.subList(0, firstJoint), own, end);
-    return fixed.equals(end) && onNone(lines.subList(0, firstJoint), end)
-        ? nearest(lines.subList(firstJoint, lines.size()), own, end)
-        : fixed;
   }
 
   private static boolean onNone(List<Line> lines, Point p) {

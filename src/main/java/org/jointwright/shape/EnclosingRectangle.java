@@ -1,6 +1,7 @@
 package org.jointwright.shape;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -22,6 +23,14 @@ public record EnclosingRectangle(double longSide, double shortSide, Point direct
 
   /** The rectangle round a hull; one with no area is refused. */
   public static EnclosingRectangle of(Hull hull) {
+    // The least is found first and the squarest then: a running comparison would depend on order.
+    return tied(hull).stream()
+        .min(Comparator.comparingDouble(EnclosingRectangle::aspect))
+        .orElseThrow(() -> new IllegalArgumentException("no rectangle round " + hull));
+  }
+
+  /** The rectangles flush with a side of a hull whose area is within 0.5 % of the least. */
+  public static List<EnclosingRectangle> tied(Hull hull) {
     List<EnclosingRectangle> tried = new ArrayList<>();
     List<Point> points = hull.points();
     for (int i = 0; i < points.size(); i++) {
@@ -31,18 +40,8 @@ public record EnclosingRectangle(double longSide, double shortSide, Point direct
       }
     }
     double least =
-        tried.stream()
-            .mapToDouble(EnclosingRectangle::area)
-            .min()
-            .orElseThrow(() -> new IllegalArgumentException("no rectangle round " + points));
-    // The least is found first and the squarest then: a running comparison would depend on order.
-    EnclosingRectangle best = null;
-    for (EnclosingRectangle r : tried) {
-      if (r.area() <= least * TIE && (best == null || r.aspect() < best.aspect())) {
-        best = r;
-      }
-    }
-    return java.util.Objects.requireNonNull(best);
+        tried.stream().mapToDouble(EnclosingRectangle::area).min().orElse(Double.POSITIVE_INFINITY);
+    return tried.stream().filter(r -> r.area() <= least * TIE).toList();
   }
 
   private static EnclosingRectangle flush(List<Point> points, Point u) {

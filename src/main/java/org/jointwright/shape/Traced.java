@@ -7,12 +7,15 @@ import java.util.List;
  * Arcs found again in lines that trace them with short chords, as plans from other programs do.
  *
  * <p>Points within 1/16 in of one circle, turning one way, with chords that leave the circle by
- * little more than that, are its arc; points within 1/16 in of the line between the ends are that
- * line. What is neither stays as it is.
+ * little more than that, are its arc; points that are none and stand within 1/2 in of the line
+ * between the ends are that line. What is neither stays as it is.
  */
 public final class Traced {
   /** How far a traced point may stand from its circle or line, inches. */
   private static final double OFF = 1.0 / 16;
+
+  /** A path whose points stand no farther from the line between its ends is straight, inches. */
+  private static final double HARDLY_BENT = 0.5;
 
   /** How far a chord's middle may stand from the circle, inches. */
   private static final double SAGITTA = 2 * OFF + 0.012;
@@ -35,11 +38,16 @@ public final class Traced {
     if (path.isClosed()) {
       return new Path(closed(points));
     }
-    if (straight(points)) {
+    if (straight(points, OFF)) {
       return Path.straight(path.start(), path.end());
     }
     Edge whole = arc(points, 0, points.size() - 1);
-    return whole instanceof Arc ? Path.of(whole) : new Path(pieces(points));
+    if (whole instanceof Arc) {
+      return Path.of(whole);
+    }
+    return straight(points, HARDLY_BENT)
+        ? Path.straight(path.start(), path.end())
+        : new Path(pieces(points));
   }
 
   /** A ring with its traced arcs found again; it may start elsewhere. */
@@ -108,7 +116,7 @@ public final class Traced {
     return edges;
   }
 
-  private static boolean straight(List<Point> points) {
+  private static boolean straight(List<Point> points, double off) {
     if (points.getFirst().equals(points.getLast())) {
       return false;
     }
@@ -116,7 +124,7 @@ public final class Traced {
     double last = 0;
     for (Point p : points) {
       double t = line.nearest(p);
-      if (line.distance(p) > OFF || t < last - 1e-6) {
+      if (line.distance(p) > off || t < last - 1e-6) {
         return false;
       }
       last = t;
@@ -130,7 +138,7 @@ public final class Traced {
     Point middle = points.get((from + to) / 2);
     if (to - from < 2
         || line.length() == 0
-        || straight(points.subList(from, to + 1))
+        || straight(points.subList(from, to + 1), OFF)
         || !(Arc.through(line.start(), middle, line.end()) instanceof Arc arc)
         || arc.radius() > LARGEST_RADIUS) {
       return line;
