@@ -3,7 +3,6 @@ package org.jointwright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
@@ -15,17 +14,18 @@ import org.jointwright.shape.Point;
 final class CuttingOrder {
   private CuttingOrder() {}
 
-  static List<Joint> of(Slab slab, List<Joint> joints) {
+  static List<Straights.Run> of(Slab slab, List<Straights.Run> joints) {
     Box box = slab.outline().ring().box();
     boolean wide = box.width() >= box.height();
-    Comparator<Joint> fromLeft =
-        Comparator.<Joint>comparingLong(j -> Math.round(middle(j).x()))
+    Comparator<Straights.Run> fromLeft =
+        Comparator.<Straights.Run>comparingLong(j -> Math.round(middle(j).x()))
             .thenComparingLong(j -> Math.round(middle(j).y()));
-    Comparator<Joint> fromBelow =
-        Comparator.<Joint>comparingLong(j -> Math.round(middle(j).y()))
+    Comparator<Straights.Run> fromBelow =
+        Comparator.<Straights.Run>comparingLong(j -> Math.round(middle(j).y()))
             .thenComparingLong(j -> Math.round(middle(j).x()));
-    List<Joint> across = new ArrayList<>(joints.stream().filter(j -> upright(j) == wide).toList());
-    List<Joint> lengthwise =
+    List<Straights.Run> across =
+        new ArrayList<>(joints.stream().filter(j -> upright(j) == wide).toList());
+    List<Straights.Run> lengthwise =
         new ArrayList<>(joints.stream().filter(j -> upright(j) != wide).toList());
     across.sort(wide ? fromLeft : fromBelow);
     lengthwise.sort(wide ? fromBelow : fromLeft);
@@ -33,12 +33,12 @@ final class CuttingOrder {
     return across;
   }
 
-  private static boolean upright(Joint j) {
+  private static boolean upright(Straights.Run j) {
     Point d = j.path().end().minus(j.path().start());
     return Math.abs(d.y()) > Math.abs(d.x());
   }
 
-  private static Point middle(Joint j) {
+  private static Point middle(Straights.Run j) {
     return j.path().start().towards(j.path().end(), 0.5);
   }
 }

@@ -10,6 +10,7 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
@@ -46,18 +47,20 @@ public record Numbering(List<Item> items) {
    * @param number the number, from 1
    * @param work what is done there
    * @param slab the slab it belongs to
-   * @param joints the joints: one, or those round a box-out, which may be none
+   * @param joints the joints: one, or several in one straight line, or those round a box-out, which
+   *     may be none
+   * @param path where it runs; the box-out's edge for {@link Work#BOX_OUT}
    * @param boxOut the box-out, for {@link Work#BOX_OUT} only
    */
   public record Item(
-      int number, Work work, String slab, List<Joint> joints, Optional<BoxOut> boxOut) {
+      int number, Work work, String slab, List<Joint> joints, Path path, Optional<BoxOut> boxOut) {
     /** Copies the list. */
     public Item {
       joints = List.copyOf(joints);
     }
 
     private Item numbered(int n) {
-      return new Item(n, work, slab, joints, boxOut);
+      return new Item(n, work, slab, joints, path, boxOut);
     }
   }
 
@@ -65,11 +68,13 @@ public record Numbering(List<Item> items) {
   public static Numbering of(Plan plan) {
     List<Item> all = new ArrayList<>();
     for (Work work : Work.values()) {
+      List<Item> some = new ArrayList<>();
       for (Slab slab : plan.slabs()) {
-        for (Item item : work == Work.BOX_OUT ? boxOuts(slab) : joints(slab, work)) {
-          if (all.stream().noneMatch(i -> same(i, item))) {
-            all.add(item.numbered(all.size() + 1));
-          }
+        some.addAll(work == Work.BOX_OUT ? boxOuts(slab) : joints(slab, work));
+      }
+      for (int i = 0; i < some.size(); i++) {
+        if (!covered(i, some)) {
+          all.add(some.get(i).numbered(all.size() + 1));
         }
       }
     }
@@ -81,9 +86,10 @@ public record Numbering(List<Item> items) {
     return items.stream()
         .filter(
             i ->
-                i.joints().stream()
-                    .anyMatch(
-                        j -> (i.slab().equals(slab) && j.equals(joint)) || samePath(j, joint)))
+                i.joints().stream().anyMatch(j -> i.slab().equals(slab) && j.equals(joint))
+                    || (i.boxOut().isEmpty()
+                        && i.joints().getFirst().kind() == joint.kind()
+                        && covers(i.path(), joint.path())))
         .findFirst();
   }
 
@@ -93,9 +99,13 @@ public record Numbering(List<Item> items) {
             .filter(j -> workOf(j.kind()) == work)
             .filter(j -> slab.boxOuts().stream().noneMatch(b -> round(b, j)))
             .toList();
-    List<Joint> ordered = work == Work.CUT ? CuttingOrder.of(slab, mine) : mine;
+    List<Straights.Run> runs =
+        work == Work.SET
+            ? mine.stream().map(j -> new Straights.Run(j.path(), List.of(j))).toList()
+            : Straights.of(mine);
+    List<Straights.Run> ordered = work == Work.CUT ? CuttingOrder.of(slab, runs) : runs;
     return ordered.stream()
-        .map(j -> new Item(0, work, slab.id(), List.of(j), Optional.empty()))
+        .map(r -> new Item(0, work, slab.id(), r.joints(), r.path(), Optional.empty()))
         .toList();
   }
 
@@ -119,6 +129,7 @@ public record Numbering(List<Item> items) {
                     slab.joints().stream()
                         .filter(j -> j.kind() == JointKind.ISOLATION && round(b, j))
                         .toList(),
+                    new Path(b.outline().ring().edges()),
                     Optional.of(b)))
         .toList();
   }
@@ -139,23 +150,25 @@ public record Numbering(List<Item> items) {
     return true;
   }
 
-  private static boolean same(Item a, Item b) {
-    return a.work() == b.work()
-        && a.boxOut().isEmpty()
-        && b.boxOut().isEmpty()
-        && samePath(a.joints().getFirst(), b.joints().getFirst());
+  /** Whether another of {@code items} runs along all of one: the same line listed twice. */
+  private static boolean covered(int i, List<Item> items) {
+    Item item = items.get(i);
+    for (int k = 0; k < items.size(); k++) {
+      Item other = items.get(k);
+      boolean first = k < i || !covers(item.path(), other.path());
+      if (k != i && item.boxOut().isEmpty() && first && covers(other.path(), item.path())) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private static boolean samePath(Joint a, Joint b) {
-    Point a1 = a.path().start();
-    Point a2 = a.path().end();
-    Point b1 = b.path().start();
-    Point b2 = b.path().end();
-    boolean ends =
-        (a1.distance(b1) < SAME && a2.distance(b2) < SAME)
-            || (a1.distance(b2) < SAME && a2.distance(b1) < SAME);
-    return ends
-        && a.kind() == b.kind()
-        && a.path().edges().stream().allMatch(e -> b.path().distance(e.at(0.5)) < SAME);
+  private static boolean covers(Path outer, Path inner) {
+    return inner.edges().stream()
+        .allMatch(
+            e ->
+                outer.distance(e.start()) < SAME
+                    && outer.distance(e.at(0.5)) < SAME
+                    && outer.distance(e.end()) < SAME);
   }
 }

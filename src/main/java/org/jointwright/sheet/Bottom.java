@@ -17,7 +17,7 @@ import org.jointwright.drawing.Mark;
 record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, double height) {
   private static final int MOST_ROWS = 6;
   private static final int MOST_SET_ROWS = 7;
-  private static final double GAP = 5;
+  private static final double GAP = 4;
 
   /** The widest table of joints to cut, millimetres. */
   private static final double WIDEST = 100;

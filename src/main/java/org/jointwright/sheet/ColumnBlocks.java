@@ -1,6 +1,7 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,10 +101,11 @@ final class ColumnBlocks {
 
   /**
    * The length of every side, with the corners that stand on it; where the side's chain found no
-   * place on the plan, with all its marks.
+   * place on the plan, with all its marks. Sides without marks stand two in a row.
    */
   private List<ListBlock.Row> sides(List<Chains.Chain> unplaced) {
-    List<String> items = new ArrayList<>();
+    List<ListBlock.Row> rows = new ArrayList<>();
+    String waiting = "";
     for (Chains.Chain chain : facts.chains()) {
       List<Chains.Stop> inner = chain.stops().subList(0, chain.stops().size() - 1);
       String marks =
@@ -111,13 +113,24 @@ final class ColumnBlocks {
               .filter(s -> !s.corner().isEmpty() || unplaced.contains(chain))
               .map(this::stop)
               .collect(Collectors.joining(", "));
-      String key = marks.isEmpty() ? "sides.plain" : "sides.marked";
-      items.add(facts.say(key, chain.tape().name(), facts.print(chain.total()), marks));
+      String name = chain.tape().name();
+      String total = facts.print(chain.total());
+      String text = facts.say("sides.plain", name, total);
+      if (!marks.isEmpty()) {
+        rows.add(new ListBlock.Row(facts.say("sides.marked", name, total, marks), ""));
+      } else if (Type.TABLE.width(text) > (ListBlock.WIDTH - 2) / 2) {
+        rows.add(new ListBlock.Row(text, ""));
+      } else if (waiting.isEmpty()) {
+        waiting = text;
+      } else {
+        rows.add(new ListBlock.Row(waiting, text));
+        waiting = "";
+      }
     }
-    List<ListBlock.Row> rows = new ArrayList<>();
-    for (String line : Lines.wrap(String.join(", ", items), Type.TABLE, ListBlock.WIDTH)) {
-      rows.add(new ListBlock.Row(line, ""));
+    if (!waiting.isEmpty()) {
+      rows.add(new ListBlock.Row(waiting, ""));
     }
+    rows.sort(Comparator.comparing(r -> r.figure().isEmpty()));
     return rows;
   }
 

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.jointwright.drawing.Numbering;
 import org.jointwright.drawing.Numbering.Item;
 import org.jointwright.drawing.Numbering.Work;
-import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Arc;
@@ -110,8 +109,7 @@ final class Finder {
 
   /** Run from the left to the right or from below upwards, as tapes are. */
   private static Path forward(Item item) {
-    Joint joint = item.joints().getFirst();
-    Path path = joint.path();
+    Path path = item.path();
     Point d = path.end().minus(path.start());
     boolean steep = Math.abs(d.y()) > 1.4 * Math.abs(d.x());
     if ((steep ? d.y() : d.x()) >= 0) {

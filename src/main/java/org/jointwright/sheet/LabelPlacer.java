@@ -20,9 +20,9 @@ import org.jointwright.shape.Point;
 /** Places letters, numbers and names on the plan, each where nothing else stands. */
 final class LabelPlacer {
   private static final double NUMBER = 3.5;
-  private static final double[] SHARES = {
-    0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8, 0.13, 0.87, 0.08, 0.92
-  };
+
+  /** How far apart the places along a joint are tried, millimetres. */
+  private static final double STEP = 3;
 
   private final Facts facts;
   private final View view;
@@ -77,14 +77,16 @@ final class LabelPlacer {
 
   /** The numbers of the joints, on their lines, and of the box-outs beside them. */
   List<Mark> numbers() {
-    List<Mark> marks = new ArrayList<>();
-    for (Item item : facts.numbering().items()) {
-      marks.add(
-          item.work() == Work.BOX_OUT
-              ? beside(item)
-              : on(item, view.on(item.joints().getFirst().path())));
-    }
-    return marks;
+    Map<Integer, Mark> marks = new TreeMap<>();
+    // Short joints first: they have the fewest places.
+    facts.numbering().items().stream()
+        .sorted(Comparator.comparingDouble(i -> i.path().length()))
+        .forEach(i -> marks.put(i.number(), number(i)));
+    return List.copyOf(marks.values());
+  }
+
+  private Mark number(Item item) {
+    return item.work() == Work.BOX_OUT ? beside(item) : on(item, view.on(item.path()));
   }
 
   private Mark on(Item item, Path path) {
@@ -92,7 +94,7 @@ final class LabelPlacer {
     Point size = Tags.size(number, item.work(), NUMBER);
     Point best = null;
     long crossed = Long.MAX_VALUE;
-    for (double share : SHARES) {
+    for (double share : shares(path)) {
       Point at = along(path, share);
       Quad room = Quad.round(at, size.x() + 1, size.y() + 1);
       if (ground.isFreeOfTexts(room)) {
@@ -103,7 +105,25 @@ final class LabelPlacer {
         }
       }
     }
-    return best == null ? led(item, along(path, 0.5), size) : tag(item, best, size);
+    if (best != null) {
+      return tag(item, best, size);
+    }
+    List<Point> feet = new ArrayList<>();
+    double[] shares = shares(path);
+    for (int i = 0; i < shares.length; i += 1 + shares.length / 12) {
+      feet.add(along(path, shares[i]));
+    }
+    return led(item, feet, size);
+  }
+
+  /** Places along a path from its middle outwards, to both sides by turns. */
+  private static double[] shares(Path path) {
+    int steps = Math.max(8, (int) (path.length() / STEP));
+    double[] shares = new double[steps - 1];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = 0.5 + steps(i) / (double) steps;
+    }
+    return shares;
   }
 
   private static Point along(Path path, double share) {
@@ -132,26 +152,32 @@ final class LabelPlacer {
         }
       }
     }
-    return led(item, box.centre(), size);
+    return led(item, List.of(box.centre()), size);
   }
 
-  /** A number that finds no room where it belongs stands off with a leader. */
-  private Mark led(Item item, Point from, Point size) {
-    for (double reach = 8; reach < 60; reach += 2.5) {
-      for (int i = 0; i < 16; i++) {
-        Point at = from.plus(new Point(reach, 0).turned(Math.PI / 8 * i + 0.3));
-        Path line = Path.straight(from, at);
-        if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))
-            && ground.isFreeOfTexts(Quad.line(from, at, 0.3))) {
-          loss += 1;
-          List<Mark> marks = List.of(Mark.Line.of(line, 0.35, Role.DIMENSION), tag(item, at, size));
-          ground.addLine(line, 0.35);
-          return new Mark.Group("", "", marks);
+  /** A number that finds no room where it belongs stands off with a leader to its line. */
+  private Mark led(Item item, List<Point> feet, Point size) {
+    for (double reach = 8; reach < 70; reach += 3) {
+      for (Point from : feet) {
+        for (int i = 0; i < 16; i++) {
+          Point at = from.plus(new Point(reach, 0).turned(Math.PI / 8 * i + 0.3));
+          if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))
+              && ground.isFreeOfTexts(Quad.line(from, at, 0.3))) {
+            loss += 1;
+            return led(item, from, at, size);
+          }
         }
       }
     }
     loss += 20;
-    return tag(item, from, size);
+    return tag(item, feet.getFirst(), size);
+  }
+
+  private Mark led(Item item, Point from, Point at, Point size) {
+    Path line = Path.straight(from, at);
+    ground.add(Quad.line(from, at, 0.3));
+    return new Mark.Group(
+        "", "", List.of(Mark.Line.of(line, 0.35, Role.DIMENSION), tag(item, at, size)));
   }
 
   private Mark tag(Item item, Point at, Point size) {

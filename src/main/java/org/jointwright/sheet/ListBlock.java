@@ -30,7 +30,7 @@ record ListBlock(String name, String title, String note, boolean large, List<Row
   record Row(String label, String figure) {}
 
   private Type figures() {
-    return large ? Type.MARK : Type.NAME;
+    return large ? Type.MARK : Type.TABLE;
   }
 
   private double pitch() {

@@ -4,10 +4,15 @@ import java.util.List;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Runs;
 import org.jointwright.drawing.Typeface;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
 /** A convex figure of four corners on the page: a text, however it is turned, or a thin line. */
-record Quad(List<Point> corners) {
+record Quad(List<Point> corners, Box box) {
+  private Quad(List<Point> corners) {
+    this(corners, Box.of(corners.get(0), corners.get(1)).with(corners.get(2)).with(corners.get(3)));
+  }
+
   /** The room a line of text takes, with {@code clear} millimetres round it. */
   static Quad of(Mark.Words words, double clear) {
     double width = Runs.width(words);
@@ -68,7 +73,7 @@ record Quad(List<Point> corners) {
 
   /** Whether the two share any ground. */
   boolean meets(Quad other) {
-    return !apart(this, other) && !apart(other, this);
+    return box.meets(other.box) && !apart(this, other) && !apart(other, this);
   }
 
   /** Whether a side of {@code a} has all of {@code b} beyond it. */
@@ -97,7 +102,6 @@ record Quad(List<Point> corners) {
 
   /** Whether all of it lies in the upright box. */
   boolean within(double minX, double minY, double maxX, double maxY) {
-    return corners.stream()
-        .allMatch(p -> p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY);
+    return box.minX() >= minX && box.maxX() <= maxX && box.minY() >= minY && box.maxY() <= maxY;
   }
 }

@@ -21,7 +21,7 @@ final class Schedule {
   /** How wide the table of filler to set is, millimetres. */
   static final double SET_WIDTH = 79.4;
 
-  private static final double COLUMN_GAP = 2;
+  private static final double COLUMN_GAP = 1.5;
 
   private final Facts facts;
 
@@ -161,10 +161,10 @@ final class Schedule {
   private static List<Table.Column> columns(List<Table.Row> rows, double width, boolean two) {
     double number =
         Table.BOX
-            + 1.4
+            + 1.2
             + rows.stream().mapToDouble(r -> Type.TABLE_NUMBER.width(r.number())).max().orElse(0);
     double last = widest(rows, 2);
-    double words = number + 2.2;
+    double words = number + 1.8;
     if (two) {
       double length = widest(rows, 1);
       double room = width - words - length - last - 2 * COLUMN_GAP;

@@ -1,0 +1,101 @@
+package org.jointwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.plan.Joint;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
+
+/**
+ * Joints that go on from one another in one straight line are cut as one: a crew snaps one line.
+ */
+final class Straights {
+  /** Ends nearer than this meet; inches. */
+  private static final double MEET = 0.1;
+
+  /** An end farther than this off the line between the far ends is a bend; inches. */
+  private static final double BEND = 1.0 / 32;
+
+  private Straights() {}
+
+  /** A line and the joints it is made of, in the order they follow each other. */
+  record Run(Path path, List<Joint> joints) {}
+
+  /** The joints as lines, in the order of their first parts. */
+  static List<Run> of(List<Joint> joints) {
+    List<Run> runs = new ArrayList<>();
+    joints.forEach(j -> runs.add(new Run(j.path(), List.of(j))));
+    boolean more = true;
+    while (more) {
+      more = joinOne(runs);
+    }
+    return runs;
+  }
+
+  private static boolean joinOne(List<Run> runs) {
+    for (int i = 0; i < runs.size(); i++) {
+      for (int k = i + 1; k < runs.size(); k++) {
+        Run joined = joined(runs.get(i), runs.get(k));
+        if (joined.joints().size() > runs.get(i).joints().size()) {
+          runs.set(i, joined);
+          runs.remove(k);
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Both in one line, or only the first where they are none. */
+  private static Run joined(Run a, Run b) {
+    if (!alike(a, b)) {
+      return a;
+    }
+    Point a1 = a.path().start();
+    Point a2 = a.path().end();
+    Point b1 = b.path().start();
+    Point b2 = b.path().end();
+    if (a2.distance(b1) < MEET && straight(a1, a2, b2)) {
+      return run(a, b, a1, b2);
+    }
+    if (a2.distance(b2) < MEET && straight(a1, a2, b1)) {
+      return run(a, b, a1, b1);
+    }
+    if (a1.distance(b2) < MEET && straight(b1, a1, a2)) {
+      return run(b, a, b1, a2);
+    }
+    if (a1.distance(b1) < MEET && straight(b2, a1, a2)) {
+      return run(b, a, b2, a2);
+    }
+    return a;
+  }
+
+  private static Run run(Run first, Run second, Point from, Point to) {
+    List<Joint> joints = new ArrayList<>(first.joints());
+    joints.addAll(second.joints());
+    return new Run(Path.straight(from, to), joints);
+  }
+
+  /** Both straight, and made the same way. */
+  private static boolean alike(Run a, Run b) {
+    Joint j = a.joints().getFirst();
+    Joint k = b.joints().getFirst();
+    return isStraight(a.path())
+        && isStraight(b.path())
+        && j.how().equals(k.how())
+        && j.depth().equals(k.depth())
+        && j.width().equals(k.width());
+  }
+
+  private static boolean isStraight(Path path) {
+    return path.edges().size() == 1 && path.edges().getFirst() instanceof Segment;
+  }
+
+  private static boolean straight(Point from, Point over, Point to) {
+    Point u = to.minus(from);
+    Point v = over.minus(from);
+    double along = u.unit().dot(v);
+    return Math.abs(u.unit().cross(v)) < BEND && along > 0 && along < u.norm();
+  }
+}
