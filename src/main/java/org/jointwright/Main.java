@@ -8,6 +8,8 @@ public final class Main {
 
   /** Runs the command named by the arguments. */
   public static void main(String[] args) {
-    System.exit(CommandLineProgram.run(args));
+    // Libraries may log nowhere without saying so: standard error is for our own messages.
+    System.setProperty("slf4j.internal.verbosity", "ERROR");
+    System.exit(CommandLineProgram.run(plan -> false, args));
   }
 }

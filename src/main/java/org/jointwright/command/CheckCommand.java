@@ -2,6 +2,7 @@ package org.jointwright.command;
 
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
+import org.jointwright.check.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,9 +25,12 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Answer answer = Answer.asItStands(new PlanInput(console, plan).read());
-    if (json) {
-      Output.of(console, null).write(answer.json());
+    FindingLines lines = new FindingLines(answer);
+    Output.of(console, null).write(json ? answer.json() : lines.report());
+    FaultReport.ofCrashedRules(console, answer.judgement());
+    if (!answer.judgement().isComplete()) {
+      return Outcome.FAULT;
     }
-    return Outcome.DONE;
+    return answer.judgement().of(Severity.MUST).isEmpty() ? Outcome.DONE : Outcome.BROKEN;
   }
 }

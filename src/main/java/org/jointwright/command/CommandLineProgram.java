@@ -16,22 +16,28 @@ public final class CommandLineProgram {
   private static final String VERSION = "0.1.0";
 
   private final Console console;
+  private final Window window;
   private final CommandLine line;
 
-  CommandLineProgram(Console console) {
+  CommandLineProgram(Console console, Window window) {
     this.console = console;
+    this.window = window;
     this.line = line();
   }
 
   /** Runs what the arguments say, on the process's own input and output. */
-  public static int run(String... arguments) {
-    return new CommandLineProgram(Console.ofProcess()).execute(arguments);
+  public static int run(Window window, String... arguments) {
+    return new CommandLineProgram(Console.ofProcess(), window).execute(arguments);
   }
 
   private CommandLine line() {
-    CommandLine all = new CommandLine(new JointwrightCommand());
+    CommandLine all = new CommandLine(new JointwrightCommand(console, window));
+    all.addSubcommand(new DesignCommand(console, window));
     all.addSubcommand(new JointCommand(console));
     all.addSubcommand(new CheckCommand(console));
+    all.addSubcommand(new SheetCommand(console));
+    all.addSubcommand(new SchemaCommand(console));
+    all.addSubcommand(new WelcomeCommand(console, window));
     describe(all);
     all.getSubcommands().values().forEach(CommandLineProgram::describe);
     all.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));

@@ -6,6 +6,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jointwright.check.CrashedRule;
+import org.jointwright.check.Judgement;
 
 /** What is left behind when the program itself is at fault: a file to send along, no trace. */
 final class FaultReport {
@@ -15,6 +17,14 @@ final class FaultReport {
   FaultReport(Console console, String... arguments) {
     this.console = console;
     this.arguments = List.of(arguments);
+  }
+
+  /** Says which rules could not be judged, and leaves a report of each. */
+  static void ofCrashedRules(Console console, Judgement judgement) {
+    for (CrashedRule crashed : judgement.crashed()) {
+      console.say(Said.WORDS.say("check.crashed", crashed.rule(), crashed.slab()));
+      new FaultReport(console, crashed.rule(), crashed.slab()).write(crashed.fault());
+    }
   }
 
   /** Writes the report, says where it lies, and gives the exit code. */

@@ -39,7 +39,10 @@ final class JointCommand implements Callable<Integer> {
     Plan read = input.read();
     Answer answer = Answer.laid(read);
     to.write(json ? answer.json() : PlanFiles.text(answer.plan()));
-    return Outcome.DONE;
+    // A rule that cannot be met is no failure of the command, but never goes unsaid.
+    new FindingLines(answer).broken().forEach(console::say);
+    FaultReport.ofCrashedRules(console, answer.judgement());
+    return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;
   }
 
   private Output output(PlanInput input) {

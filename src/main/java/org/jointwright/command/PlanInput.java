@@ -38,14 +38,20 @@ final class PlanInput {
     return name.equals("-") ? words().say("command.standardInput") : name;
   }
 
-  /** The plan; a refused one ends the command, every problem said. */
+  /** The plan; a refused one ends the command, every problem said, and so does an empty one. */
   Plan read() {
+    Plan plan = readAny();
+    if (plan.slabs().isEmpty()) {
+      throw new Stop(Outcome.REFUSED, words().say("command.emptyPlan", shownName()));
+    }
+    return plan;
+  }
+
+  /** The plan, even if there is nothing in it yet. */
+  Plan readAny() {
     return switch (reading()) {
       case PlanReading.ReadPlan(Plan plan, List<Remark> repairs) -> {
         repairs.forEach(r -> console.say(line("command.mended", r)));
-        if (plan.slabs().isEmpty()) {
-          throw new Stop(Outcome.REFUSED, words().say("command.emptyPlan", shownName()));
-        }
         yield plan;
       }
       case PlanReading.Refused(List<Remark> problems) -> {

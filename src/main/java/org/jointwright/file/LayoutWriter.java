@@ -3,7 +3,10 @@ package org.jointwright.file;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.jointwright.check.Finding;
+import org.jointwright.check.evidence.Judged;
 import org.jointwright.file.json.Json;
 import org.jointwright.file.json.JsonPrinter;
 import org.jointwright.joint.Layout;
@@ -11,14 +14,14 @@ import org.jointwright.joint.Panel;
 import org.jointwright.joint.PanelMeasures;
 import org.jointwright.joint.Side;
 import org.jointwright.joint.SlabLayout;
+import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
-import org.jointwright.practice.Spacing;
 import org.jointwright.shape.Edge;
-import org.jointwright.shape.Hull;
 import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
 
 /**
  * Writes the layout output: every panel whole, arcs as chords, everything in the plan's unit. The
@@ -39,31 +42,48 @@ public final class LayoutWriter {
         };
   }
 
-  /** The layout as the text of a file. */
-  public static String write(Layout layout) {
+  /**
+   * The layout as the text of a file.
+   *
+   * @param findings what the rules say of it
+   * @param words what the findings are said in
+   */
+  public static String write(Layout layout, List<Finding> findings, Words words) {
     LayoutWriter writer = new LayoutWriter(layout.plan().unit());
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("unit", Json.of(layout.plan().unit().symbol()));
-    members.put("slabs", Json.of(layout.slabs().stream().map(writer::slab).toList()));
-    members.put("findings", Json.of(List.of()));
+    members.put(
+        "slabs", Json.of(layout.slabs().stream().map(s -> writer.slab(layout, s)).toList()));
+    List<Json> found = findings.stream().map(f -> writer.finding(f, words)).toList();
+    members.put("findings", Json.of(found));
     return JsonPrinter.pretty(Json.of(members));
   }
 
-  private Json slab(SlabLayout layout) {
+  private Json finding(Finding finding, Words words) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("rule", Json.of(finding.rule()));
+    members.put("severity", Json.of(finding.severity().name().toLowerCase(Locale.ROOT)));
+    members.put("slab", Json.of(finding.slab()));
+    finding.panel().ifPresent(p -> members.put("panel", Json.of(p)));
+    finding.joint().ifPresent(j -> members.put("joint", Json.of(j)));
+    members.put("at", point(finding.at()));
+    String message = words.say(finding.key(), finding.arguments().toArray());
+    members.put("message", Json.of(message));
+    members.put("source", Json.of(words.say(finding.sourceKey(), finding.sourceReference())));
+    return Json.of(members);
+  }
+
+  private Json slab(Layout whole, SlabLayout layout) {
     Slab slab = layout.slab();
+    Length longest = new Judged(whole.plan(), whole, layout).spacing();
     ChordLines lines = new ChordLines(layout);
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("id", Json.of(slab.id()));
-    members.put("maxSpacing", length(longest(slab)));
+    members.put("maxSpacing", length(longest.inches()));
     members.put("boxouts", Json.of(layout.boxOuts().stream().map(b -> boxOut(b, lines)).toList()));
     members.put("panels", Json.of(layout.panels().stream().map(p -> panel(p, lines)).toList()));
     members.put("joints", Json.of(layout.joints().stream().map(j -> joint(j, lines)).toList()));
     return Json.of(members);
-  }
-
-  private static double longest(Slab slab) {
-    double width = Spacing.needsWidth(slab.jointing()) ? Hull.of(slab.outline().ring()).width() : 0;
-    return Spacing.longest(slab.thickness(), slab.jointing(), width).inches();
   }
 
   private Json boxOut(BoxOut boxOut, ChordLines lines) {

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * Writes files whole or not at all: to a temporary file beside the target, flushed to the disk, the
@@ -35,32 +37,78 @@ public final class SafeSave {
     save(target, bytes, false);
   }
 
+  /**
+   * Writes several files that can be made again. None is moved into place before all are on the
+   * disk.
+   *
+   * @throws IOException when one cannot be written
+   */
+  public static void saveAll(Map<Path, byte[]> files) throws IOException {
+    Map<Path, Path> fresh = new LinkedHashMap<>();
+    try {
+      for (Map.Entry<Path, byte[]> file : files.entrySet()) {
+        Path target = targetOf(file.getKey());
+        fresh.put(target, written(target, file.getValue()));
+      }
+      for (Map.Entry<Path, Path> file : fresh.entrySet()) {
+        moveOver(file.getValue(), file.getKey());
+      }
+    } finally {
+      for (Path left : fresh.values()) {
+        Files.deleteIfExists(left);
+      }
+    }
+  }
+
   /** Where the version before is kept. */
   public static Path backupOf(Path target) {
     return target.resolveSibling(target.getFileName() + "~");
   }
 
   private static void save(Path named, byte[] bytes, boolean backup) throws IOException {
-    // Through a link the file itself is written, so that the link stays one.
-    Path target = Files.exists(named) ? named.toRealPath() : named.toAbsolutePath();
-    Path folder = target.getParent();
-    if (folder == null || Files.isDirectory(target)) {
-      throw new IOException("a folder is in the way: " + target);
+    if (Files.exists(named) && !Files.isRegularFile(named) && !Files.isDirectory(named)) {
+      // A pipe or a device: there is nothing to replace, and replacing it would break it.
+      Files.write(named, bytes, StandardOpenOption.WRITE);
+      return;
     }
-    Path fresh = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+    Path target = targetOf(named);
+    Path fresh = written(target, bytes);
     try {
-      write(fresh, bytes);
-      if (Files.exists(target)) {
-        FileRights.copy(target, fresh);
-        if (backup) {
-          keepBefore(target);
-        }
-      } else {
-        FileRights.usual(fresh);
+      if (backup && Files.exists(target)) {
+        keepBefore(target);
       }
       moveOver(fresh, target);
     } finally {
       Files.deleteIfExists(fresh);
+    }
+  }
+
+  private static Path targetOf(Path named) throws IOException {
+    // Through a link the file itself is written, so that the link stays one.
+    Path target = Files.exists(named) ? named.toRealPath() : named.toAbsolutePath();
+    if (target.getParent() == null || Files.isDirectory(target)) {
+      throw new IOException("a folder is in the way: " + target);
+    }
+    if (Files.exists(target) && !Files.isWritable(target)) {
+      throw new IOException("the file may not be written: " + target);
+    }
+    return target;
+  }
+
+  /** A whole copy of what is to be, beside the target and on the disk. */
+  private static Path written(Path target, byte[] bytes) throws IOException {
+    Path fresh = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".part");
+    try {
+      write(fresh, bytes);
+      if (Files.exists(target)) {
+        FileRights.copy(target, fresh);
+      } else {
+        FileRights.usual(fresh);
+      }
+      return fresh;
+    } catch (IOException e) {
+      Files.deleteIfExists(fresh);
+      throw e;
     }
   }
 

@@ -1,0 +1,64 @@
+package org.jointwright.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jointwright.app.Answer;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.text.Words;
+
+/** What the rules found, in lines of text and in the plan's own measures. */
+final class FindingLines {
+  private final Answer answer;
+  private final Words words;
+
+  FindingLines(Answer answer) {
+    this.answer = answer;
+    this.words = Words.english(UnitSystem.of(answer.plan().unit()));
+  }
+
+  /** The whole report: each slab's size and every finding, the last line the sum. */
+  String report() {
+    List<String> lines = new ArrayList<>();
+    answer.layout().slabs().forEach(s -> lines.add(slab(s)));
+    answer.findings().forEach(f -> lines.add(line(f)));
+    lines.add(
+        words.say(
+            "command.check.sum",
+            count(Severity.MUST),
+            count(Severity.SHOULD),
+            count(Severity.NOTE)));
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** One line for each finding of a rule that must hold. */
+  List<String> broken() {
+    return answer.judgement().of(Severity.MUST).stream().map(this::line).toList();
+  }
+
+  private String slab(SlabLayout slab) {
+    return words.say(
+        "command.check.slab", slab.slab().id(), slab.panels().size(), slab.joints().size());
+  }
+
+  private String line(Finding f) {
+    String severity = words.say("check.severity." + f.severity().name().toLowerCase(Locale.ROOT));
+    return words.say(
+        "command.check.finding",
+        f.slab(),
+        f.rule(),
+        severity.toLowerCase(Locale.ENGLISH),
+        words.say(f.key(), f.arguments().toArray()),
+        words.say(f.sourceKey(), f.sourceReference()),
+        Length.inches(f.at().x()),
+        Length.inches(f.at().y()));
+  }
+
+  private int count(Severity severity) {
+    return answer.judgement().of(severity).size();
+  }
+}

@@ -1,0 +1,106 @@
+package org.jointwright.command;
+
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jointwright.app.Answer;
+import org.jointwright.app.CutSheets;
+import org.jointwright.app.UnprintableException;
+import org.jointwright.measure.UnitSystem;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code sheet}: writes the sheets of a plan that has its joints. */
+@Command(name = "sheet")
+final class SheetCommand implements Callable<Integer> {
+  private static final List<String> FORMS =
+      List.of("owner", "crew", "forms", "plant", "pour", "all");
+  private static final List<String> PAPERS =
+      List.of("letter", "tabloid", "arch-c", "a4", "a3", "a2");
+  private static final List<String> LANGUAGES = List.of("en", "es");
+  private static final List<String> UNITS = List.of("ft", "m");
+
+  private final Console console;
+
+  @Parameters(paramLabel = "PLAN", descriptionKey = "command.sheet.plan")
+  private String plan = "-";
+
+  @Option(
+      names = "-o",
+      paramLabel = "DIR",
+      required = true,
+      descriptionKey = "command.sheet.folder")
+  private String folder = "";
+
+  @Option(names = "--for", paramLabel = "WHOM", descriptionKey = "command.sheet.form")
+  private String form = "crew";
+
+  @Option(names = "--paper", paramLabel = "P", descriptionKey = "command.sheet.paper")
+  private String paper = "letter";
+
+  @Option(names = "--lang", paramLabel = "LANG", descriptionKey = "command.sheet.language")
+  private String language = "en";
+
+  @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "command.sheet.units")
+  private @Nullable String units;
+
+  SheetCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    choose("--for", form, FORMS, "crew");
+    choose("--paper", paper, PAPERS, "letter");
+    choose("--lang", language, LANGUAGES, "en");
+    Optional<UnitSystem> system = unitSystem();
+    PlanInput input = new PlanInput(console, plan);
+    Answer answer = Answer.asItStands(input.read());
+    if (!answer.plan().isLaid() && !answer.judgement().isClean()) {
+      throw new Stop(Outcome.REFUSED, Said.WORDS.say("command.sheet.unlaid", input.shownName()));
+    }
+    for (Path file : write(input, answer, system)) {
+      Output.of(console, null).write(file + "\n");
+    }
+    return Outcome.DONE;
+  }
+
+  private List<Path> write(PlanInput input, Answer answer, Optional<UnitSystem> system) {
+    try {
+      String stem = CutSheets.stem(input.file());
+      return CutSheets.write(answer.layout(), Path.of(folder), stem, system);
+    } catch (InvalidPathException e) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.noFileName", folder));
+    } catch (UnprintableException e) {
+      throw new Stop(
+          Outcome.REFUSED, Said.WORDS.say("command.sheet.unprintable", e.letter(), e.text()));
+    } catch (IOException e) {
+      throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.notWritten", folder));
+    }
+  }
+
+  private Optional<UnitSystem> unitSystem() {
+    if (units == null) {
+      return Optional.empty();
+    }
+    choose("--units", units, UNITS, units);
+    return Optional.of(units.equals("m") ? UnitSystem.METRIC : UnitSystem.FEET_INCHES);
+  }
+
+  /** Refuses a word that is not among the choices, and one that is but is not built yet. */
+  private static void choose(String option, String word, List<String> choices, String built) {
+    if (!choices.contains(word)) {
+      String all = String.join(", ", choices);
+      throw new Stop(
+          Outcome.USAGE, Said.WORDS.say("command.sheet.unknownChoice", option, word, all));
+    }
+    if (!word.equals(built)) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.sheet.notBuilt", option, word, built));
+    }
+  }
+}
