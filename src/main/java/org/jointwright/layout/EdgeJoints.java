@@ -3,16 +3,19 @@ package org.jointwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.layout.piece.Carriers;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Meeting;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 import org.jointwright.shape.Segment;
 
@@ -20,6 +23,12 @@ import org.jointwright.shape.Segment;
 final class EdgeJoints {
   /** What is shorter is no joint, inches. */
   private static final double SHORTEST = 1;
+
+  /** Edges farther apart than this do not meet, inches: the rules' tolerance on lengths. */
+  private static final double NEAR = 0.5;
+
+  /** A shorter meeting of two slabs is a touch at a corner, inches. */
+  private static final double SHORTEST_MEETING = 6;
 
   private final List<Segment> filled = new ArrayList<>();
 
@@ -30,7 +39,7 @@ final class EdgeJoints {
     EdgeJoints work = new EdgeJoints();
     List<Slab> done = new ArrayList<>();
     for (Slab slab : plan.slabs()) {
-      List<Joint> added = new ArrayList<>(work.construction(plan, slab, done));
+      List<Joint> added = new ArrayList<>(construction(plan, slab));
       added.addAll(work.isolation(slab));
       List<Joint> all = new ArrayList<>(slab.joints());
       all.addAll(added);
@@ -39,20 +48,19 @@ final class EdgeJoints {
     return done;
   }
 
-  private List<Joint> construction(Plan plan, Slab slab, List<Slab> done) {
+  private static List<Joint> construction(Plan plan, Slab slab) {
     List<Joint> found = new ArrayList<>();
-    for (Slab other : plan.slabs().subList(done.size() + 1, plan.slabs().size())) {
-      for (SharedEdge s : SharedEdge.between(slab, other)) {
-        if (!s.needsIsolation() && !isLocked(slab, s.stretch()) && !isLocked(other, s.stretch())) {
-          Path path = Path.of(s.stretch());
-          found.add(Joint.of("", JointKind.CONSTRUCTION, path, Purpose.SHARED_EDGE));
-        }
+    for (Meeting m : Meeting.of(plan)) {
+      boolean here = m.first().equals(slab.id());
+      boolean locked = plan.slabs().stream().anyMatch(s -> isLocked(s, m.stretch()));
+      if (here && !m.needsIsolation(plan) && !locked && m.stretch().length() >= SHORTEST_MEETING) {
+        found.add(Joint.of("", JointKind.CONSTRUCTION, Path.of(m.stretch()), Purpose.SHARED_EDGE));
       }
     }
     return found;
   }
 
-  private static boolean isLocked(Slab slab, Segment stretch) {
+  private static boolean isLocked(Slab slab, Edge stretch) {
     return slab.lockedJoints().stream().anyMatch(j -> covers(j, stretch));
   }
 
@@ -111,18 +119,37 @@ final class EdgeJoints {
     if (!(e instanceof Segment s)) {
       return List.of(e);
     }
-    Segment common = SharedEdge.common(s, taken);
+    Segment common = common(s, taken);
     if (common.length() < SHORTEST) {
       return List.of(e);
     }
     return List.of(new Segment(s.start(), common.start()), new Segment(common.end(), s.end()));
   }
 
+  /** The part of {@code s} along which {@code t} runs; of no length when there is none. */
+  private static Segment common(Segment s, Segment t) {
+    Segment none = new Segment(s.start(), s.start());
+    if (s.length() == 0 || t.length() == 0) {
+      return none;
+    }
+    Point u = s.direction(0);
+    double a = t.start().minus(s.start()).dot(u);
+    double b = t.end().minus(s.start()).dot(u);
+    double from = Math.max(0, Math.min(a, b));
+    double to = Math.min(s.length(), Math.max(a, b));
+    if (to - from <= 0) {
+      return none;
+    }
+    Point p = s.start().plus(u.times(from));
+    Point q = s.start().plus(u.times(to));
+    return t.distance(p) <= NEAR && t.distance(q) <= NEAR ? new Segment(p, q) : none;
+  }
+
   /** The parts of an edge outside a ring that it may run through. */
   private static List<Edge> outside(Edge e, Ring ring) {
     List<Double> shares = new ArrayList<>(List.of(0.0, 1.0));
     for (Edge side : ring.edges()) {
-      org.jointwright.layout.piece.Carriers.of(side)
+      Carriers.of(side)
           .crossings(e)
           .forEach(
               c -> {

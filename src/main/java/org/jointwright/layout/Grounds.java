@@ -10,6 +10,7 @@ import org.jointwright.layout.piece.Loop;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
 /** Makes the ground of a slab: its outline, openings and box-outs as tagged loops. */
@@ -17,19 +18,24 @@ final class Grounds {
   private final List<Source> sources = new ArrayList<>();
   private final List<Edge> whole = new ArrayList<>();
 
-  private Grounds() {}
+  private final Bench bench;
 
-  static Ground of(Slab slab, List<BoxOut> boxes, Limits limits) {
-    Grounds g = new Grounds();
+  private Grounds(Bench bench) {
+    this.bench = bench;
+  }
+
+  /** The ground of a slab on a bench. */
+  static Ground of(Slab slab, List<BoxOut> boxes, Limits limits, Bench bench) {
+    Grounds g = new Grounds(bench);
     Ring outline = slab.outline().ring();
     List<Loop> loops = new ArrayList<>();
     Loop outer = g.loop(outline, i -> new Source.OnOutline(i));
-    loops.add(outline.signedArea() < 0 ? reversed(outer) : outer);
+    loops.add(fromLowest(outline.signedArea() < 0 ? reversed(outer) : outer));
     for (int k = 0; k < slab.openings().size(); k++) {
       int opening = k;
       Ring ring = slab.openings().get(k).outline().ring();
       Loop loop = g.loop(ring, i -> new Source.OnOpening(opening, i));
-      loops.add(ring.signedArea() > 0 ? reversed(loop) : loop);
+      loops.add(fromLowest(ring.signedArea() > 0 ? reversed(loop) : loop));
     }
     for (BoxOut b : boxes) {
       Ring ring = b.outline().ring();
@@ -46,9 +52,29 @@ final class Grounds {
       if (ring.edges().get(i).length() > 0) {
         sources.add(source.apply(i));
         tags.add(-sources.size());
-        edges.add(ring.edges().get(i));
-        whole.add(ring.edges().get(i));
+        Edge edge = bench.in(ring.edges().get(i));
+        edges.add(edge);
+        whole.add(edge);
       }
+    }
+    return new Loop(edges, tags);
+  }
+
+  /** The loop begun at its lowest vertex, so that where the plan begins it does not matter. */
+  private static Loop fromLowest(Loop loop) {
+    int first = 0;
+    for (int i = 1; i < loop.size(); i++) {
+      Point p = loop.edge(i).start();
+      Point best = loop.edge(first).start();
+      if (p.y() < best.y() || (p.y() == best.y() && p.x() < best.x())) {
+        first = i;
+      }
+    }
+    List<Edge> edges = new ArrayList<>();
+    List<Integer> tags = new ArrayList<>();
+    for (int i = 0; i < loop.size(); i++) {
+      edges.add(loop.edge(first + i));
+      tags.add(loop.tag(first + i));
     }
     return new Loop(edges, tags);
   }

@@ -5,10 +5,11 @@ import java.util.List;
 import org.jointwright.layout.search.Score;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Meeting;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
-import org.jointwright.shape.Segment;
 
 /** What the slabs laid before ask of one that meets them without filler between (S7). */
 record Neighbours(Plan plan, Slab slab, List<Slab> laid) {
@@ -18,24 +19,29 @@ record Neighbours(Plan plan, Slab slab, List<Slab> laid) {
   private static final double FROM_END = 1;
 
   /** For each neighbour already laid, the stretches shared with it and its joints' ends there. */
-  List<Score.Meeting> meetings() {
+  List<Score.Meeting> meetings(Bench bench) {
     List<Score.Meeting> found = new ArrayList<>();
+    List<Meeting> all = Meeting.of(plan);
     for (Slab other : laid) {
-      List<Segment> stretches = new ArrayList<>();
-      for (SharedEdge s : SharedEdge.between(slab, other)) {
-        if (!s.needsIsolation()) {
-          stretches.add(s.stretch());
+      List<Edge> stretches = new ArrayList<>();
+      for (Meeting m : all) {
+        boolean ours = m.first().equals(slab.id()) || m.second().equals(slab.id());
+        boolean theirs = m.first().equals(other.id()) || m.second().equals(other.id());
+        if (ours && theirs && !m.needsIsolation(plan)) {
+          stretches.add(m.stretch());
         }
       }
       List<Point> ends = ends(other, stretches);
       if (!stretches.isEmpty()) {
-        found.add(new Score.Meeting(stretches, ends));
+        found.add(
+            new Score.Meeting(
+                stretches.stream().map(bench::in).toList(), ends.stream().map(bench::in).toList()));
       }
     }
     return found;
   }
 
-  private static List<Point> ends(Slab other, List<Segment> stretches) {
+  private static List<Point> ends(Slab other, List<Edge> stretches) {
     List<Point> found = new ArrayList<>();
     for (Joint j : other.joints()) {
       if (j.kind() == JointKind.ISOLATION || j.path().isClosed()) {

@@ -30,18 +30,20 @@ import org.jointwright.shape.Segment;
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   Slab lay() {
     List<BoxOut> boxes = BoxOuts.round(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
-    Ground ground = Grounds.of(slab, boxes, limits());
+    Bench bench = Bench.at(slab.outline().ring().box());
+    Ground ground = Grounds.of(slab, boxes, limits(), bench);
     Draft start = Draft.of(ground);
     for (Joint j : slab.lockedJoints()) {
       for (Edge e : j.path().edges()) {
-        start = start.hold(e, j.kind());
+        start = start.hold(bench.in(e), j.kind());
       }
     }
-    Score score = new Score(neighbours.meetings());
+    Score score = new Score(neighbours.meetings(bench));
     Draft best = Search.best(start, score, plan.unit().isMetric());
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     for (Laid l : best.lines()) {
-      joints.addAll(l.locked() ? beyondLocked(l) : List.of(contraction(l.path())));
+      joints.addAll(
+          l.locked() ? beyondLocked(l, bench) : List.of(contraction(bench.out(l.path()))));
     }
     joints.addAll(BoxOuts.filler(boxes, slab));
     return slab.withLaid(joints.stream().map(this::withDepth).toList(), boxes);
@@ -64,35 +66,28 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   }
 
   /** What the engine had to add to a locked joint so that it runs from edge to edge. */
-  private List<Joint> beyondLocked(Laid line) {
+  private List<Joint> beyondLocked(Laid line, Bench bench) {
     Optional<Joint> own =
         slab.lockedJoints().stream()
-            .filter(j -> j.path().distance(line.move().seed()) < 0.01)
+            .filter(j -> j.path().distance(bench.out(line.move().seed())) < 0.01)
             .findFirst();
-    if (own.isEmpty() || !(line.path() instanceof Segment)) {
+    if (own.isEmpty() || !(bench.out(line.path()) instanceof Segment whole)) {
       return List.of();
     }
-    Carrier carrier = line.move().carrier();
+    Carrier carrier = Carrier.Line.through(whole.start(), whole.end());
     double a = carrier.place(own.get().path().start());
     double b = carrier.place(own.get().path().end());
     double low = Math.min(a, b);
     double high = Math.max(a, b);
     List<Joint> more = new ArrayList<>();
-    if (carrier.place(line.path().start()) < low - 1) {
+    if (carrier.place(whole.start()) < low - 1) {
       more.add(
           Joint.of(
-              "",
-              line.kind(),
-              Path.straight(line.path().start(), carrier.at(low)),
-              Purpose.SPACING));
+              "", line.kind(), Path.straight(whole.start(), carrier.at(low)), Purpose.SPACING));
     }
-    if (carrier.place(line.path().end()) > high + 1) {
+    if (carrier.place(whole.end()) > high + 1) {
       more.add(
-          Joint.of(
-              "",
-              line.kind(),
-              Path.straight(carrier.at(high), line.path().end()),
-              Purpose.SPACING));
+          Joint.of("", line.kind(), Path.straight(carrier.at(high), whole.end()), Purpose.SPACING));
     }
     return more;
   }

@@ -10,8 +10,8 @@ import org.jointwright.layout.piece.Measures;
 import org.jointwright.layout.piece.Piece;
 import org.jointwright.layout.piece.Tally;
 import org.jointwright.plan.JointKind;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
-import org.jointwright.shape.Segment;
 
 /**
  * How drafts are compared.
@@ -35,7 +35,7 @@ public record Score(List<Meeting> meetings) {
    * @param stretches the edges shared with it
    * @param ends where its joints end on them
    */
-  public record Meeting(List<Segment> stretches, List<Point> ends) {
+  public record Meeting(List<Edge> stretches, List<Point> ends) {
     /** Copies the lists. */
     public Meeting {
       stretches = List.copyOf(stretches);
@@ -97,7 +97,7 @@ public record Score(List<Meeting> meetings) {
     return missed;
   }
 
-  private static boolean inside(Segment s, Point p) {
+  private static boolean inside(Edge s, Point p) {
     return s.start().distance(p) > 1 && s.end().distance(p) > 1;
   }
 
