@@ -44,7 +44,7 @@ public record Lettering(List<Corner> corners, List<Tape> tapes) {
   }
 
   /** The letter of corner number {@code i}, counted from 0. */
-  static String letter(int i) {
+  public static String letter(int i) {
     int n = LETTERS.length();
     String last = LETTERS.substring(i % n, i % n + 1);
     return i < n ? last : letter(i / n - 1) + last;

@@ -1,0 +1,190 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Draft;
+import org.jointwright.designer.state.Drafting;
+import org.jointwright.designer.state.Guide;
+import org.jointwright.designer.state.Said;
+import org.jointwright.designer.state.Stroke;
+import org.jointwright.designer.state.Strokes;
+import org.jointwright.designer.state.Understanding;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.TapeMarks;
+import org.jointwright.drawing.View;
+import org.jointwright.drawing.Weight;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+import org.jointwright.shape.Segment;
+import org.jointwright.text.Words;
+
+/** An outline being drawn: its edges and figures, the strings that draw the pencil. */
+final class DraftMarks {
+  private static final double FIGURE = 22;
+  private static final double LETTER = 15;
+  private static final double LABEL = 14;
+
+  private final Desk desk;
+  private final Draft draft;
+  private final Said said;
+  private final Words words;
+  private final View view;
+  private final List<Mark> marks = new ArrayList<>();
+
+  private DraftMarks(Desk desk, Draft draft, Said said, Words words) {
+    this.desk = desk;
+    this.draft =
+        draft.last().isPresent() || said instanceof Said.Silent
+            ? draft
+            : draft.begunAt(Drafting.start(desk, draft));
+    this.said = said;
+    this.words = words;
+    view = desk.viewport().view();
+  }
+
+  static List<Mark> of(Desk desk, Draft draft, Said said, Words words) {
+    DraftMarks d = new DraftMarks(desk, draft, said, words);
+    Optional<Stroke> next = Strokes.of(d.draft, said);
+    d.inside(next);
+    d.strings();
+    d.edges();
+    next.ifPresent(d::next);
+    d.corners();
+    d.pencil();
+    return d.marks;
+  }
+
+  private void inside(Optional<Stroke> next) {
+    List<Edge> edges = new ArrayList<>(draft.edges());
+    next.ifPresent(s -> edges.add(s.edge()));
+    if (edges.size() < 2) {
+      return;
+    }
+    Point first = edges.getFirst().start();
+    Point last = edges.getLast().end();
+    if (!first.equals(last)) {
+      edges.add(new Segment(last, first));
+    }
+    marks.add(Mark.Area.of(view.on(new Ring(edges)), Role.PANEL));
+  }
+
+  private void edges() {
+    for (Edge e : draft.edges()) {
+      marks.add(Mark.Line.of(view.on(Path.of(e)), 3, Role.OUTLINE));
+      figure(e, Role.TEXT, Weight.REGULAR);
+    }
+  }
+
+  private void next(Stroke stroke) {
+    Edge e = stroke.edge();
+    Point end = view.on(stroke.to());
+    marks.add(Mark.Line.of(view.on(Path.of(e)), 4, Role.SELECTED));
+    marks.add(Mark.Area.of(Rings.circle(end, 8), Role.PAPER));
+    marks.add(Mark.Line.of(new Path(Rings.circle(end, 8).edges()), 3, Role.SELECTED));
+    figure(e, Role.SELECTED, Weight.BOLD);
+  }
+
+  /** The length of an edge beside it, outside the slab where the side is known. */
+  private void figure(Edge e, Role role, Weight weight) {
+    String text = words.print(Length.inches(e.length()));
+    Point middle = view.on(e.at(0.5));
+    Point left = view.heading(e.direction(0.5).left());
+    Point out = draft.isClockwise(e.end()) ? left : left.times(-1);
+    double half = org.jointwright.drawing.Typeface.of(weight).width(text, FIGURE) / 2;
+    Point at = middle.plus(out.times(14 + Math.abs(out.x()) * half + Math.abs(out.y()) * 9));
+    Point base = at.plus(new Point(0, FIGURE * 0.36));
+    marks.add(Mark.Words.level(base, text, FIGURE, weight, Anchor.MIDDLE, role));
+  }
+
+  private void corners() {
+    Understanding letters = new Understanding(desk.plan(), draft, words);
+    List<Vertex> placed = draft.placed();
+    for (int i = 0; i < placed.size(); i++) {
+      Point at = view.on(placed.get(i).at());
+      Ring box = Rings.rounded(at.x() - 5.5, at.y() - 5.5, 11, 11, 2);
+      marks.add(Mark.Area.of(box, Role.PAPER));
+      marks.add(Mark.Line.of(new Path(box.edges()), 2, Role.OUTLINE));
+      Point out = outwards(i);
+      Point base = at.plus(out.times(20)).plus(new Point(0, 5.4));
+      marks.add(
+          Mark.Words.level(base, letters.letter(i), LETTER, Weight.BOLD, Anchor.MIDDLE, Role.TEXT));
+    }
+  }
+
+  private Point outwards(int i) {
+    List<Edge> edges = draft.edges();
+    Point sum = new Point(0, 0);
+    if (i > 0) {
+      sum = sum.plus(edges.get(i - 1).direction(1));
+    }
+    if (i < edges.size()) {
+      sum = sum.minus(edges.get(i).direction(0));
+    }
+    Point onPaper = view.heading(sum);
+    return onPaper.norm() < 0.05 ? new Point(-0.7, 0.7) : onPaper.unit();
+  }
+
+  private void strings() {
+    if (!(said instanceof Said.Silent)) {
+      return;
+    }
+    draft.pencil().stream().flatMap(p -> p.guides().stream()).forEach(this::string);
+  }
+
+  private void string(Guide guide) {
+    Point from = view.on(guide.from());
+    Point to = view.on(guide.to());
+    String kind = words.say("window.guide." + key(guide.kind()));
+    if (guide.length() > 0) {
+      Point way = to.minus(from).unit();
+      Path line = Path.straight(from.minus(way.times(20)), to.plus(way.times(60)));
+      marks.add(TapeMarks.string(line, 2));
+    }
+    boolean isFirstTape =
+        guide.kind() == Guide.Kind.IN_LINE
+            || guide.kind() == Guide.Kind.ON_SIDE
+            || guide.kind() == Guide.Kind.HALF_WAY;
+    String text =
+        isFirstTape ? words.say("window.guide.with", kind, Length.inches(guide.length())) : kind;
+    Point at =
+        guide.kind() == Guide.Kind.IN_LINE
+            ? from.towards(to, 0.5).plus(new Point(10, -8))
+            : to.plus(new Point(16, guide.kind() == Guide.Kind.HALF_WAY ? 28 : -14));
+    marks.add(Mark.Words.level(at, text, LABEL, Weight.MEDIUM, Anchor.START, Role.STRING));
+  }
+
+  static String key(Guide.Kind kind) {
+    return switch (kind) {
+      case SQUARE -> "square";
+      case STRAIGHT_ON -> "straightOn";
+      case LEVEL -> "level";
+      case IN_LINE -> "inLine";
+      case HALF_WAY -> "halfWay";
+      case CORNER -> "corner";
+      case ON_SIDE -> "onSide";
+      case FIRST_CORNER -> "firstCorner";
+    };
+  }
+
+  private void pencil() {
+    if (draft.last().isEmpty() && said instanceof Said.Silent) {
+      draft
+          .pencil()
+          .ifPresent(
+              p -> {
+                Ring ring = Rings.circle(view.on(p.at()), 7);
+                marks.add(Mark.Area.of(ring, Role.PAPER));
+                marks.add(Mark.Line.of(new Path(ring.edges()), 2.5, Role.SELECTED));
+              });
+    }
+  }
+}

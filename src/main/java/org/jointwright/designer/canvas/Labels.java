@@ -1,0 +1,231 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Numbering;
+import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.Tags;
+import org.jointwright.drawing.Typeface;
+import org.jointwright.drawing.View;
+import org.jointwright.drawing.Weight;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.Corner;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Lettering;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Region;
+import org.jointwright.shape.Ring;
+import org.jointwright.text.Words;
+
+/** What is written on the plan: corner letters, joint numbers, the names of the slabs. */
+final class Labels {
+  private static final double LETTER = 15;
+  private static final double NUMBER = 12;
+  private static final double NAME = 15;
+  private static final double QUIET = 13;
+  private static final double[] ALONG = {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75, 0.18, 0.82};
+
+  private final Layout layout;
+  private final View view;
+  private final Places places;
+  private final Words words;
+  private final List<Mark> marks = new ArrayList<>();
+
+  private Labels(Layout layout, View view, Places places, Words words) {
+    this.layout = layout;
+    this.view = view;
+    this.places = places;
+    this.words = words;
+  }
+
+  static List<Mark> of(Layout layout, Desk desk, Places places, Words words) {
+    Labels labels = new Labels(layout, desk.viewport().view(), places, words);
+    labels.nailheads();
+    labels.letters();
+    labels.names();
+    labels.numbers();
+    return labels.marks;
+  }
+
+  private void nailheads() {
+    for (SlabLayout s : layout.slabs()) {
+      for (Joint j : s.joints()) {
+        if (j.locked()) {
+          places.take(around(view.on(PlanDrawing.middle(j.path())), 16, 16));
+        }
+      }
+    }
+  }
+
+  private void letters() {
+    for (Corner corner : Lettering.of(layout.plan()).corners()) {
+      Point at = view.on(corner.at());
+      Point out = outwards(corner);
+      double half = Typeface.of(Weight.BOLD).width(corner.letter(), LETTER) / 2;
+      List<Box> wanted = new ArrayList<>();
+      for (double turn : new double[] {0, 0.5, -0.5, 1, -1, 1.6, -1.6, Math.PI}) {
+        Point p = at.plus(out.turned(turn).times(17));
+        wanted.add(around(p, 2 * half + 3, 14));
+      }
+      Box box = places.takeFirst(wanted).orElse(wanted.getFirst());
+      Point base = new Point(box.centre().x(), box.centre().y() + LETTER * Typeface.CAPITAL / 2);
+      marks.add(
+          Mark.Words.level(base, corner.letter(), LETTER, Weight.BOLD, Anchor.MIDDLE, Role.TEXT));
+    }
+  }
+
+  /** Away from the concrete: against the middle of the edges that meet at the corner. */
+  private Point outwards(Corner corner) {
+    Point sum = new Point(0, 0);
+    for (SlabLayout s : layout.slabs()) {
+      List<Ring> rings = new ArrayList<>(List.of(s.slab().outline().ring()));
+      s.slab().openings().forEach(o -> rings.add(o.outline().ring()));
+      for (Ring ring : rings) {
+        for (Edge e : ring.edges()) {
+          if (e.start().distance(corner.at()) < Lettering.SAME_PLACE) {
+            sum = sum.minus(e.direction(0));
+          } else if (e.end().distance(corner.at()) < Lettering.SAME_PLACE) {
+            sum = sum.plus(e.direction(1));
+          }
+        }
+      }
+    }
+    Point onPaper = view.heading(sum);
+    if (onPaper.norm() < 0.05) {
+      return new Point(-0.7, -0.7);
+    }
+    Point way = onPaper.unit();
+    return isConcrete(corner.at().plus(sum.unit().times(2))) ? way.times(-1) : way;
+  }
+
+  private boolean isConcrete(Point p) {
+    return layout.slabs().stream().anyMatch(s -> s.slab().region().contains(p));
+  }
+
+  private void numbers() {
+    for (Numbering.Item item : Numbering.of(layout.plan()).items()) {
+      Optional<Path> path =
+          item.boxOut()
+              .map(b -> new Path(b.outline().ring().edges()))
+              .or(() -> item.joints().stream().findFirst().map(Joint::path));
+      path.ifPresent(p -> number(item, view.on(p)));
+    }
+  }
+
+  private void number(Numbering.Item item, Path path) {
+    String number = Integer.toString(item.number());
+    double capital = NUMBER * Typeface.CAPITAL;
+    Point size = Tags.size(number, item.work(), capital);
+    boolean isRing = item.boxOut().isPresent();
+    if (path.length() < (isRing ? 40 : size.x())) {
+      return;
+    }
+    List<Box> wanted = new ArrayList<>();
+    for (double share : ALONG) {
+      wanted.add(around(at(path, share), size.x() + 2, size.y() + 2));
+    }
+    places
+        .takeFirst(wanted)
+        .ifPresent(box -> marks.add(Tags.tag(box.centre(), number, item.work(), capital)));
+  }
+
+  private static Point at(Path path, double share) {
+    double left = path.length() * share;
+    for (Edge e : path.edges()) {
+      if (left <= e.length() && e.length() > 0) {
+        return e.at(left / e.length());
+      }
+      left -= e.length();
+    }
+    return path.end();
+  }
+
+  private void names() {
+    for (SlabLayout s : layout.slabs()) {
+      String thick = words.say("window.plan.thick", s.slab().thickness());
+      double name = Typeface.of(Weight.SEMIBOLD).width(s.slab().id(), NAME) + 10;
+      double both = Math.max(name, Typeface.of(Weight.REGULAR).width(thick, QUIET) + 10);
+      if (!room(s, both, 40, box -> name(s.slab().id(), thick, box))) {
+        room(s, name, 20, box -> nameOnly(s.slab().id(), box));
+      }
+    }
+  }
+
+  /** Finds room for a box inside a panel, the largest panel first, and writes there. */
+  private boolean room(SlabLayout s, double width, double height, Consumer<Box> write) {
+    for (Region room : rooms(s)) {
+      Box within = view.boxOf(room.outer());
+      for (double down : new double[] {0.5, 0.28, 0.72}) {
+        for (double right : new double[] {0.5, 0.3, 0.7}) {
+          Point at =
+              new Point(
+                  within.minX() + right * within.width(), within.minY() + down * within.height());
+          Box box = around(at, width, height);
+          if (isInside(room, box) && places.isFree(box)) {
+            places.take(box);
+            write.accept(box);
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private void name(String name, String thick, Box box) {
+    Point c = box.centre();
+    marks.add(
+        Mark.Words.level(
+            new Point(c.x(), c.y() - 3), name, NAME, Weight.SEMIBOLD, Anchor.MIDDLE, Role.TEXT));
+    marks.add(
+        Mark.Words.level(
+            new Point(c.x(), c.y() + 15),
+            thick,
+            QUIET,
+            Weight.REGULAR,
+            Anchor.MIDDLE,
+            Role.QUIET_TEXT));
+  }
+
+  private void nameOnly(String name, Box box) {
+    Point base = box.centre().plus(new Point(0, 5));
+    marks.add(Mark.Words.level(base, name, NAME, Weight.SEMIBOLD, Anchor.MIDDLE, Role.TEXT));
+  }
+
+  /** The panels, the largest first; the slab where it has none. */
+  private static List<Region> rooms(SlabLayout s) {
+    return s.panels().isEmpty()
+        ? List.of(s.slab().region())
+        : s.panels().stream()
+            .sorted(Comparator.comparingLong(p -> -Math.round(p.area())))
+            .map(Panel::region)
+            .toList();
+  }
+
+  private boolean isInside(Region room, Box box) {
+    for (double x : new double[] {box.minX(), box.centre().x(), box.maxX()}) {
+      for (double y : new double[] {box.minY(), box.maxY()}) {
+        if (!room.contains(view.back(new Point(x, y)))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static Box around(Point p, double width, double height) {
+    return new Box(p.x() - width / 2, p.y() - height / 2, p.x() + width / 2, p.y() + height / 2);
+  }
+}

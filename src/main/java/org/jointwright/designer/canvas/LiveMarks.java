@@ -1,0 +1,62 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Draft;
+import org.jointwright.designer.state.Said;
+import org.jointwright.designer.state.Sentence;
+import org.jointwright.designer.state.Step;
+import org.jointwright.designer.state.Vocabulary;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.View;
+import org.jointwright.text.Words;
+
+/** What is laid above the plan: what is picked, pointed at, held, and drawn. */
+public final class LiveMarks {
+  private LiveMarks() {}
+
+  /** The marks above the plan. */
+  public static List<Mark> of(Desk desk, Words words, Vocabulary vocabulary) {
+    View view = desk.viewport().view();
+    List<Mark> marks = new ArrayList<>();
+    Optional<Draft> draft = desk.draft();
+    if (draft.isPresent()) {
+      Said said = said(desk, vocabulary);
+      marks.addAll(DraftMarks.of(desk, draft.get(), said, words));
+      if (SentenceMarks.isShown(draft.get())) {
+        marks.addAll(SentenceMarks.of(desk, draft.get(), said, words));
+      } else if (isBlank(desk)
+          && draft.get().placed().isEmpty()
+          && draft.get().pencil().isEmpty()) {
+        marks.addAll(SentenceMarks.invitation(desk, words));
+      }
+      return marks;
+    }
+    if (isBlank(desk) && desk.sight().step() == Step.OUTLINE) {
+      return SentenceMarks.invitation(desk, words);
+    }
+    if (!desk.sight().pointed().equals(desk.picked())) {
+      marks.addAll(PickMarks.pointed(desk.plan(), desk.sight().pointed(), view));
+    }
+    marks.addAll(HoldMarks.of(desk, words));
+    return marks;
+  }
+
+  /** What the sentence being typed says. */
+  public static Said said(Desk desk, Vocabulary vocabulary) {
+    return desk.draft()
+        .map(d -> Sentence.read(d.typed(), vocabulary, desk.plan().unit()))
+        .orElseGet(Said.Silent::new);
+  }
+
+  /** What a screen reader is told while a sentence is typed. */
+  public static Optional<String> spoken(Desk desk, Words words, Vocabulary vocabulary) {
+    return SentenceMarks.spoken(desk, said(desk, vocabulary), words);
+  }
+
+  private static boolean isBlank(Desk desk) {
+    return desk.plan().slabs().isEmpty();
+  }
+}

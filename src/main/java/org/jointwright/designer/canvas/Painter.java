@@ -1,0 +1,118 @@
+package org.jointwright.designer.canvas;
+
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.shape.FillRule;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.TextAlignment;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Runs;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+import org.jointwright.shape.Segment;
+
+/** Paints neutral marks; knows nothing of what they mean but their colour. */
+public final class Painter {
+  private final GraphicsContext pen;
+  private final Theme theme;
+  private final Box seen;
+
+  /** A painter on a context of so many pixels. */
+  public Painter(GraphicsContext pen, Theme theme, double width, double height) {
+    this.pen = pen;
+    this.theme = theme;
+    seen = new Box(0, 0, width, height).grown(60);
+    pen.setFillRule(FillRule.EVEN_ODD);
+    pen.setLineJoin(StrokeLineJoin.MITER);
+    pen.setTextBaseline(VPos.BASELINE);
+  }
+
+  /** Paints marks from below upwards. */
+  public void paint(List<? extends Mark> marks) {
+    marks.forEach(this::paint);
+  }
+
+  /** Paints a mark. */
+  public void paint(Mark mark) {
+    switch (mark) {
+      case Mark.Group group -> paint(group.marks());
+      case Mark.Line line -> line(line);
+      case Mark.Area area -> area(area);
+      case Mark.Words words -> words(words);
+    }
+  }
+
+  private void line(Mark.Line line) {
+    List<Edge> edges = line.path().edges();
+    if (edges.stream().noneMatch(e -> e.box().meets(seen))) {
+      return;
+    }
+    pen.setStroke(theme.color(line.role()));
+    pen.setLineWidth(line.width());
+    pen.setLineCap(StrokeLineCap.BUTT);
+    pen.setLineDashes(line.dashes().stream().mapToDouble(d -> d).toArray());
+    pen.beginPath();
+    trace(edges);
+    if (line.path().isClosed()) {
+      pen.closePath();
+    }
+    pen.stroke();
+  }
+
+  private void area(Mark.Area area) {
+    if (area.rings().stream().noneMatch(r -> r.box().meets(seen))) {
+      return;
+    }
+    pen.setFill(theme.color(area.role()));
+    pen.beginPath();
+    for (Ring ring : area.rings()) {
+      trace(ring.edges());
+      pen.closePath();
+    }
+    pen.fill();
+  }
+
+  private void trace(List<Edge> edges) {
+    Point start = edges.getFirst().start();
+    pen.moveTo(start.x(), start.y());
+    for (Edge e : edges) {
+      switch (e) {
+        case Segment s -> pen.lineTo(s.end().x(), s.end().y());
+        case Arc a -> arc(a);
+      }
+    }
+  }
+
+  private void arc(Arc a) {
+    // y runs down: what turns counter-clockwise in figures is seen to turn clockwise.
+    double from = -Math.toDegrees(a.start().minus(a.centre()).angle());
+    double by = -Math.toDegrees(a.sweep());
+    pen.arc(a.centre().x(), a.centre().y(), a.radius(), a.radius(), from, by);
+  }
+
+  private void words(Mark.Words words) {
+    pen.save();
+    pen.setFill(theme.color(words.role()));
+    pen.setTextAlign(TextAlignment.LEFT);
+    pen.translate(words.at().x(), words.at().y());
+    pen.rotate(-words.angle());
+    double x =
+        switch (words.anchor()) {
+          case START -> 0;
+          case MIDDLE -> -Runs.width(words) / 2;
+          case END -> -Runs.width(words);
+        };
+    for (Runs.Run run : Runs.of(words.text())) {
+      double size = words.size() * (run.larger() ? words.fraction() : 1);
+      pen.setFont(Lato.of(words.weight(), size));
+      pen.fillText(run.text(), x, 0);
+      x += org.jointwright.drawing.Typeface.of(words.weight()).width(run.text(), size);
+    }
+    pen.restore();
+  }
+}

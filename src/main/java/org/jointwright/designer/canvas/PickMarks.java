@@ -1,0 +1,94 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Picks;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.View;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Plan;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+
+/** What is picked, and what is under the pointer: a line on its halo, square ends. */
+final class PickMarks {
+  private PickMarks() {}
+
+  static List<Mark> picked(Plan plan, Pick pick, View view) {
+    return of(plan, pick, view, true);
+  }
+
+  static List<Mark> pointed(Plan plan, Pick pick, View view) {
+    return of(plan, pick, view, false);
+  }
+
+  private static List<Mark> of(Plan plan, Pick pick, View view, boolean picked) {
+    return switch (pick) {
+      case Pick.Nothing n -> List.of();
+      case Pick.WholeSlab s ->
+          plan.slab(s.slab())
+              .map(x -> line(new Path(x.outline().ring().edges()), view, picked, false))
+              .orElse(List.of());
+      case Pick.AtOpening o ->
+          plan.slab(o.slab())
+              .filter(s -> o.opening() < s.openings().size())
+              .map(s -> s.openings().get(o.opening()).outline().ring())
+              .map(r -> line(new Path(r.edges()), view, picked, false))
+              .orElse(List.of());
+      case Pick.AtFixed f ->
+          plan.fixedObject(f.id())
+              .map(FixedObject::shape)
+              .map(s -> line(new Path(s.ring().edges()), view, picked, false))
+              .orElse(List.of());
+      case Pick.AtEdge e ->
+          edge(plan, e).map(x -> line(Path.of(x), view, picked, true)).orElse(List.of());
+      case Pick.AtJoint j ->
+          Picks.joint(plan, j).map(x -> line(x.path(), view, picked, true)).orElse(List.of());
+      case Pick.AtCorner c ->
+          Picks.vertex(plan, c.corner()).map(p -> corner(view.on(p), picked)).orElse(List.of());
+    };
+  }
+
+  static Optional<Edge> edge(Plan plan, Pick.AtEdge pick) {
+    return Picks.outline(plan, pick.edge())
+        .filter(o -> pick.edge().index() < o.vertices().size())
+        .map(o -> o.ring().edges().get(pick.edge().index()));
+  }
+
+  /** A line on its halo. */
+  static List<Mark> line(Path plan, View view, boolean picked, boolean ends) {
+    Path path = view.on(plan);
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Mark.Line.of(path, picked ? 11 : 9, picked ? Role.SELECTED_HALO : Role.POINTED_HALO));
+    marks.add(Mark.Line.of(path, picked ? 3.4 : 2, picked ? Role.SELECTED : Role.POINTED));
+    if (picked && ends) {
+      marks.addAll(square(path.start(), Role.SELECTED));
+      marks.addAll(square(path.end(), Role.SELECTED));
+    }
+    return marks;
+  }
+
+  private static List<Mark> corner(Point at, boolean picked) {
+    if (picked) {
+      Ring halo = Rings.circle(at, 12);
+      List<Mark> marks = new ArrayList<>(List.of(Mark.Area.of(halo, Role.SELECTED_HALO)));
+      marks.addAll(square(at, Role.SELECTED));
+      return marks;
+    }
+    List<Mark> marks =
+        new ArrayList<>(List.of(Mark.Area.of(Rings.circle(at, 11), Role.POINTED_HALO)));
+    marks.addAll(square(at, Role.POINTED));
+    return marks;
+  }
+
+  private static List<Mark> square(Point at, Role role) {
+    Ring box = Rings.box(at.x() - 5.5, at.y() - 5.5, 11, 11);
+    return List.of(Mark.Area.of(box, Role.ON_MUST), Mark.Line.of(new Path(box.edges()), 2.4, role));
+  }
+}

@@ -1,0 +1,71 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.check.Finding;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.drawing.Flags;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Pens;
+import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.joint.Layout;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/** What is drawn on the paper while nothing moves. */
+public final class PlanMarks {
+  private static final double FLAG = 19;
+
+  private PlanMarks() {}
+
+  /** The marks of the plan, of what is written on it, and of the findings' flags. */
+  public static List<Mark> of(Desk desk, Words words) {
+    List<Mark> marks = new ArrayList<>();
+    Layout layout = Shown.of(desk);
+    if (!layout.plan().slabs().isEmpty()) {
+      marks.add(PlanDrawing.of(layout, desk.viewport().view(), Pens.SCREEN));
+      Places places = new Places();
+      List<Mark> flags = flags(desk, places);
+      marks.addAll(Labels.of(layout, desk, places, words));
+      marks.addAll(flags);
+    }
+    boolean metric = desk.plan().unit().isMetric();
+    marks.addAll(ScaleBar.of(desk.viewport(), metric));
+    marks.addAll(
+        NorthMark.of(desk.viewport().width(), desk.plan().north(), words.say("window.plan.north")));
+    return marks;
+  }
+
+  private static List<Mark> flags(Desk desk, Places places) {
+    List<Mark> marks = new ArrayList<>();
+    List<Finding> findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
+    for (int i = 0; i < findings.size(); i++) {
+      Finding f = findings.get(i);
+      Point at = desk.viewport().toPaper(f.at());
+      String number = Integer.toString(i + 1);
+      double wide = FLAG * (1.7 + 0.5 * (number.length() - 1));
+      for (Point by :
+          new Point[] {new Point(0, 0), new Point(10, 6), new Point(-12, 8), new Point(6, -14)}) {
+        Point foot = at.plus(by);
+        Box box = new Box(foot.x(), foot.y() - 2 * FLAG, foot.x() + wide, foot.y() - FLAG * 0.9);
+        if (places.isFree(box)) {
+          places.take(box);
+          marks.add(Flags.flag(foot, number, shape(f), FLAG));
+          break;
+        }
+      }
+    }
+    return marks;
+  }
+
+  /** The flag of a finding's severity. */
+  public static Flags.Shape shape(Finding f) {
+    return switch (f.severity()) {
+      case MUST -> Flags.Shape.MUST;
+      case SHOULD -> Flags.Shape.SHOULD;
+      case NOTE -> Flags.Shape.NOTE;
+    };
+  }
+}

@@ -1,0 +1,143 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Draft;
+import org.jointwright.designer.state.Drafting;
+import org.jointwright.designer.state.Said;
+import org.jointwright.designer.state.Strokes;
+import org.jointwright.designer.state.Understanding;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.Typeface;
+import org.jointwright.drawing.Weight;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+import org.jointwright.text.Words;
+
+/** The sentence being typed, large, and beneath it how it was understood. */
+final class SentenceMarks {
+  private static final double TYPE = 44;
+  private static final double UNDERSTOOD = 17;
+  private static final double QUIET = 13;
+  private static final double HEIGHT = 68;
+  private static final double INSET = 22;
+
+  private SentenceMarks() {}
+
+  /** The sentence beside the edge that it says. */
+  static List<Mark> of(Desk desk, Draft draft, Said said, Words words) {
+    Draft begun = draft.last().isPresent() ? draft : draft.begunAt(Drafting.start(desk, draft));
+    String understood = new Understanding(desk.plan(), begun, words).of(said);
+    boolean isUnclear = said instanceof Said.Unclear;
+    String hint = words.say(isUnclear ? "window.typing.unclear" : "window.typing.enter");
+    Point end =
+        Strokes.of(begun, said)
+            .map(s -> desk.viewport().toPaper(s.edge().at(0.55)))
+            .orElseGet(() -> desk.viewport().toPaper(begun.last().orElseThrow()));
+    double width = width(draft.typed(), understood);
+    Point corner = corner(desk, end, width);
+    return box(corner, draft.typed(), understood, hint, isUnclear);
+  }
+
+  /** The box on blank paper, where nothing is typed yet. */
+  static List<Mark> invitation(Desk desk, Words words) {
+    String first = words.say("window.empty.first");
+    String hint = words.say("window.empty.hint");
+    double width = Math.max(330, Typeface.of(Weight.REGULAR).width(first, UNDERSTOOD) + 2 * INSET);
+    double x = (desk.viewport().width() - width) / 2;
+    double y = desk.viewport().height() * 0.42;
+    List<Mark> marks = new ArrayList<>(frame(x, y, width, Role.SELECTED));
+    marks.add(caret(x + INSET, y));
+    marks.add(
+        Mark.Words.level(
+            new Point(x + INSET, y - 16),
+            first,
+            UNDERSTOOD,
+            Weight.REGULAR,
+            Anchor.START,
+            Role.TEXT));
+    marks.add(
+        Mark.Words.level(
+            new Point(x + INSET, y + HEIGHT + 26),
+            hint,
+            14,
+            Weight.REGULAR,
+            Anchor.START,
+            Role.QUIET_TEXT));
+    return marks;
+  }
+
+  private static double width(String typed, String understood) {
+    double large = Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
+    double below = Typeface.of(Weight.REGULAR).width(understood, UNDERSTOOD) + INSET;
+    return Math.max(180, Math.max(large, below));
+  }
+
+  /** To the right of the edge where there is room, else to its left, and never off the paper. */
+  private static Point corner(Desk desk, Point by, double width) {
+    double w = desk.viewport().width();
+    double h = desk.viewport().height();
+    double right = by.x() + 50;
+    double x = right + width + 12 <= w ? right : by.x() - 50 - width;
+    double y = by.y() - HEIGHT / 2;
+    return new Point(
+        Math.clamp(x, 12, Math.max(12, w - width - 12)),
+        Math.clamp(y, 12, Math.max(12, h - HEIGHT - 70)));
+  }
+
+  private static List<Mark> box(
+      Point corner, String typed, String understood, String hint, boolean isUnclear) {
+    double wide = Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
+    double x = corner.x();
+    double y = corner.y();
+    List<Mark> marks = new ArrayList<>(frame(x, y, Math.max(180, wide), Role.SELECTED));
+    marks.add(
+        Mark.Words.level(
+            new Point(x + INSET, y + 49), typed, TYPE, Weight.BOLD, Anchor.START, Role.SELECTED));
+    marks.add(caret(x + INSET + Typeface.of(Weight.BOLD).width(typed, TYPE) + 3, y));
+    Role role = isUnclear ? Role.MUST : Role.TEXT;
+    marks.addAll(backed(new Point(x + INSET, y + HEIGHT + 26), understood, UNDERSTOOD, role));
+    marks.addAll(backed(new Point(x + INSET, y + HEIGHT + 48), hint, QUIET, Role.QUIET_TEXT));
+    return marks;
+  }
+
+  /** Words on a strip of paper, so that lines beneath do not cross them. */
+  private static List<Mark> backed(Point base, String text, double size, Role role) {
+    double width = Typeface.of(Weight.REGULAR).width(text, size);
+    Ring strip = Rings.rounded(base.x() - 4, base.y() - size, width + 8, size * 1.4, 3);
+    return List.of(
+        Mark.Area.of(strip, Role.PAPER),
+        Mark.Words.level(base, text, size, Weight.REGULAR, Anchor.START, role));
+  }
+
+  private static List<Mark> frame(double x, double y, double width, Role role) {
+    Ring box = Rings.rounded(x, y, width, HEIGHT, 5);
+    return List.of(Mark.Area.of(box, Role.ON_MUST), Mark.Line.of(new Path(box.edges()), 2.4, role));
+  }
+
+  private static Mark caret(double x, double y) {
+    return Mark.Line.of(new Point(x, y + 14), new Point(x, y + HEIGHT - 14), 2, Role.SELECTED);
+  }
+
+  /** Whether the sentence is to be seen. */
+  static boolean isShown(Draft draft) {
+    return !draft.typed().isEmpty();
+  }
+
+  /** What a screen reader says of the sentence. */
+  static Optional<String> spoken(Desk desk, Said said, Words words) {
+    return desk.draft()
+        .filter(SentenceMarks::isShown)
+        .map(
+            d -> {
+              Draft begun = d.last().isPresent() ? d : d.begunAt(Drafting.start(desk, d));
+              return d.typed() + ". " + new Understanding(desk.plan(), begun, words).of(said);
+            });
+  }
+}

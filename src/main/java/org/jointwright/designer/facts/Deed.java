@@ -1,0 +1,26 @@
+package org.jointwright.designer.facts;
+
+import java.util.function.UnaryOperator;
+import org.jointwright.designer.state.Desk;
+
+/**
+ * Something that a button does.
+ *
+ * @param id a name for it that stays the same
+ * @param label what the button says
+ * @param what what it does
+ */
+public record Deed(String id, String label, What what) {
+  /** What a button may do. */
+  public sealed interface What {}
+
+  /** It changes the desk. */
+  public record OnDesk(UnaryOperator<Desk> change) implements What {}
+
+  /** It writes the sheets. */
+  public record WriteSheets() implements What {}
+
+  static Deed of(String id, String label, UnaryOperator<Desk> change) {
+    return new Deed(id, label, new OnDesk(change));
+  }
+}

@@ -1,0 +1,112 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.SideLength;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Segment;
+import org.jointwright.text.Words;
+
+/** The facts of an edge: its length, what it is against, whether the slab floats there. */
+record EdgeFacts(Desk desk, Ref edge, Words words) {
+  Optional<Facts> facts() {
+    return Picks.outline(desk.plan(), edge)
+        .filter(o -> edge.index() < o.vertices().size())
+        .map(this::facts);
+  }
+
+  private Facts facts(Outline outline) {
+    Edge e = outline.ring().edges().get(edge.index());
+    EdgeSetting setting = setting(desk.plan(), edge);
+    List<Row> rows = new ArrayList<>();
+    rows.add(length(e));
+    List<Against> all = Arrays.asList(Against.values());
+    rows.add(
+        new Row.Choice(
+            "edge-against",
+            words.say("window.edge.against"),
+            all.stream().map(this::against).toList(),
+            all.indexOf(setting.against()),
+            i -> set(a -> new EdgeSetting(all.get(i), a.floats(), a.kept()))));
+    if (setting.against().needsIsolation()) {
+      rows.add(
+          new Row.Tick(
+              "edge-floats",
+              words.say("window.edge.floats"),
+              setting.floats(),
+              on -> set(a -> new EdgeSetting(a.against(), on, a.kept()))));
+    }
+    List<String> why = new ArrayList<>();
+    if (setting.against().needsIsolation()) {
+      why.add(words.say(setting.floats() ? "window.edge.whyFloats" : "window.edge.whyHeld"));
+    }
+    Names names = new Names(desk.plan(), words);
+    String kind = e instanceof Segment ? "window.kind.side" : "window.kind.arc";
+    return new Facts(names.side(e), words.say(kind), rows, deeds(e), why);
+  }
+
+  private Row length(Edge e) {
+    String value = words.print(Length.inches(e.length()));
+    String label = words.say("window.edge.length");
+    return e instanceof Segment
+        ? new Row.Typed(
+            "edge-length",
+            label,
+            value,
+            t -> d -> SideLength.set(d, edge, Figures.side(t, d)).orElseThrow(EdgeFacts::cannot))
+        : new Row.Shown("edge-length", label, value);
+  }
+
+  private static BadFigure cannot() {
+    return new BadFigure("window.figure.cannot");
+  }
+
+  private UnaryOperator<Desk> set(UnaryOperator<EdgeSetting> change) {
+    return d ->
+        d.edited(new SlabEdit.SetEdge(edge, change.apply(setting(d.plan(), edge))))
+            .picking(new Pick.AtEdge(edge));
+  }
+
+  private List<Deed> deeds(Edge e) {
+    return List.of(
+        Deed.of(
+            "add-corner",
+            words.say("window.deed.addCorner"),
+            d ->
+                d.edited(new SlabEdit.AddCorner(edge, Vertex.at(e.at(0.5))))
+                    .picking(
+                        new Pick.AtCorner(new Ref(edge.slab(), edge.ring(), edge.index() + 1)))));
+  }
+
+  private String against(Against against) {
+    return switch (against) {
+      case OPEN -> words.say("window.against.open");
+      case BUILDING -> words.say("window.against.building");
+      case CONCRETE -> words.say("window.against.concrete");
+      case STREET -> words.say("window.against.street");
+      case ASPHALT -> words.say("window.against.asphalt");
+    };
+  }
+
+  static EdgeSetting setting(Plan plan, Ref edge) {
+    Slab slab = plan.slab(edge.slab()).orElseThrow();
+    return edge.ring() == Ref.OUTLINE
+        ? slab.edge(edge.index())
+        : slab.openings().get(edge.ring()).edge(edge.index());
+  }
+}

@@ -1,0 +1,36 @@
+package org.jointwright.designer.facts;
+
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Step;
+import org.jointwright.text.Words;
+
+/** Finds the facts of what is picked on a desk. */
+public final class FactsOf {
+  private FactsOf() {}
+
+  /** The facts to show. */
+  public static Facts desk(Desk desk, Words words) {
+    Facts job = new JobFacts(desk, words).facts();
+    if (desk.draft().isPresent()) {
+      return new DraftFacts(words).facts();
+    }
+    if (desk.sight().step() == Step.SHEETS) {
+      return new SheetFacts(desk, words).facts();
+    }
+    return switch (desk.picked()) {
+      case Pick.Nothing n -> job;
+      case Pick.WholeSlab s ->
+          desk.plan().slab(s.slab()).map(x -> new SlabFacts(desk, x, words).facts()).orElse(job);
+      case Pick.AtCorner c -> new CornerFacts(desk, c.corner(), words).facts().orElse(job);
+      case Pick.AtEdge e -> new EdgeFacts(desk, e.edge(), words).facts().orElse(job);
+      case Pick.AtJoint j -> new JointFacts(desk, j, words).facts().orElse(job);
+      case Pick.AtFixed f ->
+          desk.plan()
+              .fixedObject(f.id())
+              .map(x -> new FixedFacts(desk, x, words).facts())
+              .orElse(job);
+      case Pick.AtOpening o -> new OpeningFacts(desk, o, words).facts().orElse(job);
+    };
+  }
+}

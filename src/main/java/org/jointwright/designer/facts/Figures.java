@@ -1,0 +1,54 @@
+package org.jointwright.designer.facts;
+
+import org.jointwright.designer.state.Desk;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthReader;
+import org.jointwright.measure.LengthUnit;
+
+/** Reads figures that are typed into facts. */
+final class Figures {
+  /** No slab here is thicker; the plan format asks beyond it. Inches. */
+  private static final double THICKEST = 24;
+
+  private Figures() {}
+
+  /** A length across the site, a bare number in the plan's unit; at least 0. */
+  static Length site(String text, Desk desk) {
+    Length read = LengthReader.read(text, desk.plan().unit());
+    if (read.inches() < 0) {
+      throw new BadFigure("window.figure.below");
+    }
+    return read;
+  }
+
+  /** A length across the site above 0. */
+  static Length side(String text, Desk desk) {
+    Length read = site(text, desk);
+    if (read.inches() <= 0.5) {
+      throw new BadFigure("window.figure.none");
+    }
+    return read;
+  }
+
+  /** A small length, a bare number in inches or millimetres. */
+  static Length small(String text, Desk desk) {
+    LengthUnit bare = desk.plan().unit().isMetric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    Length read = LengthReader.read(text, bare);
+    if (read.inches() < 0) {
+      throw new BadFigure("window.figure.below");
+    }
+    if (read.inches() > THICKEST) {
+      throw new BadFigure("window.figure.tooThick", Length.inches(THICKEST));
+    }
+    return read;
+  }
+
+  /** A small length above 0. */
+  static Length thickness(String text, Desk desk) {
+    Length read = small(text, desk);
+    if (read.inches() <= 0) {
+      throw new BadFigure("window.figure.none");
+    }
+    return read;
+  }
+}

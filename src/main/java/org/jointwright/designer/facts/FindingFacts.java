@@ -1,0 +1,71 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.text.Words;
+
+/**
+ * A finding as the list shows it.
+ *
+ * @param number its number on the plan
+ * @param severity how much it weighs
+ * @param text what is wrong, in plain words
+ * @param source the rule and where it comes from
+ */
+public record FindingFacts(int number, Severity severity, String text, String source) {
+  /** Every finding, worst first. */
+  public static List<FindingFacts> all(Desk desk, Words words) {
+    List<FindingFacts> all = new ArrayList<>();
+    for (Finding f : desk.laying().laid().map(Laid::findings).orElse(List.of())) {
+      String text = words.say(f.key(), f.arguments().toArray());
+      String source = words.say(f.sourceKey(), f.sourceReference());
+      all.add(
+          new FindingFacts(
+              all.size() + 1,
+              f.severity(),
+              text,
+              words.say("window.finding.source", f.rule(), source)));
+    }
+    return all;
+  }
+
+  /** How many there are of each weight, in words. */
+  public static String summary(List<FindingFacts> all, Words words) {
+    List<String> parts = new ArrayList<>();
+    for (Severity s : Severity.values()) {
+      long n = all.stream().filter(f -> f.severity == s).count();
+      if (n > 0) {
+        parts.add(words.say(key(s), n));
+      }
+    }
+    return String.join(", ", parts);
+  }
+
+  private static String key(Severity severity) {
+    return switch (severity) {
+      case MUST -> "window.finding.musts";
+      case SHOULD -> "window.finding.shoulds";
+      case NOTE -> "window.finding.notes";
+    };
+  }
+
+  /** The desk gone to the finding of that number. */
+  public static Desk goTo(Desk desk, int number) {
+    List<Finding> findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
+    if (number < 1 || number > findings.size()) {
+      return desk;
+    }
+    Finding f = findings.get(number - 1);
+    boolean isSeen = desk.viewport().clear().holds(f.at());
+    Desk there = isSeen ? desk : desk.withSight(s -> s.with(s.viewport().centredOn(f.at()), false));
+    Desk picked =
+        f.joint()
+            .map(j -> there.picking(new org.jointwright.designer.state.Pick.AtJoint(f.slab(), j)))
+            .orElse(there.picking(org.jointwright.designer.state.Pick.NOTHING));
+    return picked.withSight(s -> s.goneTo(number));
+  }
+}

@@ -1,0 +1,81 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.plan.FixedKind;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.FixedShape;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.FixedEdit;
+import org.jointwright.plan.edit.Together;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/** The facts of a fixed object: what it is, how large, and how far from two sides. */
+record FixedFacts(Desk desk, FixedObject object, Words words) {
+  Facts facts() {
+    List<Row> rows = new ArrayList<>();
+    List<FixedKind> kinds = Arrays.asList(FixedKind.values());
+    rows.add(
+        new Row.Choice(
+            "fixed-kind",
+            words.say("window.fixed.what"),
+            kinds.stream().map(this::kind).toList(),
+            kinds.indexOf(object.kind()),
+            i -> d -> replaced(d, kinds.get(i), object.shape())));
+    if (object.shape() instanceof FixedShape.Round round) {
+      rows.add(
+          new Row.Typed(
+              "fixed-across",
+              words.say("window.fixed.across"),
+              words.print(round.diameter()),
+              t ->
+                  d ->
+                      replaced(
+                          d,
+                          object.kind(),
+                          new FixedShape.Round(
+                              round.at(), Figures.thickness(t, d), round.kept()))));
+    }
+    Slab slab = desk.plan().slab(object.slab()).orElseThrow();
+    rows.addAll(
+        new FromSides(desk.plan(), slab, words)
+            .rows("fixed", object.shape().ring().box().centre(), this::moved));
+    return new Facts(
+        object.id(),
+        kind(object.kind()),
+        rows,
+        List.of(
+            Deed.of(
+                "take-out",
+                words.say("window.deed.takeOut"),
+                d -> d.edited(new FixedEdit.Remove(object.id())))),
+        List.of());
+  }
+
+  private Desk moved(Desk d, Point by) {
+    return d.edited(new FixedEdit.Move(object.id(), by));
+  }
+
+  private Desk replaced(Desk d, FixedKind kind, FixedShape shape) {
+    FixedObject now = new FixedObject(object.id(), object.slab(), kind, shape, object.kept());
+    List<Edit> edits = List.of(new FixedEdit.Remove(object.id()), new FixedEdit.Add(now));
+    return d.edited(new Together(edits)).picking(new Pick.AtFixed(object.id()));
+  }
+
+  private String kind(FixedKind kind) {
+    return switch (kind) {
+      case POST -> words.say("window.fixed.post");
+      case COLUMN -> words.say("window.fixed.column");
+      case DRAIN -> words.say("window.fixed.drain");
+      case CLEANOUT -> words.say("window.fixed.cleanout");
+      case HYDRANT -> words.say("window.fixed.hydrant");
+      case TREE -> words.say("window.fixed.tree");
+      case OTHER -> words.say("window.fixed.other");
+    };
+  }
+}

@@ -1,0 +1,42 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Drafting;
+import org.jointwright.measure.Area;
+import org.jointwright.plan.Job;
+import org.jointwright.plan.edit.JobEdit;
+import org.jointwright.text.Words;
+
+/** The facts of the job, shown while nothing is picked. */
+record JobFacts(Desk desk, Words words) {
+  Facts facts() {
+    Job job = desk.plan().job();
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        new Row.Typed(
+            "job-name",
+            words.say("window.job.name"),
+            job.name(),
+            t -> d -> d.editedOnly(new JobEdit(named(d.plan().job(), t.strip())))));
+    double area = desk.plan().slabs().stream().mapToDouble(s -> s.region().area()).sum();
+    if (area > 0) {
+      rows.add(
+          new Row.Shown("job-area", words.say("window.job.area"), words.print(new Area(area))));
+    }
+    List<Deed> deeds =
+        List.of(Deed.of("draw-slab", words.say("window.deed.drawSlab"), Drafting::begin));
+    List<String> why =
+        desk.plan().slabs().isEmpty()
+            ? List.of(words.say("window.job.begin"), words.say("window.job.examples"))
+            : List.of(words.say("window.job.pick"));
+    String title = job.name().isBlank() ? words.say("window.job.unnamed") : job.name();
+    return new Facts(title, words.say("window.kind.job"), rows, deeds, why);
+  }
+
+  private static Job named(Job job, String name) {
+    return new Job(
+        name, job.site(), job.client(), job.date(), job.revision(), job.notes(), job.kept());
+  }
+}

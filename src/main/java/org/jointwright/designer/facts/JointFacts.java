@@ -1,0 +1,115 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.JointMark;
+import org.jointwright.designer.state.JointSlide;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Picks;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.edit.JointEdit;
+import org.jointwright.text.Words;
+
+/** The facts of a joint: where its ends stand, how it is made, why it is there. */
+record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
+  Optional<Facts> facts() {
+    return Picks.joint(desk.plan(), pick).map(this::facts);
+  }
+
+  private Facts facts(Joint joint) {
+    Names names = new Names(desk.plan(), words);
+    List<Row> rows = new ArrayList<>();
+    rows.add(end(joint, true));
+    rows.add(end(joint, false));
+    rows.add(
+        new Row.Shown(
+            "joint-length",
+            words.say("window.joint.length"),
+            words.print(Length.inches(joint.path().length()))));
+    joint
+        .depth()
+        .ifPresent(
+            d ->
+                rows.add(
+                    new Row.Shown("joint-depth", words.say("window.joint.depth"), words.print(d))));
+    joint
+        .how()
+        .ifPresent(
+            h ->
+                rows.add(
+                    new Row.Shown(
+                        "joint-how",
+                        words.say("window.joint.how"),
+                        words.say("window.how." + h.word()))));
+    List<Deed> deeds = new ArrayList<>();
+    boolean isLocked = joint.locked();
+    deeds.add(
+        Deed.of(
+            isLocked ? "unlock" : "lock",
+            words.say(isLocked ? "window.deed.unlock" : "window.deed.lock"),
+            d -> locked(d, !isLocked)));
+    deeds.add(
+        Deed.of(
+            "take-out",
+            words.say("window.deed.takeOut"),
+            d -> d.editedOnly(new JointEdit.Remove(pick.slab(), pick.joint()))));
+    return new Facts(
+        names.joint(pick.slab(), joint),
+        words.say(kind(joint.kind())),
+        rows,
+        deeds,
+        new Why(desk, pick.slab(), joint, words).paragraphs());
+  }
+
+  private Desk locked(Desk d, boolean value) {
+    JointEdit.Lock edit = new JointEdit.Lock(pick.slab(), pick.joint(), value);
+    // A lock changes nothing that is laid; a joint given back may be laid elsewhere.
+    return value ? d.editedOnly(edit) : d.edited(edit);
+  }
+
+  private Row end(Joint joint, boolean first) {
+    String id = first ? "joint-first" : "joint-second";
+    Lettering lettering = Lettering.of(desk.plan());
+    Optional<JointMark> mark = JointMark.of(desk.plan(), lettering, joint, first);
+    if (mark.isEmpty()) {
+      String where =
+          lettering
+              .cornerAt(first ? joint.path().start() : joint.path().end())
+              .map(c -> words.say("window.joint.atCorner", c.letter()))
+              .orElse(words.say("window.joint.atOther"));
+      return new Row.Shown(
+          id, words.say(first ? "window.joint.oneEnd" : "window.joint.otherEnd"), where);
+    }
+    JointMark m = mark.get();
+    String label =
+        words.say(
+            "window.joint.from",
+            m.tape().from().letter(),
+            m.tape().from().letter() + "–" + m.tape().to().letter());
+    String value = words.print(Length.inches(m.at()));
+    if (joint.kind() != JointKind.CONTRACTION || !JointSlide.canSlide(joint)) {
+      return new Row.Shown(id, label, value);
+    }
+    return new Row.Typed(
+        id,
+        label,
+        value,
+        t ->
+            d ->
+                JointSlide.toMark(d, pick, m, Figures.site(t, d))
+                    .orElseThrow(() -> new BadFigure("window.figure.noPlace")));
+  }
+
+  private static String kind(JointKind kind) {
+    return switch (kind) {
+      case CONTRACTION -> "window.kind.contraction";
+      case CONSTRUCTION -> "window.kind.construction";
+      case ISOLATION -> "window.kind.isolation";
+    };
+  }
+}

@@ -1,0 +1,86 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
+import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.Together;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/** The facts of an opening: its size, and how far from two sides its lower left corner stands. */
+record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
+  Optional<Facts> facts() {
+    return desk.plan()
+        .slab(pick.slab())
+        .filter(s -> pick.opening() < s.openings().size())
+        .map(s -> facts(s, s.openings().get(pick.opening())));
+  }
+
+  private Facts facts(Slab slab, Opening opening) {
+    Box box = opening.outline().ring().box();
+    List<Row> rows = new ArrayList<>();
+    rows.add(size("opening-wide", "window.opening.wide", box, true));
+    rows.add(size("opening-deep", "window.opening.deep", box, false));
+    Point corner = new Point(box.minX(), box.minY());
+    rows.addAll(new FromSides(desk.plan(), slab, words).rows("opening", corner, this::moved));
+    return new Facts(
+        words.say("window.opening.title"),
+        words.say("window.kind.opening"),
+        rows,
+        List.of(
+            Deed.of(
+                "take-out",
+                words.say("window.deed.takeOut"),
+                d -> d.edited(new SlabEdit.RemoveOpening(pick.slab(), pick.opening())))),
+        List.of());
+  }
+
+  private Row size(String id, String key, Box box, boolean wide) {
+    double now = wide ? box.width() : box.height();
+    return new Row.Typed(
+        id,
+        words.say(key),
+        words.print(Length.inches(now)),
+        t ->
+            d -> {
+              double factor = Figures.side(t, d).inches() / now;
+              return each(
+                  d,
+                  p ->
+                      wide
+                          ? new Point(box.minX() + (p.x() - box.minX()) * factor, p.y())
+                          : new Point(p.x(), box.minY() + (p.y() - box.minY()) * factor));
+            });
+  }
+
+  private Desk moved(Desk d, Point by) {
+    return each(d, p -> p.plus(by));
+  }
+
+  /** Every corner of the opening put elsewhere, refused where it would leave the slab. */
+  private Desk each(Desk d, java.util.function.UnaryOperator<Point> to) {
+    Slab slab = d.plan().slab(pick.slab()).orElseThrow();
+    Outline outline = slab.openings().get(pick.opening()).outline();
+    List<Edit> moves = new ArrayList<>();
+    for (int i = 0; i < outline.vertices().size(); i++) {
+      Vertex v = outline.vertices().get(i);
+      Point at = to.apply(v.at());
+      if (!slab.outline().ring().contains(at)) {
+        throw new BadFigure("window.figure.outside");
+      }
+      moves.add(new SlabEdit.MoveCorner(new Ref(pick.slab(), pick.opening(), i), at));
+    }
+    return d.edited(new Together(moves)).picking(pick);
+  }
+}

@@ -1,0 +1,94 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Step;
+import org.jointwright.measure.Area;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Use;
+import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.text.Words;
+
+/** The facts of a slab. */
+record SlabFacts(Desk desk, Slab slab, Words words) {
+  Facts facts() {
+    String id = slab.id();
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row.Typed("slab-name", words.say("window.slab.called"), id, this::rename));
+    List<Use> uses = Arrays.asList(Use.values());
+    rows.add(
+        new Row.Choice(
+            "slab-use",
+            words.say("window.slab.use"),
+            uses.stream().map(this::use).toList(),
+            uses.indexOf(slab.use()),
+            i -> d -> d.edited(new SlabEdit.SetUse(id, uses.get(i)))));
+    rows.add(
+        new Row.Typed(
+            "slab-thickness",
+            words.say("window.slab.thickness"),
+            words.print(slab.thickness()),
+            t -> d -> d.edited(new SlabEdit.SetThickness(id, Figures.thickness(t, d)))));
+    rows.add(
+        new Row.Typed(
+            "slab-base",
+            words.say("window.slab.base"),
+            words.print(slab.base()),
+            t -> d -> d.edited(new SlabEdit.SetBase(id, Figures.small(t, d)))));
+    rows.add(
+        new Row.Shown(
+            "slab-area",
+            words.say("window.slab.area"),
+            words.print(new Area(slab.region().area()))));
+    return new Facts(id, words.say("window.kind.slab"), rows, deeds(), List.of());
+  }
+
+  private String use(Use use) {
+    return switch (use) {
+      case FOOT -> words.say("window.use.foot");
+      case CAR -> words.say("window.use.car");
+      case TRUCK -> words.say("window.use.truck");
+    };
+  }
+
+  private java.util.function.UnaryOperator<Desk> rename(String text) {
+    String name = text.strip();
+    if (name.isEmpty()) {
+      throw new BadFigure("window.figure.noName");
+    }
+    return d -> {
+      if (name.equals(slab.id())) {
+        return d;
+      }
+      if (d.plan().slab(name).isPresent()) {
+        throw new BadFigure("window.figure.nameTaken", name);
+      }
+      return d.editedOnly(new SlabEdit.Rename(slab.id(), name)).picking(new Pick.WholeSlab(name));
+    };
+  }
+
+  private List<Deed> deeds() {
+    List<Deed> deeds = new ArrayList<>();
+    if (desk.sight().step() == Step.OUTLINE) {
+      deeds.add(
+          Deed.of(
+              "add-opening",
+              words.say("window.deed.addOpening"),
+              d -> Additions.opening(d, slab.id())));
+      deeds.add(
+          Deed.of(
+              "add-fixed",
+              words.say("window.deed.addFixed"),
+              d -> Additions.fixed(d, slab.id(), words.say("window.fixed.name"))));
+    }
+    deeds.add(
+        Deed.of(
+            "take-out",
+            words.say("window.deed.takeOut"),
+            d -> d.edited(new SlabEdit.Remove(slab.id()))));
+    return deeds;
+  }
+}

@@ -1,0 +1,110 @@
+package org.jointwright.designer.facts;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jointwright.check.Severity;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Step;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.text.Words;
+
+/**
+ * A step of the job as the path shows it.
+ *
+ * @param step which one
+ * @param done how far it is done
+ * @param word its name
+ * @param fact one fact
+ * @param musts how many findings must be mended
+ * @param shoulds how many should be
+ * @param notes how many are worth knowing
+ */
+public record StepFacts(
+    Step step, Done done, String word, String fact, int musts, int shoulds, int notes) {
+  /** How far a step is done. */
+  public enum Done {
+    /** Not begun. */
+    OPEN,
+    /** Begun. */
+    BEGUN,
+    /** Done. */
+    DONE
+  }
+
+  /** Every step. */
+  public static List<StepFacts> all(Desk desk, Words words) {
+    Plan plan = desk.plan();
+    boolean hasSlabs = !plan.slabs().isEmpty();
+    boolean isLaid = plan.isLaid();
+    boolean isBroken = count(desk, Severity.MUST) > 0;
+    return List.of(
+        plain(
+            Step.OUTLINE,
+            hasSlabs ? Done.DONE : desk.draft().isPresent() ? Done.BEGUN : Done.OPEN,
+            words.say("window.step.outline"),
+            hasSlabs
+                ? words.say(
+                    "window.step.outlineFact",
+                    plan.slabs().size(),
+                    Lettering.of(plan).corners().size())
+                : words.say("window.step.notBegun")),
+        plain(
+            Step.SECTION,
+            hasSlabs ? Done.DONE : Done.OPEN,
+            words.say("window.step.section"),
+            hasSlabs ? section(plan, words) : words.say("window.step.notBegun")),
+        new StepFacts(
+            Step.JOINTS,
+            isLaid ? (isBroken ? Done.BEGUN : Done.DONE) : Done.OPEN,
+            words.say("window.step.joints"),
+            isLaid ? toCut(plan, words) : words.say("window.step.notBegun"),
+            count(desk, Severity.MUST),
+            count(desk, Severity.SHOULD),
+            count(desk, Severity.NOTE)),
+        plain(
+            Step.SHEETS,
+            isLaid ? Done.BEGUN : Done.OPEN,
+            words.say("window.step.sheets"),
+            words.say(isLaid ? "window.step.sheetsFact" : "window.step.notBegun")));
+  }
+
+  private static StepFacts plain(Step step, Done done, String word, String fact) {
+    return new StepFacts(step, done, word, fact, 0, 0, 0);
+  }
+
+  private static int count(Desk desk, Severity severity) {
+    return desk.laying().laid().map(Laid::judgement).map(j -> j.of(severity).size()).orElse(0);
+  }
+
+  /** The thickness of the first slab, and of those that differ from it. */
+  private static String section(Plan plan, Words words) {
+    Length first = plan.slabs().getFirst().thickness();
+    String others =
+        plan.slabs().stream()
+            .filter(s -> !s.thickness().equals(first))
+            .map(s -> s.id() + " " + words.print(s.thickness()))
+            .collect(Collectors.joining(", "));
+    return others.isEmpty() ? words.print(first) : words.print(first) + ", " + others;
+  }
+
+  /** How much there is to cut, to whole feet or metres. */
+  public static String toCut(Plan plan, Words words) {
+    double inches = 0;
+    for (Slab s : plan.slabs()) {
+      for (Joint j : s.joints()) {
+        inches += j.kind() == JointKind.CONTRACTION ? j.path().length() : 0;
+      }
+    }
+    boolean metric = plan.unit().isMetric();
+    Length length = Length.inches(inches);
+    long figure = Math.round(length.in(metric ? LengthUnit.METRE : LengthUnit.FOOT));
+    return words.say(metric ? "window.step.toCutMetres" : "window.step.toCutFeet", figure);
+  }
+}

@@ -1,0 +1,123 @@
+package org.jointwright.designer.hand;
+
+import java.util.Optional;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Step;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+
+/** Finds what lies under the pointer. */
+public final class UnderPointer {
+  private static final double CORNER = 10;
+  private static final double LINE = 7;
+
+  private final Plan plan;
+  private final Point at;
+  private final double pixel;
+
+  private UnderPointer(Plan plan, Point at, double pixel) {
+    this.plan = plan;
+    this.at = at;
+    this.pixel = pixel;
+  }
+
+  /**
+   * What lies at {@code at}: corners before lines, lines before bodies. Among the joints only
+   * joints and slabs are found, elsewhere no joints, so that filler never hides its edge.
+   */
+  public static Pick of(Desk desk, Point at) {
+    UnderPointer u = new UnderPointer(desk.plan(), at, desk.viewport().inches(1));
+    Optional<Pick> lines = desk.sight().step() == Step.JOINTS ? u.joint() : u.corner().or(u::edge);
+    return lines.or(u::fixed).or(u::opening).or(u::slab).orElse(Pick.NOTHING);
+  }
+
+  private Optional<Pick> corner() {
+    Pick best = null;
+    double near = CORNER * pixel;
+    for (Slab s : plan.slabs()) {
+      for (int ring = Ref.OUTLINE; ring < s.openings().size(); ring++) {
+        Outline o = ring == Ref.OUTLINE ? s.outline() : s.openings().get(ring).outline();
+        for (int i = 0; i < o.vertices().size(); i++) {
+          double d = o.vertices().get(i).at().distance(at);
+          if (d <= near) {
+            near = d;
+            best = new Pick.AtCorner(new Ref(s.id(), ring, i));
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Optional<Pick> edge() {
+    Pick best = null;
+    double near = LINE * pixel;
+    for (Slab s : plan.slabs()) {
+      for (int ring = Ref.OUTLINE; ring < s.openings().size(); ring++) {
+        Outline o = ring == Ref.OUTLINE ? s.outline() : s.openings().get(ring).outline();
+        for (int i = 0; i < o.vertices().size(); i++) {
+          Edge e = o.ring().edges().get(i);
+          double d = e.distance(at);
+          if (d <= near) {
+            near = d;
+            best = new Pick.AtEdge(new Ref(s.id(), ring, i));
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Optional<Pick> joint() {
+    Pick best = null;
+    double near = LINE * pixel;
+    for (Slab s : plan.slabs()) {
+      for (Joint j : s.joints()) {
+        // A joint to cut goes before the filler it ends at.
+        double d = j.path().distance(at) + (j.kind() == JointKind.CONTRACTION ? 0 : pixel);
+        if (d <= near) {
+          near = d;
+          best = new Pick.AtJoint(s.id(), j.id());
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Optional<Pick> fixed() {
+    return plan.fixed().stream()
+        .filter(f -> isOn(f))
+        .findFirst()
+        .map(f -> new Pick.AtFixed(f.id()));
+  }
+
+  private boolean isOn(FixedObject f) {
+    return f.shape().ring().contains(at) || f.shape().ring().distance(at) <= LINE * pixel;
+  }
+
+  private Optional<Pick> opening() {
+    for (Slab s : plan.slabs()) {
+      for (int i = 0; i < s.openings().size(); i++) {
+        if (s.openings().get(i).outline().ring().contains(at)) {
+          return Optional.of(new Pick.AtOpening(s.id(), i));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Pick> slab() {
+    return plan.slabs().stream()
+        .filter(s -> s.outline().ring().contains(at))
+        .findFirst()
+        .map(s -> new Pick.WholeSlab(s.id()));
+  }
+}

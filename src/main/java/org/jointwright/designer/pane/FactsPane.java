@@ -1,0 +1,118 @@
+package org.jointwright.designer.pane;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jointwright.designer.facts.Deed;
+import org.jointwright.designer.facts.Facts;
+import org.jointwright.designer.facts.FactsOf;
+import org.jointwright.designer.facts.Row;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
+
+/** The facts of what is picked: name, kind, rows, buttons, why. */
+final class FactsPane extends VBox {
+  private final Board board;
+  private final JobWork job;
+  private List<String> shape = List.of();
+  private Pick pick = Pick.NOTHING;
+  private List<RowNode> rows = List.of();
+  private List<Deed> deeds = List.of();
+
+  FactsPane(Board board, JobWork job) {
+    this.board = board;
+    this.job = job;
+    getStyleClass().add("facts");
+    setId("facts");
+    board.watch(this::show);
+  }
+
+  private void show(Desk desk) {
+    Facts facts = FactsOf.desk(desk, board.words());
+    deeds = facts.deeds();
+    if (facts.shape().equals(shape) && desk.picked().equals(pick)) {
+      for (int i = 0; i < rows.size(); i++) {
+        rows.get(i).update(facts.rows().get(i));
+      }
+      return;
+    }
+    shape = facts.shape();
+    pick = desk.picked();
+    rebuild(facts);
+  }
+
+  private void rebuild(Facts facts) {
+    rows = facts.rows().stream().map(r -> RowNode.of(r, board)).toList();
+    List<Node> all = new ArrayList<>();
+    all.add(head(facts));
+    Region rule = new Region();
+    rule.getStyleClass().add("chalk-rule");
+    all.add(rule);
+    all.addAll(rows.stream().map(RowNode::node).toList());
+    if (!facts.deeds().isEmpty()) {
+      all.add(buttons(facts.deeds()));
+    }
+    List<String> why = facts.why();
+    for (int i = 0; i < why.size(); i++) {
+      Label label = new Label(why.get(i));
+      boolean isTitle = i == 0 && why.size() > 1 && desk().picked() instanceof Pick.AtJoint;
+      label.getStyleClass().add(isTitle ? "section" : "body");
+      label.setWrapText(true);
+      label.setMinHeight(Region.USE_PREF_SIZE);
+      all.add(label);
+    }
+    getChildren().setAll(all);
+  }
+
+  private Desk desk() {
+    return board.desk();
+  }
+
+  private static Node head(Facts facts) {
+    Label title = new Label(facts.title());
+    title.getStyleClass().add("pane-head");
+    title.setId("facts-title");
+    title.setMinWidth(0);
+    Label kind = new Label(facts.kind());
+    kind.getStyleClass().add("quiet-label");
+    kind.setMinWidth(Region.USE_PREF_SIZE);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox head = new HBox(8, title, gap, kind);
+    head.setAlignment(Pos.BASELINE_LEFT);
+    return head;
+  }
+
+  private Node buttons(List<Deed> all) {
+    FlowPane pane = new FlowPane(10, 8);
+    pane.getStyleClass().add("deeds");
+    for (int i = 0; i < all.size(); i++) {
+      int index = i;
+      Button button = new Button(all.get(i).label());
+      button.setId("deed-" + all.get(i).id());
+      button.setOnAction(e -> act(deeds.get(index)));
+      pane.getChildren().add(button);
+    }
+    return pane;
+  }
+
+  private void act(Deed deed) {
+    switch (deed.what()) {
+      case Deed.OnDesk on -> board.change(on.change());
+      case Deed.WriteSheets w -> job.sheets();
+    }
+  }
+
+  /** The rows on show. */
+  List<Row> rows() {
+    return rows.stream().map(RowNode::row).toList();
+  }
+}

@@ -1,0 +1,103 @@
+package org.jointwright.designer.pane;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Notice;
+
+/** What the user is being told, on a card over the plan that any key or button puts away. */
+final class NoticePane extends StackPane {
+  private static final PseudoClass TROUBLE = PseudoClass.getPseudoClass("trouble");
+
+  private final Board board;
+  private final JobWork job;
+  private final VBox card = new VBox(10);
+  private Optional<Notice> shown = Optional.empty();
+
+  NoticePane(Board board, JobWork job) {
+    this.board = board;
+    this.job = job;
+    setPickOnBounds(false);
+    setAlignment(Pos.TOP_CENTER);
+    card.getStyleClass().add("notice");
+    card.setId("notice");
+    card.setMaxWidth(520);
+    card.setMaxHeight(Region.USE_PREF_SIZE);
+    card.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            board.change(Desk::untold);
+            e.consume();
+          }
+        });
+    getChildren().add(card);
+    board.watch(this::show);
+  }
+
+  private void show(Desk desk) {
+    if (desk.notice().equals(shown) && !card.getChildren().isEmpty()) {
+      return;
+    }
+    shown = desk.notice();
+    setVisible(shown.isPresent());
+    card.getChildren().clear();
+    shown.ifPresent(this::fill);
+  }
+
+  private void fill(Notice notice) {
+    card.pseudoClassStateChanged(TROUBLE, notice.isTrouble());
+    card.getChildren()
+        .add(styled(board.say(notice.key() + ".title", notice.arguments().toArray()), "section"));
+    card.getChildren().add(styled(board.say(notice.key(), notice.arguments().toArray()), "body"));
+    if (!notice.lines().isEmpty()) {
+      VBox lines = new VBox(8);
+      notice.lines().forEach(l -> lines.getChildren().add(styled(l, "body")));
+      ScrollPane scroll = new ScrollPane(lines);
+      scroll.setFitToWidth(true);
+      scroll.setMaxHeight(320);
+      scroll.setId("notice-lines");
+      card.getChildren().add(scroll);
+    }
+    List<Node> buttons = new ArrayList<>();
+    notice
+        .next()
+        .ifPresent(
+            next -> {
+              buttons.add(button("keep", () -> job.keepThen(next)));
+              buttons.add(button("leave", () -> job.proceed(next)));
+            });
+    buttons.add(
+        button(notice.next().isPresent() ? "stay" : "putAway", () -> board.change(Desk::untold)));
+    HBox row = new HBox(10);
+    row.getChildren().addAll(buttons);
+    card.getChildren().add(row);
+    javafx.application.Platform.runLater(buttons.getFirst()::requestFocus);
+  }
+
+  private Button button(String name, Runnable action) {
+    Button button = new Button(board.say("window.notice." + name));
+    button.setId("notice-" + name);
+    button.setOnAction(e -> action.run());
+    return button;
+  }
+
+  private static Label styled(String text, String style) {
+    Label label = new Label(text);
+    label.getStyleClass().add(style);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+}

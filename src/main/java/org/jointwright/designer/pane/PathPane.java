@@ -1,0 +1,118 @@
+package org.jointwright.designer.pane;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jointwright.check.Severity;
+import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.facts.StepFacts;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Step;
+
+/** The path: a string line with a square for each step, a word, a fact, flags with counts. */
+final class PathPane extends VBox {
+  private final Board board;
+  private final Theme theme;
+  private final List<Button> steps = new ArrayList<>();
+  private List<StepFacts> shown = List.of();
+  private boolean isNarrow;
+
+  PathPane(Board board, Theme theme) {
+    this.board = board;
+    this.theme = theme;
+    getStyleClass().add("path");
+    setId("path");
+    for (Step step : Step.values()) {
+      Button button = new Button();
+      button.setId("step-" + step.name().toLowerCase(java.util.Locale.ROOT));
+      button.getStyleClass().setAll("step");
+      button.setMaxWidth(Double.MAX_VALUE);
+      button.setOnAction(e -> board.change(d -> d.withStep(step)));
+      steps.add(button);
+    }
+    getChildren().addAll(steps);
+    Region rest = new Region();
+    VBox.setVgrow(rest, Priority.ALWAYS);
+    getChildren().addAll(rest, new PathLegend(board));
+    board.watch(this::show);
+  }
+
+  /** Shows squares and counts only, where the window is narrow. */
+  void setNarrow(boolean narrow) {
+    if (narrow != isNarrow) {
+      isNarrow = narrow;
+      shown = List.of();
+      getChildren().getLast().setVisible(!narrow);
+      getChildren().getLast().setManaged(!narrow);
+      show(board.desk());
+    }
+  }
+
+  private void show(Desk desk) {
+    List<StepFacts> facts = StepFacts.all(desk, board.words());
+    for (int i = 0; i < facts.size(); i++) {
+      boolean isHere = facts.get(i).step() == desk.sight().step();
+      Button button = steps.get(i);
+      boolean wasHere = button.getPseudoClassStates().contains(Squares.HERE);
+      if (shown.isEmpty() || !shown.get(i).equals(facts.get(i)) || isHere != wasHere) {
+        button.pseudoClassStateChanged(Squares.HERE, isHere);
+        button.setGraphic(graphic(facts.get(i), isHere, i == 0, i == facts.size() - 1));
+        button.setAccessibleText(spoken(facts.get(i)));
+      }
+    }
+    shown = facts;
+  }
+
+  private String spoken(StepFacts f) {
+    return board.say("window.step.spoken", f.word(), f.fact(), f.musts(), f.shoulds(), f.notes());
+  }
+
+  private Node graphic(StepFacts f, boolean here, boolean first, boolean last) {
+    StackPane square = Squares.onString(f.done(), here, first, last);
+    HBox flags = flags(f);
+    flags.setAlignment(isNarrow ? Pos.CENTER : Pos.CENTER_RIGHT);
+    if (isNarrow) {
+      HBox row = new HBox(2, square, flags);
+      row.setAlignment(Pos.CENTER_LEFT);
+      return row;
+    }
+    Label word = new Label(f.word());
+    word.getStyleClass().add("word");
+    Label fact = new Label(f.fact());
+    fact.getStyleClass().add("quiet");
+    VBox text = new VBox(0, word, fact);
+    text.setAlignment(Pos.CENTER_LEFT);
+    text.setMinWidth(0);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    HBox row = new HBox(10, square, text, flags);
+    row.setAlignment(Pos.CENTER_LEFT);
+    return row;
+  }
+
+  private HBox flags(StepFacts f) {
+    HBox flags = new HBox(4);
+    flags.setMinWidth(Region.USE_PREF_SIZE);
+    flag(flags, f.musts(), Severity.MUST);
+    if (!isNarrow || f.musts() == 0) {
+      flag(flags, f.shoulds(), Severity.SHOULD);
+    }
+    if (!isNarrow && (f.musts() == 0 || f.shoulds() == 0)) {
+      flag(flags, f.notes(), Severity.NOTE);
+    }
+    return flags;
+  }
+
+  private void flag(HBox flags, int count, Severity severity) {
+    if (count > 0) {
+      flags.getChildren().add(new FlagIcon(Integer.toString(count), severity, theme));
+    }
+  }
+}

@@ -1,0 +1,123 @@
+package org.jointwright.designer.pane;
+
+import java.util.Optional;
+import javafx.scene.Cursor;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.input.ZoomEvent;
+import org.jointwright.designer.hand.Gesture;
+import org.jointwright.designer.hand.Gestures;
+import org.jointwright.designer.hand.UnderPointer;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Drafting;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Pointer;
+import org.jointwright.shape.Point;
+
+/** Turns what mouse and wheel do on the paper into gestures. */
+final class PlanHand {
+  /** A notch of the wheel. */
+  private static final double NOTCH = 40;
+
+  private static final double FACTOR = 1.15;
+
+  private final Board board;
+  private final PlanPane paper;
+  private Optional<Gesture> gesture = Optional.empty();
+  private boolean isSpaceDown;
+
+  PlanHand(Board board, PlanPane paper) {
+    this.board = board;
+    this.paper = paper;
+    paper.addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
+    paper.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+    paper.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
+    paper.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
+    paper.addEventHandler(MouseEvent.MOUSE_EXITED, e -> point(Pick.NOTHING));
+    paper.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
+    paper.addEventHandler(ZoomEvent.ZOOM, this::pinched);
+    paper.addEventHandler(KeyEvent.KEY_PRESSED, e -> space(e, true));
+    paper.addEventHandler(KeyEvent.KEY_RELEASED, e -> space(e, false));
+  }
+
+  private Pointer pointer(MouseEvent e) {
+    return Pointer.on(board.desk().viewport(), e.getX(), e.getY(), e.isAltDown());
+  }
+
+  private void moved(MouseEvent e) {
+    if (board.desk().draft().isPresent()) {
+      board.change(d -> Drafting.lead(d, pointer(e)));
+    } else {
+      point(UnderPointer.of(board.desk(), pointer(e).plan()));
+    }
+  }
+
+  private void point(Pick pick) {
+    if (!board.desk().sight().pointed().equals(pick)) {
+      board.change(d -> d.withSight(s -> s.pointingAt(pick)));
+    }
+    paper.setCursor(board.desk().draft().isPresent() ? Cursor.DEFAULT : cursor(pick));
+  }
+
+  private static Cursor cursor(Pick pick) {
+    return pick instanceof Pick.Nothing ? Cursor.DEFAULT : Cursor.HAND;
+  }
+
+  private void pressed(MouseEvent e) {
+    paper.requestFocus();
+    Pointer at = pointer(e);
+    Desk desk = board.desk();
+    boolean isPushing = e.getButton() == MouseButton.MIDDLE || isSpaceDown;
+    if (!isPushing && e.getButton() != MouseButton.PRIMARY) {
+      return;
+    }
+    Gesture begun =
+        isPushing
+            ? Gestures.movePaper(desk, at)
+            : Gestures.begin(desk, at, board.say("window.slab.name"));
+    gesture = Optional.of(begun);
+    board.change(d -> begun.press(d, at));
+    e.consume();
+  }
+
+  private void dragged(MouseEvent e) {
+    gesture.ifPresent(g -> board.change(d -> g.drag(d, pointer(e))));
+  }
+
+  private void released(MouseEvent e) {
+    gesture.ifPresent(g -> board.change(d -> g.release(d, pointer(e))));
+    gesture = Optional.empty();
+  }
+
+  private void scrolled(ScrollEvent e) {
+    if (e.getDeltaY() == 0) {
+      return;
+    }
+    double factor = Math.pow(FACTOR, e.getDeltaY() / NOTCH);
+    Point about = new Point(e.getX(), e.getY());
+    board.change(d -> d.withSight(s -> s.with(s.viewport().zoomed(about, factor), false)));
+    e.consume();
+  }
+
+  private void pinched(ZoomEvent e) {
+    Point about = new Point(e.getX(), e.getY());
+    board.change(
+        d -> d.withSight(s -> s.with(s.viewport().zoomed(about, e.getZoomFactor()), false)));
+    e.consume();
+  }
+
+  private void space(KeyEvent e, boolean down) {
+    boolean isTyping = board.desk().draft().filter(d -> !d.typed().isEmpty()).isPresent();
+    if (e.getCode() == KeyCode.SPACE && !isTyping) {
+      isSpaceDown = down;
+    }
+  }
+
+  /** Puts down what is being dragged, where it is. */
+  void drop() {
+    gesture = Optional.empty();
+  }
+}

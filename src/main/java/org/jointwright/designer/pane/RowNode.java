@@ -1,0 +1,176 @@
+package org.jointwright.designer.pane;
+
+import java.util.function.UnaryOperator;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jointwright.designer.facts.BadFigure;
+import org.jointwright.designer.facts.Row;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.measure.LengthFormatException;
+
+/** One fact in its row: what it is called, and its value, boxed where it can be typed. */
+final class RowNode {
+  private final Board board;
+  private final Label label = new Label();
+  private final Label trouble = new Label();
+  private final Control value;
+  private final VBox node;
+  private Row row;
+  private boolean isShowing;
+
+  private RowNode(Row row, Board board) {
+    this.row = row;
+    this.board = board;
+    value =
+        switch (row) {
+          case Row.Shown s -> new Label();
+          case Row.Typed t -> typed();
+          case Row.Choice c -> choice(c);
+          case Row.Tick t -> tick();
+        };
+    value.setId("row-" + row.id());
+    value.getStyleClass().add("value");
+    label.getStyleClass().add("row-label");
+    label.setLabelFor(value);
+    label.setWrapText(true);
+    trouble.getStyleClass().add("trouble");
+    trouble.setWrapText(true);
+    trouble.setMinHeight(Region.USE_PREF_SIZE);
+    trouble.setId("trouble-" + row.id());
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox line = new HBox(8, label, gap, value);
+    line.setAlignment(Pos.CENTER_LEFT);
+    line.getStyleClass().add("row");
+    node = new VBox(line);
+    update(row);
+  }
+
+  static RowNode of(Row row, Board board) {
+    return new RowNode(row, board);
+  }
+
+  Node node() {
+    return node;
+  }
+
+  Row row() {
+    return row;
+  }
+
+  /** Shows the fact as it is now; a text that is being typed is left alone. */
+  void update(Row now) {
+    row = now;
+    isShowing = true;
+    label.setText(now.label());
+    value.setAccessibleText(now.label());
+    switch (now) {
+      case Row.Shown s -> ((Label) value).setText(s.value());
+      case Row.Typed t -> {
+        TextField field = (TextField) value;
+        if (!field.isFocused() || field.getText().isEmpty()) {
+          field.setText(t.value());
+        }
+      }
+      case Row.Choice c -> ((ComboBox<?>) value).getSelectionModel().select(c.chosen());
+      case Row.Tick t -> ((CheckBox) value).setSelected(t.isOn());
+    }
+    isShowing = false;
+  }
+
+  private TextField typed() {
+    TextField field = new TextField();
+    field.setPrefColumnCount(8);
+    field.setOnAction(e -> take(field));
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                take(field);
+                restore(field);
+              }
+            });
+    field.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            restore(field);
+            field.selectAll();
+            e.consume();
+          }
+        });
+    return field;
+  }
+
+  private void restore(TextField field) {
+    if (row instanceof Row.Typed t) {
+      field.setText(t.value());
+      say("");
+    }
+  }
+
+  private void take(TextField field) {
+    if (row instanceof Row.Typed t && !field.getText().equals(t.value())) {
+      if (apply(t.change().apply(field.getText())) && row instanceof Row.Typed now) {
+        field.setText(now.value());
+        field.selectAll();
+      }
+    }
+  }
+
+  private ComboBox<String> choice(Row.Choice c) {
+    ComboBox<String> box = new ComboBox<>();
+    box.getItems().setAll(c.options());
+    box.setOnAction(
+        e -> {
+          int i = box.getSelectionModel().getSelectedIndex();
+          if (!isShowing && i >= 0 && row instanceof Row.Choice now && i != now.chosen()) {
+            apply(now.change().apply(i));
+          }
+        });
+    return box;
+  }
+
+  private CheckBox tick() {
+    CheckBox box = new CheckBox();
+    box.setOnAction(
+        e -> {
+          if (row instanceof Row.Tick t) {
+            apply(t.change().apply(box.isSelected()));
+          }
+        });
+    return box;
+  }
+
+  private boolean apply(UnaryOperator<Desk> change) {
+    try {
+      board.change(change);
+      say("");
+      return true;
+    } catch (LengthFormatException fault) {
+      say(board.words().say(fault));
+    } catch (BadFigure fault) {
+      say(board.say(fault.key(), fault.arguments()));
+    }
+    return false;
+  }
+
+  private void say(String what) {
+    trouble.setText(what);
+    if (what.isEmpty()) {
+      node.getChildren().remove(trouble);
+    } else if (!node.getChildren().contains(trouble)) {
+      node.getChildren().add(trouble);
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package org.jointwright.designer.pane;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jointwright.designer.canvas.Lato;
+import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.facts.HeadFacts;
+import org.jointwright.designer.state.Desk;
+
+/** The whole window: bar above, path left, plan in the middle, facts right. */
+public final class WindowPane extends BorderPane {
+  private static final double WIDE = 1920;
+  private static final double NARROW = 1100;
+
+  private final Board board;
+  private final PathPane path;
+  private final ScrollPane side;
+  private final PlanPane plan;
+  private final Label step = new Label();
+  private final Label fact = new Label();
+  private final Label hint = new Label();
+
+  /** The window on {@code board}. */
+  public WindowPane(Board board, JobWork job, Theme theme) {
+    this.board = board;
+    Lato.load();
+    getStyleClass().add("window");
+    setStyle(theme.styles());
+    getStylesheets()
+        .add(WindowPane.class.getResource("/org/jointwright/designer/window.css").toExternalForm());
+    path = new PathPane(board, theme);
+    plan = new PlanPane(board, theme);
+    PlanHand hand = new PlanHand(board, plan);
+    new PlanKeys(board, plan, hand);
+    VBox right = new VBox(16, new FactsPane(board, job), new FindingsPane(board, theme));
+    right.getStyleClass().add("side");
+    side = new ScrollPane(right);
+    side.setFitToWidth(true);
+    side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    side.getStyleClass().add("side-scroll");
+    setTop(new TopBar(board, new Menus(board, job).bar()));
+    setLeft(path);
+    setCenter(middle(job));
+    setRight(side);
+    widthProperty().addListener((o, was, is) -> share(is.doubleValue()));
+    share(1280);
+    board.watch(this::show);
+  }
+
+  private StackPane middle(JobWork job) {
+    step.getStyleClass().add("plan-head");
+    step.setId("plan-head");
+    fact.getStyleClass().add("plan-fact");
+    hint.getStyleClass().add("hint");
+    VBox head = new VBox(2, step, fact);
+    head.getStyleClass().add("over-plan");
+    head.setMouseTransparent(true);
+    StackPane.setAlignment(hint, javafx.geometry.Pos.BOTTOM_RIGHT);
+    hint.setMouseTransparent(true);
+    StackPane middle = new StackPane(plan, head, hint, new NoticePane(board, job));
+    middle.setMinSize(0, 0);
+    VBox.setVgrow(middle, Priority.ALWAYS);
+    return middle;
+  }
+
+  /** The widths of the panes: look as it is meant at 1280 and 1920, in between by share. */
+  private void share(double width) {
+    boolean isNarrow = width < NARROW;
+    double t = Math.clamp((width - 1280) / (WIDE - 1280), 0, 1);
+    double left = isNarrow ? 72 : 216 + 24 * t;
+    double right = isNarrow ? 290 : 320 + 80 * t;
+    path.setNarrow(isNarrow);
+    path.setMinWidth(left);
+    path.setMaxWidth(left);
+    path.setPrefWidth(left);
+    side.setMinWidth(right);
+    side.setMaxWidth(right);
+    side.setPrefWidth(right);
+  }
+
+  private void show(Desk desk) {
+    HeadFacts head = HeadFacts.of(desk, board.words());
+    step.setText(head.step());
+    fact.setText(head.fact());
+    hint.setText(Hints.of(desk, board));
+  }
+
+  /** The paper. */
+  public PlanPane plan() {
+    return plan;
+  }
+}

@@ -1,0 +1,119 @@
+package org.jointwright.designer.start;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.facts.HeadFacts;
+import org.jointwright.designer.pane.Board;
+import org.jointwright.designer.pane.Chooser;
+import org.jointwright.designer.pane.JobWork;
+import org.jointwright.designer.pane.WindowPane;
+import org.jointwright.designer.pane.Workshop;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Notice;
+import org.jointwright.designer.state.Outside;
+
+/** The window with all that belongs to it. Made and used on the JavaFX thread. */
+public final class Designer {
+  private static final double WIDTH = 1280;
+  private static final double HEIGHT = 800;
+  private static final double LEAST_WIDTH = 800;
+  private static final double LEAST_HEIGHT = 560;
+
+  private final Board board = new Board(Desk.blank());
+  private final Workshop workshop;
+  private final JobWork job;
+  private final WindowPane pane;
+  private final Stage stage;
+
+  /** A window that asks {@code outside} and {@code chooser}. */
+  Designer(Stage stage, Outside outside, Optional<Chooser> chooser) {
+    this.stage = stage;
+    workshop = new Workshop(board, outside);
+    Chooser asking = chooser.orElseGet(() -> new FxChooser(stage, board));
+    job =
+        new JobWork(
+            board, workshop, new JobWork.Places(outside, asking), LocalTime::now, this::close);
+    pane = new WindowPane(board, job, Theme.LIGHT);
+    stage.setScene(new Scene(pane, WIDTH, HEIGHT));
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
+    board.watch(this::title);
+    stage.setOnCloseRequest(
+        e -> {
+          e.consume();
+          job.next(Notice.Next.CLOSE);
+        });
+  }
+
+  private void title(Desk desk) {
+    HeadFacts head = HeadFacts.of(desk, board.words());
+    stage.setTitle(
+        head.isKept()
+            ? board.say("window.title", head.job())
+            : board.say("window.titleNotKept", head.job()));
+  }
+
+  private void close() {
+    workshop.close();
+    stage.close();
+  }
+
+  /** The board. */
+  Board board() {
+    return board;
+  }
+
+  /** The window's content. */
+  WindowPane pane() {
+    return pane;
+  }
+
+  /** The window's content as it would be at that size, whatever the screen's. */
+  WritableImage picture(int width, int height) {
+    pane.resize(width, height);
+    pane.applyCss();
+    pane.layout();
+    pane.plan().paint();
+    return pane.snapshot(null, new WritableImage(width, height));
+  }
+
+  /** The work on the job. */
+  JobWork job() {
+    return job;
+  }
+
+  /**
+   * Opens the window, on a plan where one is named, and waits until it is closed.
+   *
+   * @throws IllegalStateException when there is no screen to open it on
+   */
+  public static void open(Optional<Path> plan) {
+    CountDownLatch closed = new CountDownLatch(1);
+    Runnable show =
+        () -> {
+          Stage stage = new Stage();
+          Designer designer = new Designer(stage, new Program(), Optional.empty());
+          stage.setOnHidden(e -> closed.countDown());
+          stage.show();
+          designer.pane.plan().requestFocus();
+          plan.ifPresent(designer.job::open);
+        };
+    try {
+      Platform.startup(show);
+      closed.await();
+    } catch (UnsupportedOperationException e) {
+      throw new IllegalStateException("there is no screen", e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      Platform.exit();
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package org.jointwright.designer.start;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.app.Answer;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.check.Checks;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Outside;
+import org.jointwright.designer.state.Wish;
+import org.jointwright.file.PlanReading;
+import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
+
+/** The program behind the window, asked where the command line asks too. */
+final class Program implements Outside {
+  @Override
+  public Opened open(Path file, Words words) {
+    return switch (PlanFiles.open(file)) {
+      case PlanReading.ReadPlan read ->
+          new Read(read.plan(), read.repairs().stream().map(r -> r.say(words)).toList());
+      case PlanReading.Refused refused ->
+          new Refused(refused.problems().stream().map(r -> r.say(words)).toList());
+    };
+  }
+
+  @Override
+  public Optional<String> save(Plan plan, Path file, Words words) {
+    try {
+      PlanFiles.save(plan, file);
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(words.say("window.file.cannotWrite", file.toString(), said(e)));
+    }
+  }
+
+  private static String said(IOException e) {
+    return Optional.ofNullable(e.getMessage()).orElse(e.getClass().getSimpleName());
+  }
+
+  @Override
+  public Laid work(Wish wish) {
+    Answer answer = wish.lay() ? Answer.laid(wish.plan()) : Answer.asItStands(wish.plan());
+    return new Laid(wish.generation(), answer.layout(), Checks.judge(wish.plan(), answer.layout()));
+  }
+
+  @Override
+  public Written sheets(Plan plan, Path folder, Words words) {
+    return new Written(List.of(), List.of());
+  }
+}

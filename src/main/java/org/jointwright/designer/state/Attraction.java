@@ -1,0 +1,188 @@
+package org.jointwright.designer.state;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+
+/**
+ * What gently draws the pencil: the first corner, other corners, half way along sides, square to
+ * the side before and straight on from it, in line with other corners. What lies farther away than
+ * its reach draws nothing.
+ *
+ * @param plan the plan drawn on
+ * @param draft what is being drawn
+ * @param pixel inches for a pixel
+ */
+public record Attraction(Plan plan, Draft draft, double pixel) {
+  private static final double CORNER_REACH = 11;
+  private static final double LINE_REACH = 8;
+  private static final double SIDE_REACH = 7;
+
+  /** A string that may draw the pencil: a line through {@code from} along {@code way}. */
+  private record Strung(Guide.Kind kind, Point from, Point way) {
+    Point foot(Point p) {
+      return from.plus(way.times(p.minus(from).dot(way)));
+    }
+
+    double away(Point p) {
+      return foot(p).distance(p);
+    }
+  }
+
+  /** Where the pencil comes to stand for a hand at {@code raw}. */
+  public Pencil at(Point raw) {
+    return corner(raw)
+        .or(() -> halfWay(raw))
+        .or(() -> strings(raw))
+        .or(() -> side(raw))
+        .orElseGet(() -> Pencil.free(tidy(raw)));
+  }
+
+  private Optional<Pencil> corner(Point raw) {
+    double reach = CORNER_REACH * pixel;
+    Optional<Point> first = draft.first().filter(f -> draft.placed().size() >= 2);
+    if (first.isPresent() && first.get().distance(raw) <= reach) {
+      Point f = first.get();
+      return Optional.of(new Pencil(f, List.of(new Guide(Guide.Kind.FIRST_CORNER, f, f))));
+    }
+    return corners().stream()
+        .filter(c -> c.distance(raw) <= reach)
+        .min(Comparator.comparingDouble(c -> c.distance(raw)))
+        .map(c -> new Pencil(c, List.of(new Guide(Guide.Kind.CORNER, c, c))));
+  }
+
+  private Optional<Pencil> halfWay(Point raw) {
+    return sides().stream()
+        .filter(e -> e.at(0.5).distance(raw) <= CORNER_REACH * pixel)
+        .findFirst()
+        .map(
+            e ->
+                new Pencil(
+                    e.at(0.5), List.of(new Guide(Guide.Kind.HALF_WAY, e.start(), e.at(0.5)))));
+  }
+
+  private Optional<Pencil> side(Point raw) {
+    return sides().stream()
+        .filter(e -> e.distance(raw) <= SIDE_REACH * pixel)
+        .findFirst()
+        .map(
+            e -> {
+              double along = Math.clamp(stepped(e.nearest(raw) * e.length()), 0, e.length());
+              Point on = e.at(along / e.length());
+              return new Pencil(on, List.of(new Guide(Guide.Kind.ON_SIDE, e.start(), on)));
+            });
+  }
+
+  private Optional<Pencil> strings(Point raw) {
+    List<Strung> near =
+        strung().stream()
+            .filter(s -> s.away(raw) <= LINE_REACH * pixel)
+            .sorted(Comparator.comparingDouble(s -> s.away(raw)))
+            .toList();
+    if (near.isEmpty()) {
+      return Optional.empty();
+    }
+    Strung one = near.getFirst();
+    for (Strung other : near) {
+      double cross = one.way().cross(other.way());
+      if (Math.abs(cross) > 0.2) {
+        double t = other.from().minus(one.from()).cross(other.way()) / cross;
+        Point at = one.from().plus(one.way().times(t));
+        if (at.distance(raw) <= 1.5 * LINE_REACH * pixel) {
+          return Optional.of(new Pencil(at, List.of(guide(one, at), guide(other, at))));
+        }
+      }
+    }
+    Point at = along(one, one.foot(raw));
+    return Optional.of(new Pencil(at, List.of(guide(one, at))));
+  }
+
+  private static Guide guide(Strung strung, Point at) {
+    return new Guide(strung.kind(), strung.from(), at);
+  }
+
+  /** On a string, so that the edge, or the string itself, has a tidy length. */
+  private Point along(Strung s, Point foot) {
+    Point start = draft.last().orElse(s.from());
+    Point base = s.foot(start);
+    if (base.distance(start) > pixel) {
+      base = s.from();
+    }
+    Point way = foot.minus(base);
+    return way.norm() < pixel ? foot : base.plus(way.unit().times(stepped(way.norm())));
+  }
+
+  private List<Strung> strung() {
+    List<Strung> strung = new ArrayList<>();
+    Optional<Point> heading = draft.heading();
+    Point way = heading.orElse(new Point(1, 0));
+    draft
+        .last()
+        .ifPresent(
+            last -> {
+              boolean isFirst = heading.isEmpty();
+              Guide.Kind on = isFirst ? Guide.Kind.LEVEL : Guide.Kind.STRAIGHT_ON;
+              Guide.Kind square = isFirst ? Guide.Kind.LEVEL : Guide.Kind.SQUARE;
+              strung.add(new Strung(square, last, way.left()));
+              strung.add(new Strung(on, last, way));
+            });
+    for (Point c : inLine()) {
+      strung.add(new Strung(Guide.Kind.IN_LINE, c, way));
+      strung.add(new Strung(Guide.Kind.IN_LINE, c, way.left()));
+    }
+    return strung;
+  }
+
+  /** The corners that the pencil may come in line with: the draft's but the last, the plan's. */
+  private List<Point> inLine() {
+    List<Point> points = new ArrayList<>();
+    int n = draft.placed().size();
+    draft.placed().subList(0, Math.max(0, n - 1)).forEach(v -> points.add(v.at()));
+    points.addAll(corners());
+    return points;
+  }
+
+  private List<Point> corners() {
+    List<Point> corners = new ArrayList<>();
+    for (Slab s : plan.slabs()) {
+      s.outline().vertices().stream().map(Vertex::at).forEach(corners::add);
+      s.openings().forEach(o -> o.outline().vertices().forEach(v -> corners.add(v.at())));
+    }
+    return corners;
+  }
+
+  private List<Edge> sides() {
+    return plan.slabs().stream().flatMap(s -> s.outline().ring().edges().stream()).toList();
+  }
+
+  private Point tidy(Point raw) {
+    if (draft.last().isEmpty()) {
+      return new Point(stepped(raw.x()), stepped(raw.y()));
+    }
+    Point last = draft.last().get();
+    Point way = raw.minus(last);
+    return way.norm() < pixel ? raw : last.plus(way.unit().times(stepped(way.norm())));
+  }
+
+  /** To the finest step of a tape that the hand can hit at this scale. */
+  private double stepped(double inches) {
+    double[] steps =
+        plan.unit().isMetric()
+            ? new double[] {10 / 25.4, 50 / 25.4, 100 / 25.4, 500 / 25.4}
+            : new double[] {1, 3, 6, 12, 60};
+    double step = steps[steps.length - 1];
+    for (double s : steps) {
+      if (s >= 2.5 * pixel) {
+        step = s;
+        break;
+      }
+    }
+    return Math.round(inches / step) * step;
+  }
+}

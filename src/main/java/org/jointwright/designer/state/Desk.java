@@ -1,0 +1,206 @@
+package org.jointwright.designer.state;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.History;
+
+/**
+ * All that is on the desk. Each change makes a new one.
+ *
+ * @param papers the plan, its history and its file
+ * @param sight what the user looks at
+ * @param hand what the hand is doing
+ * @param laying what is worked out behind the window
+ * @param notice what the user is being told
+ */
+public record Desk(
+    Papers papers, Sight sight, InHand hand, Laying laying, Optional<Notice> notice) {
+  /** A desk with blank paper. */
+  public static Desk blank() {
+    return begun(Plan.EMPTY);
+  }
+
+  /** A desk with a plan that is on no disk. */
+  public static Desk begun(Plan plan) {
+    Papers papers = new Papers(History.begun(plan), Optional.empty(), Optional.empty());
+    return of(papers).asked(!plan.isLaid());
+  }
+
+  /** A desk with a plan read from {@code file}. Joints that stand in it are kept. */
+  public static Desk opened(Plan plan, Path file) {
+    Papers papers = new Papers(History.opened(plan), Optional.of(file), Optional.empty());
+    return of(papers).asked(!plan.isLaid()).withStep(Step.JOINTS);
+  }
+
+  private static Desk of(Papers papers) {
+    return new Desk(papers, Sight.FIRST, InHand.EMPTY, Laying.NONE, Optional.empty());
+  }
+
+  /** The plan as it is. */
+  public Plan plan() {
+    return papers.history().now();
+  }
+
+  /** The plan's history. */
+  public History history() {
+    return papers.history();
+  }
+
+  /** How the plan lies in the window. */
+  public Viewport viewport() {
+    return sight.viewport();
+  }
+
+  /** What is picked. */
+  public Pick picked() {
+    return sight.picked();
+  }
+
+  /** The outline being drawn. */
+  public Optional<Draft> draft() {
+    return hand.draft();
+  }
+
+  /** A step forward: the edit is done and the joints are laid anew. */
+  public Desk edited(Edit edit) {
+    return changed(papers.history().done(edit), true);
+  }
+
+  /** The edit goes on where the last one left off, as while dragging. */
+  public Desk goingOn(Edit edit) {
+    return changed(papers.history().continued(edit), true);
+  }
+
+  /** A step forward that leaves the other joints as they stand. */
+  public Desk editedOnly(Edit edit) {
+    return changed(papers.history().done(edit), false);
+  }
+
+  /** One step back; what was laid then comes back with it. */
+  public Desk undone() {
+    return changed(papers.history().undone(), false).letGo();
+  }
+
+  /** One step forward again. */
+  public Desk redone() {
+    return changed(papers.history().redone(), false).letGo();
+  }
+
+  private Desk changed(History history, boolean lay) {
+    if (history.equals(papers.history())) {
+      return this;
+    }
+    Desk desk = withPapers(papers.with(history)).asked(lay);
+    return desk.picking(Picks.still(desk.plan(), sight.picked(), plan()));
+  }
+
+  private Desk asked(boolean lay) {
+    return withLaying(laying.wishing(plan(), lay));
+  }
+
+  /**
+   * With an answer from behind the window. The answer to the last wish becomes part of the step
+   * that asked for it; an older one is only shown, while the hand is still moving.
+   */
+  public Desk answered(Laid answer) {
+    if (!laying.asks(answer)) {
+      return withLaying(laying.answered(answer));
+    }
+    History before = papers.history();
+    boolean wasSaved = before.isSaved() && !before.canUndo() && !before.canRedo();
+    History after = before.following(answer.layout().plan());
+    // Joints laid for a plan just opened are no work of the user's that could be lost.
+    History kept = wasSaved ? after.savedNow() : after;
+    Pick picked = Picks.still(after.now(), sight.picked(), before.now());
+    return withPapers(papers.with(kept))
+        .withLaying(laying.answered(answer))
+        .withSight(
+            s -> new Sight(s.step(), s.viewport(), s.isFitted(), picked, s.pointed(), s.finding()));
+  }
+
+  /** With a wish that could not be worked out given up. */
+  public Desk gaveUp(Wish wish) {
+    return withLaying(laying.without(wish));
+  }
+
+  /** On the same paper as {@code other}: as large, and all of it in sight. */
+  public Desk onPaperOf(Desk other) {
+    Viewport v = other.viewport();
+    return withLaying(laying.after(other.laying()))
+        .withSight(s -> s.with(s.viewport().resized(v.width(), v.height()), true))
+        .fitted();
+  }
+
+  /** Kept in {@code file}, as {@code saved} was, at {@code time}. */
+  public Desk keptIn(Path file, Plan saved, LocalTime time) {
+    History h = papers.history();
+    History marked = new History(h.past(), h.now(), h.future(), Optional.of(saved));
+    return withPapers(new Papers(marked, Optional.of(file), Optional.of(time)));
+  }
+
+  /** At another step of the job; an outline that is being drawn is put away. */
+  public Desk withStep(Step step) {
+    return withHand(InHand.EMPTY).withSight(s -> s.at(step));
+  }
+
+  /** With something picked. */
+  public Desk picking(Pick pick) {
+    return withSight(s -> s.picking(pick));
+  }
+
+  /** With nothing in the hand. */
+  public Desk letGo() {
+    return withHand(InHand.EMPTY);
+  }
+
+  /** With the whole plan in sight, and kept so until the user moves it. */
+  public Desk fitted() {
+    return Extent.of(this)
+        .map(box -> withSight(s -> s.with(s.viewport().fitted(box), true)))
+        .orElseGet(
+            () ->
+                withSight(
+                    s ->
+                        s.with(
+                            Viewport.BLANK.resized(s.viewport().width(), s.viewport().height()),
+                            true)));
+  }
+
+  /** With the paper at another size. */
+  public Desk resized(double width, double height) {
+    Desk sized = withSight(s -> s.with(s.viewport().resized(width, height), s.isFitted()));
+    return sight.isFitted() ? sized.fitted() : sized;
+  }
+
+  /** Told something. */
+  public Desk told(Notice value) {
+    return new Desk(papers, sight, hand, laying, Optional.of(value));
+  }
+
+  /** With the notice put away. */
+  public Desk untold() {
+    return new Desk(papers, sight, hand, laying, Optional.empty());
+  }
+
+  /** With something else in the hand. */
+  public Desk withHand(InHand value) {
+    return new Desk(papers, sight, value, laying, notice);
+  }
+
+  /** Looked at otherwise. */
+  public Desk withSight(UnaryOperator<Sight> change) {
+    return new Desk(papers, change.apply(sight), hand, laying, notice);
+  }
+
+  private Desk withPapers(Papers value) {
+    return new Desk(value, sight, hand, laying, notice);
+  }
+
+  private Desk withLaying(Laying value) {
+    return new Desk(papers, sight, hand, value, notice);
+  }
+}

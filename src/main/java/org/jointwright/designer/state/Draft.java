@@ -1,0 +1,128 @@
+package org.jointwright.designer.state;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+
+/**
+ * An outline that is being drawn.
+ *
+ * @param placed its vertices so far
+ * @param pencil where the pencil stands, once it was seen
+ * @param typed the sentence typed so far for the next edge
+ */
+public record Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) {
+  /** Nothing drawn yet. */
+  public static final Draft EMPTY = new Draft(List.of(), Optional.empty(), "");
+
+  /** Copies the list. */
+  public Draft {
+    placed = List.copyOf(placed);
+  }
+
+  /** The first corner. */
+  public Optional<Point> first() {
+    return placed.isEmpty() ? Optional.empty() : Optional.of(placed.getFirst().at());
+  }
+
+  /** The corner that the next edge leaves. */
+  public Optional<Point> last() {
+    return placed.isEmpty() ? Optional.empty() : Optional.of(placed.getLast().at());
+  }
+
+  /** The edges so far. */
+  public List<Edge> edges() {
+    List<Edge> edges = new ArrayList<>();
+    for (int i = 1; i < placed.size(); i++) {
+      edges.add(placed.get(i - 1).edgeTo(placed.get(i).at()));
+    }
+    return edges;
+  }
+
+  /** The way the last edge runs where it ends. */
+  public Optional<Point> heading() {
+    List<Edge> edges = edges();
+    return edges.isEmpty() ? Optional.empty() : Optional.of(edges.getLast().direction(1));
+  }
+
+  /** Whether an edge back to the first corner would make an outline. */
+  public boolean canClose() {
+    return placed.size() >= 3 || (placed.size() == 2 && placed.getFirst().via().isPresent());
+  }
+
+  /** This draft with the pencil elsewhere. */
+  public Draft withPencil(Pencil value) {
+    return new Draft(placed, Optional.of(value), typed);
+  }
+
+  /** This draft with another sentence. */
+  public Draft withTyped(String value) {
+    return new Draft(placed, pencil, value);
+  }
+
+  /** This draft begun at {@code corner}. */
+  public Draft begunAt(Point corner) {
+    return new Draft(List.of(Vertex.at(corner)), pencil, typed);
+  }
+
+  /** This draft with an edge more, which does not close it; the sentence is used up. */
+  public Draft placed(Stroke stroke) {
+    List<Vertex> vertices = new ArrayList<>(placed);
+    if (vertices.isEmpty()) {
+      vertices.add(stroke.vertex());
+    } else {
+      vertices.set(vertices.size() - 1, stroke.vertex());
+    }
+    vertices.add(Vertex.at(stroke.to()));
+    return new Draft(vertices, Optional.empty(), "");
+  }
+
+  /** One step back: the sentence first, then the last corner; empty when nothing is left. */
+  public Optional<Draft> back() {
+    if (!typed.isEmpty()) {
+      return Optional.of(withTyped(""));
+    }
+    if (placed.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Vertex> fewer = new ArrayList<>(placed.subList(0, placed.size() - 1));
+    if (!fewer.isEmpty()) {
+      Vertex end = fewer.getLast();
+      fewer.set(fewer.size() - 1, Vertex.at(end.at()));
+    }
+    return Optional.of(new Draft(fewer, pencil, ""));
+  }
+
+  /** The outline closed by {@code stroke}, counter-clockwise. */
+  public Outline closed(Stroke stroke) {
+    List<Vertex> vertices = new ArrayList<>(placed);
+    vertices.set(vertices.size() - 1, stroke.vertex());
+    Outline outline = new Outline(vertices);
+    return outline.ring().signedArea() < 0 ? turned(outline) : outline;
+  }
+
+  private static Outline turned(Outline outline) {
+    Ring ring = outline.ring().reversed();
+    List<Vertex> vertices = new ArrayList<>();
+    for (Edge e : ring.edges()) {
+      vertices.add(e.turn() == 0 ? Vertex.at(e.start()) : Vertex.arc(e.start(), e.at(0.5)));
+    }
+    return new Outline(vertices);
+  }
+
+  /** Whether the outline so far turns clockwise, the next corner at {@code next}. */
+  public boolean isClockwise(Point next) {
+    List<Point> points = new ArrayList<>(placed.stream().map(Vertex::at).toList());
+    points.add(next);
+    double twice = 0;
+    for (int i = 0; i < points.size(); i++) {
+      twice += points.get(i).cross(points.get((i + 1) % points.size()));
+    }
+    return twice < -1e-6;
+  }
+}

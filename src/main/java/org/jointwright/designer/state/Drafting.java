@@ -1,0 +1,119 @@
+package org.jointwright.designer.state;
+
+import java.util.Optional;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+
+/** Drawing an outline, by hand and by typing. */
+public final class Drafting {
+  private Drafting() {}
+
+  /** A desk on which a slab is begun. */
+  public static Desk begin(Desk desk) {
+    return desk.withStep(Step.OUTLINE).picking(Pick.NOTHING).withHand(InHand.drawing(Draft.EMPTY));
+  }
+
+  /** The pencil led to {@code pointer}. */
+  public static Desk lead(Desk desk, Pointer pointer) {
+    return desk.draft()
+        .map(d -> desk.withHand(InHand.drawing(d.withPencil(pencil(desk, d, pointer)))))
+        .orElse(desk);
+  }
+
+  /** Where the pencil comes to stand. */
+  public static Pencil pencil(Desk desk, Draft draft, Pointer pointer) {
+    return pointer.isFree()
+        ? Pencil.free(pointer.plan())
+        : new Attraction(desk.plan(), draft, desk.viewport().inches(1)).at(pointer.plan());
+  }
+
+  /** A corner set down where the pencil stands: the first, the next, or the last. */
+  public static Desk click(Desk desk, Pointer pointer, String name) {
+    Draft draft = desk.draft().orElse(Draft.EMPTY);
+    Draft led = draft.withPencil(pencil(desk, draft, pointer)).withTyped("");
+    if (led.last().isEmpty()) {
+      return desk.withHand(InHand.drawing(led.begunAt(led.pencil().orElseThrow().at())));
+    }
+    return Strokes.byPencil(led).map(s -> placed(desk, led, s, name)).orElse(desk);
+  }
+
+  /** A sentence typed on. */
+  public static Desk type(Desk desk, String typed) {
+    Draft draft = desk.draft().orElse(Draft.EMPTY);
+    Desk drawing = desk.draft().isPresent() ? desk : begin(desk);
+    return drawing.withHand(InHand.drawing(draft.withTyped(typed)));
+  }
+
+  /** What was typed is placed, if it says an edge; else nothing changes. */
+  public static Desk enter(Desk desk, Said said, String name) {
+    Draft draft = desk.draft().orElse(Draft.EMPTY);
+    if (said instanceof Said.Silent && draft.last().isPresent() && draft.canClose()) {
+      return desk;
+    }
+    Draft begun = draft.last().isPresent() ? draft : draft.begunAt(start(desk, draft));
+    return Strokes.of(begun, said).map(s -> placed(desk, begun, s, name)).orElse(desk);
+  }
+
+  /** Where a first side that is typed begins: at the pencil, or clear of what is drawn. */
+  public static Point start(Desk desk, Draft draft) {
+    return draft
+        .pencil()
+        .map(Pencil::at)
+        .or(() -> Extent.of(desk).map(Drafting::beside))
+        .orElse(new Point(0, 0));
+  }
+
+  private static Point beside(Box box) {
+    double clear = 48;
+    return new Point(box.maxX() + clear, box.minY());
+  }
+
+  /** One step back: sentence, corner, the draft itself. */
+  public static Desk back(Desk desk) {
+    return desk.draft()
+        .map(d -> desk.withHand(d.back().map(InHand::drawing).orElse(InHand.EMPTY)))
+        .orElse(desk);
+  }
+
+  private static Desk placed(Desk desk, Draft draft, Stroke stroke, String name) {
+    if (stroke.isNothing()) {
+      return desk;
+    }
+    if (!stroke.closes()) {
+      return inSight(desk.withHand(InHand.drawing(draft.placed(stroke))));
+    }
+    Outline outline = draft.closed(stroke);
+    if (!Soundness.isSound(outline)) {
+      return desk.told(Notice.trouble("window.notice.crossing", java.util.List.of()));
+    }
+    String id = freeName(desk.plan(), name);
+    Desk closed = desk.letGo().edited(new SlabEdit.Add(Slab.of(id, outline)));
+    return closed.picking(new Pick.WholeSlab(id)).fitted();
+  }
+
+  /** The paper fitted anew when a corner has gone out of sight. */
+  private static Desk inSight(Desk desk) {
+    Optional<Point> last = desk.draft().flatMap(Draft::last);
+    boolean isOut = last.filter(p -> !desk.viewport().clear().holds(p)).isPresent();
+    if (!isOut) {
+      return desk;
+    }
+    // Room for as much again, so that not every corner moves the paper.
+    return Extent.of(desk)
+        .map(b -> b.grown(Math.max(b.width(), b.height()) / 4))
+        .map(b -> desk.withSight(s -> s.with(s.viewport().fitted(b), true)))
+        .orElse(desk);
+  }
+
+  private static String freeName(Plan plan, String name) {
+    String id = name + " " + (plan.slabs().size() + 1);
+    for (int n = plan.slabs().size() + 2; plan.slab(id).isPresent(); n++) {
+      id = name + " " + n;
+    }
+    return id;
+  }
+}

@@ -1,0 +1,37 @@
+package org.jointwright.designer.state;
+
+import org.jointwright.shape.Point;
+
+/**
+ * What draws the pencil, shown as a string line.
+ *
+ * @param kind why it is drawn there
+ * @param from where the string is tied
+ * @param to where the pencil stands
+ */
+public record Guide(Kind kind, Point from, Point to) {
+  /** Why the pencil is drawn to a place. */
+  public enum Kind {
+    /** Square to the side before. */
+    SQUARE,
+    /** Straight on from the side before. */
+    STRAIGHT_ON,
+    /** Level on the paper, or plumb: the first side has nothing else to be square to. */
+    LEVEL,
+    /** In line with a corner. */
+    IN_LINE,
+    /** Half way along a side. */
+    HALF_WAY,
+    /** At a corner. */
+    CORNER,
+    /** On a side. */
+    ON_SIDE,
+    /** Back at the first corner. */
+    FIRST_CORNER
+  }
+
+  /** The length of the string in inches. */
+  public double length() {
+    return from.distance(to);
+  }
+}

@@ -1,0 +1,24 @@
+package org.jointwright.designer.state;
+
+import java.util.Optional;
+
+/**
+ * What the hand is doing.
+ *
+ * @param draft the outline being drawn
+ * @param hold what is being dragged
+ */
+public record InHand(Optional<Draft> draft, Optional<Hold> hold) {
+  /** Nothing. */
+  public static final InHand EMPTY = new InHand(Optional.empty(), Optional.empty());
+
+  /** Drawing. */
+  public static InHand drawing(Draft draft) {
+    return new InHand(Optional.of(draft), Optional.empty());
+  }
+
+  /** Dragging. */
+  public static InHand holding(Hold hold) {
+    return new InHand(Optional.empty(), Optional.of(hold));
+  }
+}

@@ -1,0 +1,51 @@
+package org.jointwright.designer.state;
+
+import java.util.Optional;
+import org.jointwright.plan.Plan;
+
+/**
+ * What is worked out behind the window.
+ *
+ * @param laid the last answer
+ * @param wish the last wish
+ */
+public record Laying(Optional<Laid> laid, Optional<Wish> wish) {
+  /** Nothing asked yet. */
+  public static final Laying NONE = new Laying(Optional.empty(), Optional.empty());
+
+  /** A new wish; what was laid stays in sight meanwhile. */
+  public Laying wishing(Plan plan, boolean lay) {
+    long next = wish.map(w -> w.generation() + 1).orElse(1L);
+    return new Laying(laid, Optional.of(new Wish(next, plan, lay, false)));
+  }
+
+  /** The same wish numbered after those of another desk, so that no answer to them fits it. */
+  Laying after(Laying other) {
+    long before = other.wish.map(Wish::generation).orElse(0L);
+    return new Laying(laid, wish.map(w -> new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())));
+  }
+
+  /** With an answer, unless a later one is here already. */
+  public Laying answered(Laid answer) {
+    boolean isOld = laid.filter(l -> l.generation() > answer.generation()).isPresent();
+    return isOld ? this : new Laying(Optional.of(answer), wish);
+  }
+
+  /** Without a wish that could not be worked out, if it is the last one. */
+  public Laying without(Wish given) {
+    boolean isLast = wish.filter(w -> w.generation() == given.generation()).isPresent();
+    return isLast ? new Laying(laid, Optional.of(given.givenUp())) : this;
+  }
+
+  /** Whether the answer in hand is that to the last wish. */
+  public boolean isCurrent() {
+    return wish.isEmpty()
+        || wish.get().isGivenUp()
+        || laid.filter(l -> l.generation() == wish.get().generation()).isPresent();
+  }
+
+  /** Whether {@code answer} is that to the last wish. */
+  public boolean asks(Laid answer) {
+    return wish.filter(w -> w.generation() == answer.generation()).isPresent();
+  }
+}

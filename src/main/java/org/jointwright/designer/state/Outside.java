@@ -1,0 +1,67 @@
+package org.jointwright.designer.state;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
+
+/**
+ * What the window asks of the program behind it. Any of it may take long, so none of it is called
+ * on the thread that paints.
+ */
+public interface Outside {
+  /** What opening a file came to. */
+  sealed interface Opened {}
+
+  /**
+   * A plan.
+   *
+   * @param plan the plan
+   * @param repairs what was mended on the way, said in the reader's words
+   */
+  record Read(Plan plan, List<String> repairs) implements Opened {
+    /** Copies the list. */
+    public Read {
+      repairs = List.copyOf(repairs);
+    }
+  }
+
+  /**
+   * No plan.
+   *
+   * @param problems what must be put right first, said in the reader's words
+   */
+  record Refused(List<String> problems) implements Opened {
+    /** Copies the list. */
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * What writing sheets came to.
+   *
+   * @param files the files that were written
+   * @param trouble what went wrong, said in the reader's words; empty when nothing did
+   */
+  record Written(List<Path> files, List<String> trouble) {
+    /** Copies the lists. */
+    public Written {
+      files = List.copyOf(files);
+      trouble = List.copyOf(trouble);
+    }
+  }
+
+  /** Reads a plan file. */
+  Opened open(Path file, Words words);
+
+  /** Writes a plan file whole, or says what went wrong and leaves the file as it was. */
+  Optional<String> save(Plan plan, Path file, Words words);
+
+  /** Lays or judges what is wished. */
+  Laid work(Wish wish);
+
+  /** Writes the crew's sheets of a plan that has joints into a folder. */
+  Written sheets(Plan plan, Path folder, Words words);
+}

@@ -1,0 +1,25 @@
+package org.jointwright.designer.state;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.Optional;
+import org.jointwright.plan.edit.History;
+
+/**
+ * The plan, and where it is kept.
+ *
+ * @param history the plan with what led to it
+ * @param file the file it is kept in
+ * @param kept when it was kept there last
+ */
+public record Papers(History history, Optional<Path> file, Optional<LocalTime> kept) {
+  /** The same file, another history. */
+  public Papers with(History value) {
+    return new Papers(value, file, kept);
+  }
+
+  /** Whether all the user did stands on the disk. Blank paper holds nothing to lose. */
+  public boolean isKept() {
+    return history.isSaved() || (file.isEmpty() && !history.canUndo() && !history.canRedo());
+  }
+}

@@ -1,0 +1,30 @@
+package org.jointwright.designer.state;
+
+import org.jointwright.plan.edit.Ref;
+
+/** What is picked on the plan, or lies under the pointer. */
+public sealed interface Pick {
+  /** Nothing. */
+  record Nothing() implements Pick {}
+
+  /** A whole slab. */
+  record WholeSlab(String slab) implements Pick {}
+
+  /** A corner of a slab or an opening. */
+  record AtCorner(Ref corner) implements Pick {}
+
+  /** The edge that leaves a vertex. */
+  record AtEdge(Ref edge) implements Pick {}
+
+  /** A joint of a slab. */
+  record AtJoint(String slab, String joint) implements Pick {}
+
+  /** A fixed object. */
+  record AtFixed(String id) implements Pick {}
+
+  /** An opening of a slab. */
+  record AtOpening(String slab, int opening) implements Pick {}
+
+  /** Nothing is picked. */
+  Pick NOTHING = new Nothing();
+}

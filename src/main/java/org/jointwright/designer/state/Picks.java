@@ -1,0 +1,77 @@
+package org.jointwright.designer.state;
+
+import java.util.Comparator;
+import java.util.Optional;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.shape.Point;
+
+/** Finds what is picked in a plan, and finds it again after the plan has changed. */
+public final class Picks {
+  /** A joint laid anew within this distance of the one that was picked is the same; inches. */
+  private static final double SAME_JOINT = 1;
+
+  private Picks() {}
+
+  /**
+   * What {@code pick} is in {@code plan}, or nothing where it is gone. A joint is found again by
+   * where it runs, since joints laid anew may have other names.
+   *
+   * @param before the plan in which it was picked
+   */
+  public static Pick still(Plan plan, Pick pick, Plan before) {
+    return switch (pick) {
+      case Pick.Nothing n -> n;
+      case Pick.WholeSlab s -> plan.slab(s.slab()).isPresent() ? s : Pick.NOTHING;
+      case Pick.AtCorner c -> vertex(plan, c.corner()).isPresent() ? c : Pick.NOTHING;
+      case Pick.AtEdge e -> vertex(plan, e.edge()).isPresent() ? e : Pick.NOTHING;
+      case Pick.AtFixed f -> plan.fixedObject(f.id()).isPresent() ? f : Pick.NOTHING;
+      case Pick.AtOpening o ->
+          plan.slab(o.slab()).filter(s -> o.opening() < s.openings().size()).isPresent()
+              ? o
+              : Pick.NOTHING;
+      case Pick.AtJoint j ->
+          joint(before, j).flatMap(was -> same(plan, j.slab(), was)).orElse(Pick.NOTHING);
+    };
+  }
+
+  private static Optional<Pick> same(Plan plan, String slab, Joint was) {
+    return plan.slab(slab).stream()
+        .flatMap(s -> s.joints().stream())
+        .filter(j -> j.kind() == was.kind() && apart(j, was) <= SAME_JOINT)
+        .min(Comparator.comparingDouble(j -> apart(j, was)))
+        .map(j -> new Pick.AtJoint(slab, j.id()));
+  }
+
+  private static double apart(Joint a, Joint b) {
+    return a.path().distance(b.path().edges().getFirst().at(0.5))
+        + Math.min(a.path().distance(b.path().start()), a.path().distance(b.path().end()));
+  }
+
+  /** The joint that is picked. */
+  public static Optional<Joint> joint(Plan plan, Pick.AtJoint pick) {
+    return plan.slab(pick.slab()).stream()
+        .flatMap(s -> s.joints().stream())
+        .filter(j -> j.id().equals(pick.joint()))
+        .findFirst();
+  }
+
+  /** The ring that a vertex belongs to. */
+  public static Optional<Outline> outline(Plan plan, Ref ref) {
+    Optional<Slab> slab = plan.slab(ref.slab());
+    return ref.ring() == Ref.OUTLINE
+        ? slab.map(Slab::outline)
+        : slab.filter(s -> ref.ring() < s.openings().size())
+            .map(s -> s.openings().get(ref.ring()).outline());
+  }
+
+  /** Where a vertex stands. */
+  public static Optional<Point> vertex(Plan plan, Ref ref) {
+    return outline(plan, ref)
+        .filter(o -> ref.index() < o.vertices().size())
+        .map(o -> o.vertices().get(ref.index()).at());
+  }
+}

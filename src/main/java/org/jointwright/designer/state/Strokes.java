@@ -1,0 +1,101 @@
+package org.jointwright.designer.state;
+
+import java.util.Optional;
+import org.jointwright.measure.Length;
+import org.jointwright.shape.Point;
+
+/** The edge that a sentence, or the pencil, means for the draft as it is. */
+public final class Strokes {
+  /** The first corner of a slab typed on blank paper. */
+  private static final Point ORIGIN = new Point(0, 0);
+
+  private Strokes() {}
+
+  /** The stroke that {@code said} means; empty where it says none, or not yet. */
+  public static Optional<Stroke> of(Draft draft, Said said) {
+    return switch (said) {
+      case Said.Side side -> Optional.of(side(draft, side));
+      case Said.Close close -> closing(draft, close.bulge());
+      case Said.Silent silent -> byPencil(draft);
+      case Said.Unclear unclear -> Optional.empty();
+    };
+  }
+
+  /** The stroke to where the pencil stands. */
+  public static Optional<Stroke> byPencil(Draft draft) {
+    if (draft.last().isEmpty() || draft.pencil().isEmpty()) {
+      return Optional.empty();
+    }
+    Pencil pencil = draft.pencil().get();
+    boolean closes = pencil.closes() && draft.canClose();
+    Stroke stroke = Stroke.straight(draft.last().get(), pencil.at(), closes);
+    return stroke.isNothing() ? Optional.empty() : Optional.of(stroke);
+  }
+
+  /** Where the draft's next edge starts: its last corner, or where a first side would begin. */
+  public static Point from(Draft draft) {
+    return draft.last().or(() -> draft.pencil().map(Pencil::at)).orElse(ORIGIN);
+  }
+
+  /** The direction in which a side is understood to run. */
+  public static Point direction(Draft draft, Said.Turn turn) {
+    Optional<Point> heading = draft.heading();
+    return switch (turn) {
+      case Said.Turn.Unsaid unsaid -> pointed(draft);
+      case Said.Turn.By by ->
+          heading
+              .map(h -> h.turned(Math.toRadians(by.degrees())))
+              .orElseGet(() -> firstSide(by.degrees()));
+      case Said.Turn.OnPaper paper -> new Point(1, 0).turned(Math.toRadians(paper.degrees()));
+    };
+  }
+
+  /** The first side has none before it: left and right are those of the paper. */
+  private static Point firstSide(double degrees) {
+    Point right = new Point(1, 0);
+    if (degrees == 90) {
+      return right.times(-1);
+    }
+    return degrees == -90 ? right : right.turned(Math.toRadians(degrees));
+  }
+
+  private static Point pointed(Draft draft) {
+    if (draft.last().isPresent() && draft.pencil().isPresent()) {
+      Point way = draft.pencil().get().at().minus(draft.last().get());
+      if (way.norm() > 1) {
+        return way.unit();
+      }
+    }
+    // Nothing points: round the slab counter-clockwise, as its corners are lettered.
+    return draft.heading().map(Point::left).orElse(new Point(1, 0));
+  }
+
+  private static Stroke side(Draft draft, Said.Side side) {
+    Point from = from(draft);
+    Point to = from.plus(direction(draft, side.turn()).times(side.length().inches()));
+    boolean closes =
+        draft.canClose() && draft.first().map(f -> f.distance(to) < 1.0 / 16).orElse(false);
+    return bent(draft, from, to, side.bulge(), closes);
+  }
+
+  private static Optional<Stroke> closing(Draft draft, Optional<Length> bulge) {
+    boolean can = draft.canClose() || (draft.placed().size() == 2 && bulge.isPresent());
+    if (!can) {
+      return Optional.empty();
+    }
+    Point from = draft.last().orElseThrow();
+    return Optional.of(bent(draft, from, draft.first().orElseThrow(), bulge, true));
+  }
+
+  private static Stroke bent(
+      Draft draft, Point from, Point to, Optional<Length> bulge, boolean closes) {
+    if (bulge.isEmpty() || bulge.get().inches() == 0 || from.distance(to) == 0) {
+      return Stroke.straight(from, to, closes);
+    }
+    // The slab lies on the left of an outline drawn counter-clockwise, so out is the right.
+    Point left = to.minus(from).unit().left();
+    Point out = draft.isClockwise(to) ? left : left.times(-1);
+    Point via = from.towards(to, 0.5).plus(out.times(bulge.get().inches()));
+    return new Stroke(from, Optional.of(via), to, closes);
+  }
+}

@@ -1,0 +1,93 @@
+package org.jointwright.designer.state;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
+
+/**
+ * Says how a typed sentence was understood.
+ *
+ * @param plan the plan drawn on
+ * @param draft what is being drawn
+ * @param words the reader's words
+ */
+public record Understanding(Plan plan, Draft draft, Words words) {
+  /** The letter of the draft's corner {@code i}, as long as the outline is open. */
+  public String letter(int i) {
+    return Lettering.letter(Lettering.of(plan).corners().size() + i);
+  }
+
+  /** What {@code said} is taken to mean. */
+  public String of(Said said) {
+    return switch (said) {
+      case Said.Silent silent -> words.say("window.understood.nothing");
+      case Said.Unclear unclear -> words.say(unclear.key(), unclear.arguments().toArray());
+      case Said.Close close -> close(close);
+      case Said.Side side -> side(side);
+    };
+  }
+
+  private String close(Said.Close close) {
+    Optional<Stroke> stroke = Strokes.of(draft, close);
+    if (stroke.isEmpty()) {
+      return words.say("window.understood.tooFew");
+    }
+    Length length = Length.inches(stroke.get().edge().length());
+    return words.say("window.understood.close", length, letter(0));
+  }
+
+  private String side(Said.Side side) {
+    String what =
+        switch (side.turn()) {
+          case Said.Turn.Unsaid unsaid -> unsaid(side.length());
+          case Said.Turn.OnPaper paper ->
+              words.say(
+                  paper.degrees() > 0 ? "window.understood.up" : "window.understood.down",
+                  side.length());
+          case Said.Turn.By by -> turned(side.length(), by.degrees());
+        };
+    return side.bulge().map(b -> bulging(what, b)).orElse(what);
+  }
+
+  private String bulging(String what, Length bulge) {
+    Length size = Length.inches(Math.abs(bulge.inches()));
+    return bulge.inches() < 0
+        ? words.say("window.understood.in", what, size)
+        : words.say("window.understood.out", what, size);
+  }
+
+  private String unsaid(Length length) {
+    if (draft.last().isPresent() && draft.pencil().isPresent()) {
+      return words.say("window.understood.pencil", length);
+    }
+    return draft.heading().isPresent()
+        ? words.say("window.understood.square", length, lastSide())
+        : words.say("window.understood.toTheRight", length);
+  }
+
+  private String turned(Length length, double degrees) {
+    if (draft.heading().isEmpty()) {
+      return degrees > 0
+          ? words.say("window.understood.toTheLeft", length)
+          : words.say("window.understood.toTheRight", length);
+    }
+    if (degrees == 0) {
+      return words.say("window.understood.on", length, lastSide());
+    }
+    if (Math.abs(degrees) == 90) {
+      return words.say("window.understood.square", length, lastSide());
+    }
+    String figure = String.format(Locale.ROOT, "%.1f", Math.abs(degrees)).replace(".0", "");
+    return degrees > 0
+        ? words.say("window.understood.turnedLeft", length, figure, lastSide())
+        : words.say("window.understood.turnedRight", length, figure, lastSide());
+  }
+
+  private String lastSide() {
+    int n = draft.placed().size();
+    return letter(n - 2) + "–" + letter(n - 1);
+  }
+}

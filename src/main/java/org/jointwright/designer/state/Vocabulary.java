@@ -1,0 +1,70 @@
+package org.jointwright.designer.state;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jointwright.text.Words;
+
+/** The words a typed sentence may hold, in the reader's language. */
+public final class Vocabulary {
+  /** What a word means. */
+  public enum Meaning {
+    /** Turn to the left. */
+    LEFT("window.said.left"),
+    /** Turn to the right. */
+    RIGHT("window.said.right"),
+    /** Go straight on. */
+    ON("window.said.on"),
+    /** Up the paper. */
+    UP("window.said.up"),
+    /** Down the paper. */
+    DOWN("window.said.down"),
+    /** Bulge away from the slab. */
+    OUT("window.said.out"),
+    /** Bulge into the slab. */
+    IN("window.said.in"),
+    /** Back to the first corner. */
+    CLOSE("window.said.close"),
+    /** Degrees; says nothing by itself. */
+    DEGREES("window.said.degrees");
+
+    private final String key;
+
+    Meaning(String key) {
+      this.key = key;
+    }
+  }
+
+  private final Map<String, Meaning> meanings = new HashMap<>();
+  private final Map<Meaning, String> first = new EnumMap<>(Meaning.class);
+  private final Locale locale;
+
+  /** The vocabulary of {@code words}; each key lists its words, the usual one first. */
+  public Vocabulary(Words words) {
+    locale = words.locale();
+    for (Meaning m : Meaning.values()) {
+      List<String> ways = List.of(words.say(m.key).split("\\s+", 0));
+      first.put(m, ways.getFirst());
+      ways.forEach(w -> meanings.put(w.toLowerCase(locale), m));
+    }
+  }
+
+  /** What {@code word} means, if anything. */
+  public Optional<Meaning> meaning(String word) {
+    return Optional.ofNullable(meanings.get(word.toLowerCase(locale)));
+  }
+
+  /** Whether {@code start} begins a word that is known, so that it may yet become one. */
+  public boolean mayBecome(String start) {
+    String lower = start.toLowerCase(locale);
+    return meanings.keySet().stream().anyMatch(w -> w.startsWith(lower));
+  }
+
+  /** The usual word for a meaning. */
+  public String word(Meaning meaning) {
+    return Optional.ofNullable(first.get(meaning)).orElse("");
+  }
+}

@@ -1,0 +1,18 @@
+package org.jointwright.designer.state;
+
+import org.jointwright.plan.Plan;
+
+/**
+ * What the program behind the window is asked to work out. A newer wish replaces an older one.
+ *
+ * @param generation grows by one with each wish
+ * @param plan the plan to lay or to judge
+ * @param lay whether joints are to be laid anew; else those in the plan are judged as they stand
+ * @param isGivenUp whether it could not be worked out
+ */
+public record Wish(long generation, Plan plan, boolean lay, boolean isGivenUp) {
+  /** This wish, given up. */
+  Wish givenUp() {
+    return new Wish(generation, plan, lay, true);
+  }
+}
