@@ -1,0 +1,236 @@
+package org.jointwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.jointwright.joint.Layouts;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.FixedKind;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.FixedShape;
+import org.jointwright.plan.How;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Jointing;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.SpacingRule;
+import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/** A slab put together for a test, in inches; judged, every finding must have its words. */
+final class Sketch {
+  private final List<Joint> joints = new ArrayList<>();
+  private final List<BoxOut> boxOuts = new ArrayList<>();
+  private final List<FixedObject> fixed = new ArrayList<>();
+  private final Map<Integer, EdgeSetting> edges = new TreeMap<>();
+  private final List<Opening> openings = new ArrayList<>();
+  private final Outline outline;
+  private Jointing jointing = Jointing.DEFAULT;
+  private double thickness = 4;
+
+  private Sketch(Outline outline) {
+    this.outline = outline;
+  }
+
+  static Sketch rectangle(double width, double height) {
+    return polygon(0, 0, width, 0, width, height, 0, height);
+  }
+
+  static Sketch polygon(double... xy) {
+    return of(points(xy).stream().map(Vertex::at).toArray(Vertex[]::new));
+  }
+
+  static Sketch of(Vertex... vertices) {
+    return new Sketch(new Outline(List.of(vertices)));
+  }
+
+  private static List<Point> points(double... xy) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < xy.length; i += 2) {
+      points.add(new Point(xy[i], xy[i + 1]));
+    }
+    return points;
+  }
+
+  Sketch thick(double inches) {
+    thickness = inches;
+    return this;
+  }
+
+  Sketch rule(SpacingRule rule) {
+    jointing =
+        new Jointing(
+            Optional.of(rule),
+            jointing.maxSpacing(),
+            jointing.aspect(),
+            jointing.minPanel(),
+            Kept.NOTHING);
+    return this;
+  }
+
+  Sketch spacing(double inches) {
+    jointing =
+        new Jointing(
+            jointing.rule(),
+            Optional.of(Length.inches(inches)),
+            jointing.aspect(),
+            jointing.minPanel(),
+            Kept.NOTHING);
+    return this;
+  }
+
+  Sketch aspect(double value) {
+    jointing =
+        new Jointing(
+            jointing.rule(),
+            jointing.maxSpacing(),
+            OptionalDouble.of(value),
+            jointing.minPanel(),
+            Kept.NOTHING);
+    return this;
+  }
+
+  Sketch joint(double... xy) {
+    return joint(JointKind.CONTRACTION, xy);
+  }
+
+  Sketch joint(JointKind kind, double... xy) {
+    return add(
+        Joint.of("J" + (joints.size() + 1), kind, Path.through(points(xy)), Purpose.SPACING));
+  }
+
+  Sketch filler(double... xy) {
+    return joint(JointKind.ISOLATION, xy);
+  }
+
+  Sketch cornerJoint(double... xy) {
+    return add(
+        Joint.of(
+            "J" + (joints.size() + 1),
+            JointKind.CONTRACTION,
+            Path.through(points(xy)),
+            Purpose.CORNER));
+  }
+
+  Sketch add(Joint joint) {
+    joints.add(joint);
+    return this;
+  }
+
+  Sketch made(How how, double depth) {
+    Joint j = joints.removeLast();
+    joints.add(
+        new Joint(
+            j.id(),
+            j.kind(),
+            j.path(),
+            j.locked(),
+            j.purpose(),
+            Optional.of(how),
+            Optional.of(Length.inches(depth)),
+            Optional.empty(),
+            Kept.NOTHING));
+    return this;
+  }
+
+  Sketch edge(int edge, Against against) {
+    edges.put(edge, EdgeSetting.against(against));
+    return this;
+  }
+
+  Sketch floats(int edge, Against against) {
+    edges.put(edge, new EdgeSetting(against, /* floats= */ true, Kept.NOTHING));
+    return this;
+  }
+
+  Sketch opening(double... xy) {
+    openings.add(new Opening(Outline.of(points(xy)), Map.of(), Kept.NOTHING));
+    return this;
+  }
+
+  Sketch opening(Vertex... vertices) {
+    openings.add(new Opening(new Outline(Arrays.asList(vertices)), Map.of(), Kept.NOTHING));
+    return this;
+  }
+
+  Sketch post(double x, double y, double diameter) {
+    FixedShape shape = new FixedShape.Round(new Point(x, y), Length.inches(diameter), Kept.NOTHING);
+    fixed.add(new FixedObject("post", "slab", FixedKind.POST, shape, Kept.NOTHING));
+    return this;
+  }
+
+  /** A box-out round the post with filler all round it. */
+  Sketch boxOut(double... xy) {
+    List<Point> round = points(xy);
+    round.add(round.getFirst());
+    bareBoxOut(xy);
+    return add(
+        Joint.of(
+            "J" + (joints.size() + 1),
+            JointKind.ISOLATION,
+            Path.through(round),
+            Purpose.ISOLATION));
+  }
+
+  Sketch bareBoxOut(double... xy) {
+    boxOuts.add(new BoxOut("post", Outline.of(points(xy)), Kept.NOTHING));
+    return this;
+  }
+
+  Plan plan() {
+    Slab slab =
+        Slab.of("slab", outline)
+            .withThickness(Length.inches(thickness))
+            .withEdges(edges)
+            .withOpenings(openings)
+            .withJointing(jointing)
+            .withLaid(joints, boxOuts);
+    return Plan.EMPTY.withSlabs(List.of(slab)).withFixed(fixed);
+  }
+
+  /** What a rule finds, by all weights. */
+  List<Finding> findings(String rule) {
+    return findings(rule, plan());
+  }
+
+  /** What a rule finds when this was laid for another plan. */
+  List<Finding> findings(String rule, Plan asked) {
+    Judgement judgement = Checks.judge(asked, Layouts.of(plan()));
+    assertThat(judgement.crashed()).isEmpty();
+    judgement.findings().forEach(Sketch::hasWords);
+    return judgement.findings().stream().filter(f -> f.rule().equals(rule)).toList();
+  }
+
+  /** The keys of what a rule finds broken. */
+  List<String> broken(String rule) {
+    return findings(rule).stream()
+        .filter(f -> f.severity() != Severity.NOTE)
+        .map(Finding::key)
+        .toList();
+  }
+
+  private static void hasWords(Finding f) {
+    for (UnitSystem units : UnitSystem.values()) {
+      Words words = Words.english(units);
+      assertThat(words.say(f.key(), f.arguments().toArray())).isNotBlank().doesNotContain("{");
+      assertThat(words.say(f.sourceKey(), f.sourceReference())).isNotBlank();
+    }
+  }
+}
