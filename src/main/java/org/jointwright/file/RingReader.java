@@ -80,8 +80,14 @@ final class RingReader {
     if (vertices.size() >= 3 || (vertices.size() == 2 && arcs > 0)) {
       return true;
     }
-    reading.problem(place, json, "file.tooFewVertices", vertices.size());
+    reading.problem(place, json, "file.tooFewVertices", differing(vertices));
     return false;
+  }
+
+  /** At least one where the list gives any: the doubles that fell away stood somewhere too. */
+  private int differing(List<ReadVertex> left) {
+    boolean isEmpty = json instanceof Json.Items list && list.items().isEmpty();
+    return isEmpty ? 0 : Math.max(1, left.size());
   }
 
   private static boolean arcsFit(VertexList list, List<ReadVertex> vertices) {

@@ -24,6 +24,8 @@ public final class JsonFault extends Exception {
     NOT_FINITE
   }
 
+  private static final int LONGEST_PATH = 60;
+
   private final Kind kind;
   private final String path;
   private final int line;
@@ -33,7 +35,7 @@ public final class JsonFault extends Exception {
   JsonFault(Kind kind, String path, int line, int column, String near) {
     super(kind + " at " + line + ":" + column);
     this.kind = kind;
-    this.path = path;
+    this.path = path.length() <= LONGEST_PATH ? path : path.substring(0, LONGEST_PATH) + "…";
     this.line = line;
     this.column = column;
     this.near = near;

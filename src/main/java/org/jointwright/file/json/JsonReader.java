@@ -95,11 +95,11 @@ public final class JsonReader {
     Map<String, Json> members = new LinkedHashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String name = parser.currentName();
+      path.addLast((path.isEmpty() ? "" : ".") + name);
       if (members.containsKey(name)) {
         throw fault(JsonFault.Kind.TWICE, name);
       }
       parser.nextToken();
-      path.addLast((path.isEmpty() ? "" : ".") + name);
       members.put(name, value(depth + 1));
       path.removeLast();
     }

@@ -1,0 +1,257 @@
+package org.jointwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandsTest {
+  private static final String PATIO = "samples/patio-in-a-house-corner.jointwright.json";
+  private static final String PAD = "samples/shed-pad-with-a-drain.jointwright.json";
+
+  @TempDir private Path folder;
+
+  @Test
+  void jointWritesThePlanWithItsJointsToStandardOutput() {
+    Run run = Run.of("joint", PATIO);
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .startsWith("{\n  \"format\": \"jointwright-plan\"")
+        .contains("\"joints\"");
+    assertThat(run.error()).isEmpty();
+  }
+
+  @Test
+  void jointWritesToAFile() {
+    Run run = Run.of("joint", PATIO, "-o", at("laid.json"));
+    assertThat(run).isEqualTo(new Run(0, "", ""));
+    assertThat(folder.resolve("laid.json")).content().isEqualTo(Run.of("joint", PATIO).out());
+  }
+
+  @Test
+  void jointReadsStandardInput() throws IOException {
+    Run run = Run.fed(Files.readString(Path.of(PATIO)), "joint", "-");
+    assertThat(run.out()).isEqualTo(Run.of("joint", PATIO).out());
+  }
+
+  @Test
+  void jointGivesTheLayoutOutputAndNothingElse() {
+    Run run = Run.of("joint", PAD, "--json");
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .startsWith("{\n  \"unit\": \"m\"")
+        .endsWith("}\n")
+        .contains("\"panels\"", "\"maxSpacing\": 3.75", "\"boxouts\"", "\"fixed\": \"drain\"");
+  }
+
+  @Test
+  void jointRefusesToWriteOntoThePlanUnasked() throws IOException {
+    String plan = copy(PATIO);
+    String before = Files.readString(Path.of(plan));
+    Run run = Run.of("joint", plan, "-o", plan);
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).contains("--in-place");
+    assertThat(Path.of(plan)).content().isEqualTo(before);
+  }
+
+  @Test
+  void jointInPlaceKeepsTheVersionBefore() throws IOException {
+    String plan = copy(PATIO);
+    String before = Files.readString(Path.of(plan));
+    assertThat(Run.of("joint", plan, "--in-place")).isEqualTo(new Run(0, "", ""));
+    assertThat(Path.of(plan)).content().contains("\"joints\"");
+    assertThat(Path.of(plan + "~")).content().isEqualTo(before);
+  }
+
+  @Test
+  void inPlaceGoesNeitherWithJsonNorWithStandardInputNorWithAnotherFile() throws IOException {
+    String plan = copy(PATIO);
+    assertThat(Run.of("joint", plan, "--in-place", "--json").code()).isEqualTo(2);
+    assertThat(Run.of("joint", plan, "--in-place", "-o", at("b.json")).code()).isEqualTo(2);
+    assertThat(Run.fed("", "joint", "-", "--in-place").code()).isEqualTo(2);
+    assertThat(folder.resolve("b.json")).doesNotExist();
+  }
+
+  @Test
+  void outputThatCannotBeWrittenEndsWithFour() {
+    Run run = Run.of("joint", PATIO, "-o", at("no/such/folder/laid.json"));
+    assertThat(run.code()).isEqualTo(Outcome.NOT_WRITTEN);
+    assertThat(run.error()).contains("laid.json could not be written");
+  }
+
+  @Test
+  void ruleThatCannotBeMetIsSaidAndIsNoFailure() {
+    Run run =
+        Run.of("joint", "src/test/resources/cases/open/infeasible_spacing_under_min_panel.json");
+    assertThat(run.code()).isZero();
+    assertThat(run.error()).contains("(must)");
+  }
+
+  @Test
+  void checkFindsNothingInALayoutOfTheEngine() throws IOException {
+    Run run = Run.fed(Run.of("joint", PATIO).out(), "check", "-");
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("0 broken");
+  }
+
+  @Test
+  void checkEndsWithOneWhereARuleIsBroken() {
+    Run run = Run.of("check", PATIO);
+    assertThat(run.code()).isEqualTo(Outcome.BROKEN);
+    assertThat(run.out()).contains("M1 (must)", "M7 (must)");
+  }
+
+  @Test
+  void checkGivesTheLayoutOutputWithItsFindings() {
+    Run run = Run.of("check", PATIO, "--json");
+    assertThat(run.code()).isEqualTo(Outcome.BROKEN);
+    assertThat(run.out())
+        .startsWith("{\n  \"unit\": \"ft\"")
+        .contains("\"rule\": \"M1\"", "\"severity\": \"must\"", "\"slab\": \"patio\"")
+        .contains("\"message\": ", "\"source\": ");
+  }
+
+  @Test
+  void sheetWritesItsFilesAndPrintsTheirNames() {
+    assertThat(Run.of("joint", PATIO, "-o", at("laid.jointwright.json")).code()).isZero();
+    Run run = Run.of("sheet", at("laid.jointwright.json"), "-o", at("out"));
+    assertThat(run.code()).isZero();
+    List<String> named = run.out().lines().toList();
+    assertThat(named)
+        .contains(at("out/laid-cut-sheet.pdf"), at("out/laid-cut-sheet.svg"))
+        .allSatisfy(f -> assertThat(Path.of(f)).isNotEmptyFile());
+  }
+
+  @Test
+  void sheetOfAPlanWithoutJointsIsRefusedAndToldOfJoint() {
+    Run run = Run.of("sheet", PATIO, "-o", at("out"));
+    assertThat(run.code()).isEqualTo(Outcome.REFUSED);
+    assertThat(run.error()).contains("jointwright joint");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void sheetWithLettersItLacksIsRefused() throws IOException {
+    String plan = Run.of("joint", PATIO).out().replace("Patio in a house corner", "日本");
+    Run run = Run.fed(plan, "sheet", "-", "-o", at("out"));
+    assertThat(run.code()).isEqualTo(Outcome.REFUSED);
+    assertThat(run.error()).contains("日");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--for,owner",
+    "--for,forms",
+    "--for,plant",
+    "--for,pour",
+    "--for,all",
+    "--paper,a4",
+    "--lang,es"
+  })
+  void whatIsNotBuiltYetEndsWithTwoAndSaysSo(String option, String word) {
+    Run run = Run.of("sheet", PATIO, "-o", at("out"), option, word);
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).contains(word + " is not built yet");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--for,nobody", "--paper,wall", "--units,cubits"})
+  void wordThatIsNoChoiceEndsWithTwo(String option, String word) {
+    Run run = Run.of("sheet", PATIO, "-o", at("out"), option, word);
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).contains("Say one of");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fly", "--fast"})
+  void unknownCommandsAndOptionsEndWithTwo(String word) {
+    Run run = Run.of(word);
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).contains(word, "--help");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"design", "joint", "check", "sheet", "schema"})
+  void everyCommandHasHelp(String command) {
+    Run run = Run.of(command, "--help");
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).startsWith("Usage: jointwright " + command);
+    assertThat(run.error()).isEmpty();
+    assertThat(Run.of("--help").out()).contains("  " + command + "  ");
+  }
+
+  @Test
+  void helpListsNoCommandThatIsNotBuilt() {
+    assertThat(Run.of("--help").out())
+        .doesNotContain("welcome", "prove", "heights", "order", "price", "export");
+  }
+
+  @Test
+  void versionIsTold() {
+    assertThat(Run.of("--version").out()).matches("jointwright \\d+\\.\\d+\\.\\d+\\R");
+  }
+
+  @Test
+  void schemaIsPrinted() {
+    assertThat(Run.of("schema").out()).contains("https://json-schema.org/draft/2020-12/schema");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "design"})
+  void withoutADisplayTheWindowIsSaidToNeedOne(String command) {
+    Run run = command.isEmpty() ? Run.of() : Run.of(command);
+    assertThat(run.code()).isEqualTo(Outcome.NOT_WRITTEN);
+    assertThat(run.error()).contains("no display");
+  }
+
+  @Test
+  void designOpensTheWindowOnThePlan() {
+    List<Optional<Path>> opened = new ArrayList<>();
+    Run run = Run.with(opened::add, "", "design", PATIO);
+    assertThat(run.code()).isZero();
+    assertThat(opened).containsExactly(Optional.of(Path.of(PATIO)));
+  }
+
+  @Test
+  void welcomeLaysOutTheSampleWritesItsSheetsAndSaysThatThereIsNoDisplay() {
+    Run run = Run.of("welcome", "-o", at("out"));
+    assertThat(run.code()).isZero();
+    assertThat(run.out().lines()).allSatisfy(f -> assertThat(Path.of(f)).isNotEmptyFile());
+    assertThat(run.out()).contains("drive-approach-walk-cut-sheet.pdf");
+    assertThat(run.error()).contains("no display");
+  }
+
+  @Test
+  void faultOfTheProgramLeavesAReportAndNoTrace() {
+    Run run =
+        Run.with(
+            plan -> {
+              throw new IllegalStateException("made by the test");
+            },
+            "",
+            "design");
+    assertThat(run.code()).isEqualTo(Outcome.FAULT);
+    assertThat(run.error()).contains("A report lies in").doesNotContain("\tat ", "made by");
+    Path report = Path.of(run.error().replaceAll("(?s).* lies in (.*?);.*", "$1"));
+    assertThat(report).content().contains("made by the test", "IllegalStateException");
+    assertThat(report.toFile().delete()).isTrue();
+  }
+
+  private String at(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  private String copy(String plan) throws IOException {
+    return Files.copy(Path.of(plan), folder.resolve("plan.jointwright.json")).toString();
+  }
+}
