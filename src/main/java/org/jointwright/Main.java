@@ -1,15 +1,37 @@
 package org.jointwright;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jointwright.command.CommandLineProgram;
+import org.jointwright.designer.start.Designer;
 
-/** Where the program starts. */
+/** Where the program starts, and the one place that knows both front ends. */
 public final class Main {
+  /** Held here, for a logger that nobody holds forgets its level. */
+  private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
   private Main() {}
 
   /** Runs the command named by the arguments. */
   public static void main(String[] args) {
     // Libraries may log nowhere without saying so: standard error is for our own messages.
+    TOOLKIT.setLevel(Level.SEVERE);
     System.setProperty("slf4j.internal.verbosity", "ERROR");
-    System.exit(CommandLineProgram.run(plan -> false, args));
+    System.exit(CommandLineProgram.run(Main::openWindow, args));
+  }
+
+  private static boolean openWindow(Optional<Path> plan) {
+    try {
+      Designer.open(plan);
+      return true;
+    } catch (IllegalStateException e) {
+      // This cause is how the window says that there is no screen; any other is a fault of ours.
+      if (e.getCause() instanceof UnsupportedOperationException) {
+        return false;
+      }
+      throw e;
+    }
   }
 }

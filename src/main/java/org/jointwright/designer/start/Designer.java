@@ -107,9 +107,12 @@ public final class Designer {
         };
     try {
       Platform.startup(show);
-      closed.await();
     } catch (UnsupportedOperationException e) {
+      // Not to be ended either: what never started waits for its start for ever.
       throw new IllegalStateException("there is no screen", e);
+    }
+    try {
+      closed.await();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } finally {
