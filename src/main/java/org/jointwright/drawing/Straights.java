@@ -3,6 +3,8 @@ package org.jointwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.plan.Joint;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
@@ -17,6 +19,9 @@ final class Straights {
   /** An end farther than this off the line between the far ends is a bend; inches. */
   private static final double BEND = 1.0 / 32;
 
+  /** A chord of an arc stands no farther off it than this; inches. */
+  private static final double CHORD = 0.25;
+
   private Straights() {}
 
   /** A line and the joints it is made of, in the order they follow each other. */
@@ -25,12 +30,28 @@ final class Straights {
   /** The joints as lines, in the order of their first parts. */
   static List<Run> of(List<Joint> joints) {
     List<Run> runs = new ArrayList<>();
-    joints.forEach(j -> runs.add(new Run(j.path(), List.of(j))));
+    joints.forEach(j -> pieces(j.path()).forEach(p -> runs.add(new Run(p, List.of(j)))));
     boolean more = true;
     while (more) {
       more = joinOne(runs);
     }
     return runs;
+  }
+
+  /** A path whole where it is straight or one arc, told by chords or not; else edge by edge. */
+  private static List<Path> pieces(Path path) {
+    if (path.edges().size() == 1) {
+      return List.of(path);
+    }
+    Point middle = path.edges().get(path.edges().size() / 2).start();
+    if (path.isClosed() || path.edges().size() == 2) {
+      return path.edges().stream().map(Path::of).toList();
+    }
+    Edge arc = Arc.through(path.start(), middle, path.end());
+    boolean all =
+        path.edges().stream()
+            .allMatch(e -> arc.distance(e.start()) < BEND && arc.distance(e.at(0.5)) < CHORD);
+    return all ? List.of(Path.of(arc)) : path.edges().stream().map(Path::of).toList();
   }
 
   private static boolean joinOne(List<Run> runs) {

@@ -89,6 +89,11 @@ final class Certainty {
     return Math.sqrt(worst / 2);
   }
 
+  /** The doubt of one point, inches. */
+  double of(int i) {
+    return Math.sqrt((covariance[2 * i][2 * i] + covariance[2 * i + 1][2 * i + 1]) / 2);
+  }
+
   private void update(double[] a, double variance) {
     double[] ca = times(a);
     double s = variance + dot(a, ca);

@@ -16,7 +16,7 @@ import org.jointwright.shape.Point;
 /** What stands in the column beside the plan. */
 final class ColumnBlocks {
   /** A bend of a side that is farther off the string than this is told; inches. */
-  private static final double BEND = 1.0 / 16;
+  private static final double BEND = 1.0 / 32;
 
   private final Facts facts;
   private final double turn;
@@ -52,7 +52,7 @@ final class ColumnBlocks {
   /** Diagonals; two of one length share a row. */
   private List<ListBlock.Row> ties() {
     Map<String, List<String>> byLength = new LinkedHashMap<>();
-    for (Ties.Tie tie : facts.ties()) {
+    for (Ties.Tie tie : facts.ties().pulls()) {
       byLength
           .computeIfAbsent(facts.print(tie.length()), k -> new ArrayList<>())
           .add(tie.from().letter() + "–" + tie.to().letter());
@@ -67,19 +67,24 @@ final class ColumnBlocks {
     for (Tape t : facts.lettering().tapes()) {
       if (t.path().edges().size() == 1 && t.path().edges().getFirst() instanceof Arc arc) {
         double bow = Schedule.bow(arc);
-        String side = facts.say(bow >= 0 ? "arcs.left" : "arcs.right", facts.print(Math.abs(bow)));
-        String chord = facts.print(arc.start().distance(arc.end()));
+        String side = facts.say(bow >= 0 ? "arcs.left" : "arcs.right", facts.fine(Math.abs(bow)));
+        String chord = facts.fine(arc.start().distance(arc.end()));
         rows.add(
             new ListBlock.Row(
-                facts.say("arcs.row", t.name(), facts.print(arc.radius()), chord, side), ""));
+                facts.say("arcs.row", t.name(), facts.fine(arc.radius()), chord, side), ""));
       }
     }
     return rows;
   }
 
-  /** Vertices of straight sides that stand off the string from corner to corner. */
+  /** Corners told from a string, and bends of straight sides that stand off theirs. */
   private List<ListBlock.Row> bends() {
     List<ListBlock.Row> rows = new ArrayList<>();
+    for (Ties.Offset o : facts.ties().offsets()) {
+      rows.add(
+          new ListBlock.Row(
+              facts.say("bends.corner", o.corner().letter(), facts.off(o.where())), ""));
+    }
     for (Tape t : facts.lettering().tapes()) {
       if (!t.isStraight()) {
         continue;
@@ -92,7 +97,7 @@ final class ColumnBlocks {
           double along = u.dot(e.start().minus(t.from().at()));
           rows.add(
               new ListBlock.Row(
-                  facts.say(key, facts.print(along), t.name(), facts.print(Math.abs(off))), ""));
+                  facts.say(key, facts.print(along), t.name(), facts.fine(Math.abs(off))), ""));
         }
       }
     }

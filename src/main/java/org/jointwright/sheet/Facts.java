@@ -5,6 +5,9 @@ import java.util.Map;
 import org.jointwright.drawing.Numbering;
 import org.jointwright.joint.Layout;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthPrinter;
+import org.jointwright.measure.Rounding;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
@@ -27,7 +30,7 @@ record Facts(
     Numbering numbering,
     Map<Integer, Finder.Run> runs,
     List<Chains.Chain> chains,
-    List<Ties.Tie> ties) {
+    Ties ties) {
   static Facts of(Layout layout, Words words) {
     Plan plan = layout.plan();
     Lettering lettering = Lettering.of(plan);
@@ -49,6 +52,13 @@ record Facts(
 
   String print(double inches) {
     return words.print(Length.inches(inches));
+  }
+
+  /** A length to 1/16 in or 1 mm: what a whole arc or a bend hangs on is told more finely. */
+  String fine(double inches) {
+    boolean metric = words.units() == UnitSystem.METRIC;
+    Rounding step = metric ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
+    return LengthPrinter.print(Length.inches(inches), step);
   }
 
   String say(String key, Object... arguments) {

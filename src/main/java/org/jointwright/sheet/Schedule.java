@@ -2,6 +2,7 @@ package org.jointwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Numbering.Item;
 import org.jointwright.drawing.Numbering.Work;
@@ -9,8 +10,10 @@ import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Tape;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
 /** The tables of the joints. */
@@ -116,6 +119,11 @@ final class Schedule {
     Finder.Run run = run(item);
     String beside = beside(item.joints().getFirst(), slab);
     if (run.from() instanceof Whereabouts.AtCorner a && run.to() instanceof Whereabouts.AtCorner) {
+      Optional<Tape> whole =
+          facts.lettering().tapes().stream().filter(t -> isWhole(t, run.path())).findFirst();
+      if (whole.isPresent()) {
+        return (whole.get().name() + " " + beside).strip();
+      }
       StringBuilder letters = new StringBuilder(a.corner().letter());
       List<Edge> edges = run.path().edges();
       for (int i = 0; i < edges.size(); i++) {
@@ -128,6 +136,12 @@ final class Schedule {
     }
     return (facts.say("set.between", facts.say(run.from()), facts.say(run.to())) + " " + beside)
         .strip();
+  }
+
+  /** Whether a path runs along the whole of a tape and nowhere else. */
+  private static boolean isWhole(Tape tape, Path path) {
+    return Math.abs(tape.length() - path.length()) < Sides.ON
+        && path.edges().stream().allMatch(e -> tape.carries(e.at(0.5), Sides.ON));
   }
 
   private String beside(Joint joint, Slab slab) {

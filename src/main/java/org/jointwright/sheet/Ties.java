@@ -15,15 +15,28 @@ import org.jointwright.shape.Ring;
  * The diagonals that, with the sides, hold every corner in its place. Both diagonals of each slab
  * of four corners, to check that it is square; then, as long as a corner could wander when every
  * figure is off by its rounding, the one more pull between two corners that helps most.
+ *
+ * @param pulls the diagonals
+ * @param offsets corners that have to be told from a string instead
  */
-final class Ties {
+record Ties(List<Tie> pulls, List<Offset> offsets) {
   /** What rounding to 1/8 in leaves of doubt: a twelfth of the square of the step; inches. */
   static final double ROUNDING = 0.125 / Math.sqrt(12);
 
   /** How far a corner may wander; inches, one standard deviation. */
-  private static final double ENOUGH = 0.09;
+  private static final double ENOUGH = 0.075;
 
-  private Ties() {}
+  /** A corner that may wander by more than this is held by nothing; inches. */
+  private static final double LOOSE = 1;
+
+  /** Copies the lists. */
+  Ties {
+    pulls = List.copyOf(pulls);
+    offsets = List.copyOf(offsets);
+  }
+
+  /** A corner told from a string. */
+  record Offset(Corner corner, Whereabouts.Off where) {}
 
   /** A pull of the tape from corner to corner. */
   record Tie(Corner from, Corner to) {
@@ -32,7 +45,7 @@ final class Ties {
     }
   }
 
-  static List<Tie> of(Plan plan, Lettering lettering) {
+  static Ties of(Plan plan, Lettering lettering) {
     List<Corner> corners = lettering.corners();
     Certainty certainty = new Certainty(corners.stream().map(Corner::at).toList());
     for (Tape t : lettering.tapes()) {
@@ -51,6 +64,13 @@ final class Ties {
       }
     }
     ties.forEach(t -> certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to())));
+    addPulls(plan, lettering, certainty, ties);
+    return new Ties(ties, offsets(lettering, certainty));
+  }
+
+  private static void addPulls(
+      Plan plan, Lettering lettering, Certainty certainty, List<Tie> ties) {
+    List<Corner> corners = lettering.corners();
     List<Tie> candidates = candidates(plan, lettering, ties);
     int most = 3 * corners.size();
     while (certainty.worst() > ENOUGH && ties.size() < most && !candidates.isEmpty()) {
@@ -72,7 +92,19 @@ final class Ties {
       candidates.remove(best);
       ties.add(best);
     }
-    return ties;
+  }
+
+  /** Corners that no pull holds, since all stand in one line, are told from a string. */
+  private static List<Offset> offsets(Lettering lettering, Certainty certainty) {
+    Sides sides = new Sides(lettering);
+    List<Offset> offsets = new ArrayList<>();
+    for (int i = 0; i < lettering.corners().size(); i++) {
+      Corner c = lettering.corners().get(i);
+      if (certainty.of(i) > LOOSE) {
+        offsets.add(new Offset(c, sides.off("", c.at())));
+      }
+    }
+    return offsets;
   }
 
   private static Tie tie(Corner a, Corner b) {
