@@ -44,6 +44,18 @@ final class Comparison {
         to.add(c.at());
       }
     }
+    UnaryOperator<Point> byCorners = Fit.rigid(from, to);
+    for (Item item : Numbering.of(plan).items()) {
+      Path path = rebuilt.joints.get(item.number());
+      if (path != null) {
+        from.addAll(List.of(path.start(), path.end()));
+        boolean same =
+            byCorners.apply(path.start()).distance(item.path().start())
+                < byCorners.apply(path.start()).distance(item.path().end());
+        to.add(same ? item.path().start() : item.path().end());
+        to.add(same ? item.path().end() : item.path().start());
+      }
+    }
     onPlan = Fit.rigid(from, to);
   }
 
@@ -60,6 +72,8 @@ final class Comparison {
       c.outlines();
       c.items();
       c.figures();
+      c.listedMarks();
+      c.differences.addAll(Sections.differences(plan, lines));
       return c.differences;
     } catch (AssertionError | RuntimeException e) {
       return List.of("not read: " + e);
@@ -158,6 +172,25 @@ final class Comparison {
                           && onPage.apply(turnedOver(m.at())).distance(f.at()) < FIGURE_NEAR);
       if (!found) {
         differences.add("the figure " + f.text() + " at " + f.at() + " is no mark near it");
+      }
+    }
+  }
+
+  /** The marks that are listed with a side stand on it. */
+  private void listedMarks() {
+    for (Map.Entry<String, Reading.Side> e : reading.sides().entrySet()) {
+      Path side = rebuilt.sides.get(e.getKey());
+      for (double mark : e.getValue().marks()) {
+        Point at = Rebuilt.along(side, mark);
+        boolean found =
+            marks().stream()
+                .anyMatch(
+                    m ->
+                        Math.abs(m.along() - mark) < 2 * tolerance
+                            && m.at().distance(at) < 4 * tolerance);
+        if (!found) {
+          differences.add("the mark " + mark + " of side " + e.getKey() + " is at nothing");
+        }
       }
     }
   }

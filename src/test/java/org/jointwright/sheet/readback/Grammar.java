@@ -22,6 +22,11 @@ final class Grammar {
     return LengthReader.read(text, LengthUnit.INCH).inches();
   }
 
+  /** A figure of the scale bar, which may be feet or metres alone. */
+  static double barLength(String text) {
+    return length(text.endsWith("′") ? text + "-0″" : text);
+  }
+
   static boolean isLength(String text) {
     return text.matches(LENGTH);
   }

@@ -61,7 +61,7 @@ final class Rebuilt {
       if (arc instanceof Arc c) {
         // The radius is the least certain of the figures: a bow slips it by (chord/bow)^2 / 8.
         double slip = Math.pow(bow.chord() / bow.left(), 2) / 8 + 1;
-        near("radius of " + name, c.radius(), bow.radius(), tolerance * slip);
+        near("radius of " + name, c.radius(), bow.radius(), tolerance / 2 * slip);
       }
       near("arc " + name, arc.length(), side.length(), 2 * tolerance);
       return Path.of(arc);
