@@ -18,7 +18,7 @@ import org.jointwright.shape.Point;
 /** Compares what was rebuilt from a printed sheet with the plan that it was printed from. */
 final class Comparison {
   /** How far a figure of a chain may stand from its mark on the page, millimetres. */
-  private static final double FIGURE_NEAR = 34;
+  private static final double FIGURE_NEAR = 30;
 
   private final Plan plan;
   private final Reading reading;
@@ -178,12 +178,13 @@ final class Comparison {
 
   /** The marks that are listed with a side stand on it. */
   private void listedMarks() {
+    List<Mark> all = marks();
     for (Map.Entry<String, Reading.Side> e : reading.sides().entrySet()) {
       Path side = rebuilt.sides.get(e.getKey());
       for (double mark : e.getValue().marks()) {
         Point at = Rebuilt.along(side, mark);
         boolean found =
-            marks().stream()
+            all.stream()
                 .anyMatch(
                     m ->
                         Math.abs(m.along() - mark) < 2 * tolerance

@@ -157,6 +157,15 @@ final class Sections {
   /** The scale bar's figures stand as far apart as the printed scale says. */
   private void scale() {
     Reading reading = SheetReader.read(lines);
+    long scales =
+        lines.stream()
+            .filter(l -> l.y() > 200 && Math.abs(l.x() - 142) < 1)
+            .map(Printed::text)
+            .distinct()
+            .count();
+    if (scales != 1) {
+      differences.add("the pages say different scales");
+    }
     Printed zero = lines.stream().filter(l -> l.text().equals("0")).findFirst().orElseThrow();
     double checked = 0;
     for (Printed l : lines) {
