@@ -27,6 +27,9 @@ final class Lines {
    */
   static final double REACH = 0.5 + 1.0 / 16;
 
+  /** An end this near a corner is meant to be on it, inches. */
+  private static final double HARD_BY = 1.0 / 16;
+
   private static final double[] SAMPLES = {0, 0.25, 0.5, 0.75, 1};
 
   private Lines() {}
@@ -125,10 +128,10 @@ final class Lines {
     return lines.stream().noneMatch(l -> l.edge().distance(p) <= Noding.SAME);
   }
 
-  /** The nearest corner of the lines in reach, else their nearest point in reach, else the end. */
+  /** The nearest corner of the lines hard by, else their nearest point in reach, else the end. */
   private static Point nearest(List<Line> lines, Line own, Point end) {
     Point corner = end;
-    double cornerAt = REACH;
+    double cornerAt = HARD_BY;
     Point foot = end;
     double footAt = REACH;
     for (Line other : lines) {
@@ -148,7 +151,7 @@ final class Lines {
         footAt = near.distance(end);
       }
     }
-    // A corner half an inch off along the edge is the corner; further off it is a mark.
-    return cornerAt < REACH ? corner : foot;
+    // A corner a hair off along the edge is the corner; farther off the end is a mark of its own.
+    return cornerAt < HARD_BY ? corner : foot;
   }
 }
