@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Draft;
 import org.jointwright.designer.state.Drafting;
-import org.jointwright.designer.state.Guide;
 import org.jointwright.designer.state.Said;
 import org.jointwright.designer.state.Stroke;
 import org.jointwright.designer.state.Strokes;
@@ -15,7 +14,6 @@ import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
-import org.jointwright.drawing.TapeMarks;
 import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
 import org.jointwright.measure.Length;
@@ -31,7 +29,6 @@ import org.jointwright.text.Words;
 final class DraftMarks {
   private static final double FIGURE = 22;
   private static final double LETTER = 15;
-  private static final double LABEL = 14;
 
   private final Desk desk;
   private final Draft draft;
@@ -137,42 +134,9 @@ final class DraftMarks {
     if (!(said instanceof Said.Silent)) {
       return;
     }
-    draft.pencil().stream().flatMap(p -> p.guides().stream()).forEach(this::string);
-  }
-
-  private void string(Guide guide) {
-    Point from = view.on(guide.from());
-    Point to = view.on(guide.to());
-    String kind = words.say("window.guide." + key(guide.kind()));
-    if (guide.length() > 0) {
-      Point way = to.minus(from).unit();
-      Path line = Path.straight(from.minus(way.times(20)), to.plus(way.times(60)));
-      marks.add(TapeMarks.string(line, 2));
-    }
-    boolean isFirstTape =
-        guide.kind() == Guide.Kind.IN_LINE
-            || guide.kind() == Guide.Kind.ON_SIDE
-            || guide.kind() == Guide.Kind.HALF_WAY;
-    String text =
-        isFirstTape ? words.say("window.guide.with", kind, Length.inches(guide.length())) : kind;
-    Point at =
-        guide.kind() == Guide.Kind.IN_LINE
-            ? from.towards(to, 0.5).plus(new Point(10, -8))
-            : to.plus(new Point(16, guide.kind() == Guide.Kind.HALF_WAY ? 28 : -14));
-    marks.add(Mark.Words.level(at, text, LABEL, Weight.MEDIUM, Anchor.START, Role.STRING));
-  }
-
-  static String key(Guide.Kind kind) {
-    return switch (kind) {
-      case SQUARE -> "square";
-      case STRAIGHT_ON -> "straightOn";
-      case LEVEL -> "level";
-      case IN_LINE -> "inLine";
-      case HALF_WAY -> "halfWay";
-      case CORNER -> "corner";
-      case ON_SIDE -> "onSide";
-      case FIRST_CORNER -> "firstCorner";
-    };
+    draft
+        .pencil()
+        .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, view, words))));
   }
 
   private void pencil() {

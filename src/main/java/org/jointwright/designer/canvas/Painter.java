@@ -37,6 +37,13 @@ public final class Painter {
     marks.forEach(this::paint);
   }
 
+  /** Paints marks as thin washes, so that what lies under them still shows. */
+  public void wash(List<? extends Mark> marks, double strength) {
+    pen.setGlobalAlpha(strength);
+    paint(marks);
+    pen.setGlobalAlpha(1);
+  }
+
   /** Paints a mark. */
   public void paint(Mark mark) {
     switch (mark) {

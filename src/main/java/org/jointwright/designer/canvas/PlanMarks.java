@@ -20,12 +20,19 @@ public final class PlanMarks {
 
   private PlanMarks() {}
 
-  /** The marks of the plan, of what is written on it, and of the findings' flags. */
-  public static List<Mark> of(Desk desk, Words words) {
+  /** The marks of the plan itself. */
+  public static List<Mark> plan(Desk desk) {
+    Layout layout = Shown.of(desk);
+    return layout.plan().slabs().isEmpty()
+        ? List.of()
+        : List.of(PlanDrawing.of(layout, desk.viewport().view(), Pens.SCREEN));
+  }
+
+  /** The marks of what is written on it, of the findings' flags, of scale and north. */
+  public static List<Mark> writing(Desk desk, Words words) {
     List<Mark> marks = new ArrayList<>();
     Layout layout = Shown.of(desk);
     if (!layout.plan().slabs().isEmpty()) {
-      marks.add(PlanDrawing.of(layout, desk.viewport().view(), Pens.SCREEN));
       Places places = new Places();
       List<Mark> flags = flags(desk, places);
       marks.addAll(Labels.of(layout, desk, places, words));

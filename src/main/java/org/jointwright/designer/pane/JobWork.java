@@ -9,6 +9,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
 import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
 
 /** What can be done with the job as a whole: begin, open, keep, write the sheets, close. */
 public final class JobWork {
@@ -72,7 +73,8 @@ public final class JobWork {
 
   /** Opens a plan file. */
   public void open(Path file) {
-    workshop.run(() -> outside.open(file, board.words()), opened -> opened(file, opened));
+    Words words = board.words();
+    workshop.run(() -> outside.open(file, words), opened -> opened(file, opened));
   }
 
   private void opened(Path file, Outside.Opened opened) {
@@ -125,8 +127,9 @@ public final class JobWork {
 
   private void keepNow(Path file, Runnable then) {
     Plan plan = board.desk().plan();
+    Words words = board.words();
     workshop.run(
-        () -> outside.save(plan, file, board.words()),
+        () -> outside.save(plan, file, words),
         trouble -> {
           if (trouble.isPresent()) {
             board.change(
@@ -149,8 +152,10 @@ public final class JobWork {
 
   private void sheetsNow(Path folder) {
     Plan plan = board.desk().plan();
+    Optional<Path> file = board.desk().papers().file();
+    Words words = board.words();
     workshop.run(
-        () -> outside.sheets(plan, folder, board.words()),
+        () -> outside.sheets(plan, folder, file, words),
         written -> {
           if (written.trouble().isEmpty()) {
             List<String> names = written.files().stream().map(Path::toString).toList();

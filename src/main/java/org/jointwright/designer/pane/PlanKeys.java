@@ -2,11 +2,14 @@ package org.jointwright.designer.pane;
 
 import javafx.scene.input.KeyEvent;
 import org.jointwright.designer.canvas.LiveMarks;
+import org.jointwright.designer.facts.TakeOut;
+import org.jointwright.designer.hand.Nudge;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Draft;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
+import org.jointwright.shape.Point;
 
 /** What keys do while the paper has the focus: the typed sentence, Enter, Esc, arrows, Delete. */
 final class PlanKeys {
@@ -72,8 +75,23 @@ final class PlanKeys {
         escape();
         e.consume();
       }
+      case DELETE -> {
+        board.change(d -> TakeOut.picked(d, board.words()));
+        e.consume();
+      }
+      case LEFT -> nudge(e, new Point(-1, 0));
+      case RIGHT -> nudge(e, new Point(1, 0));
+      case UP -> nudge(e, new Point(0, 1));
+      case DOWN -> nudge(e, new Point(0, -1));
       default -> {}
     }
+  }
+
+  /** With Shift a foot, or a tenth of a metre, at once. */
+  private void nudge(KeyEvent e, Point way) {
+    int steps = e.isShiftDown() ? (board.desk().plan().unit().isMetric() ? 10 : 12) : 1;
+    board.change(d -> Nudge.by(d, way, steps));
+    e.consume();
   }
 
   private void backspace() {

@@ -7,6 +7,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
+import org.jointwright.designer.canvas.BrokenPanels;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PlanMarks;
@@ -89,7 +90,10 @@ public final class PlanPane extends Region {
       GraphicsContext pen = plan.getGraphicsContext2D();
       pen.setFill(theme.color(Role.PAPER));
       pen.fillRect(0, 0, plan.getWidth(), plan.getHeight());
-      painter(pen).paint(PlanMarks.of(desk, board.words()));
+      Painter painter = painter(pen);
+      painter.paint(PlanMarks.plan(desk));
+      painter.wash(BrokenPanels.of(desk), BrokenPanels.STRENGTH);
+      painter.paint(PlanMarks.writing(desk, board.words()));
       painted = Optional.of(desk);
     }
     GraphicsContext pen = live.getGraphicsContext2D();

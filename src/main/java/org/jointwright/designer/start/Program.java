@@ -5,12 +5,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.Answer;
+import org.jointwright.app.CutSheets;
 import org.jointwright.app.PlanFiles;
-import org.jointwright.check.Checks;
+import org.jointwright.app.UnprintableException;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Wish;
 import org.jointwright.file.PlanReading;
+import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -43,11 +45,21 @@ final class Program implements Outside {
   @Override
   public Laid work(Wish wish) {
     Answer answer = wish.lay() ? Answer.laid(wish.plan()) : Answer.asItStands(wish.plan());
-    return new Laid(wish.generation(), answer.layout(), Checks.judge(wish.plan(), answer.layout()));
+    return new Laid(wish.generation(), answer.layout(), answer.judgement());
   }
 
   @Override
-  public Written sheets(Plan plan, Path folder, Words words) {
-    return new Written(List.of(), List.of());
+  public Written sheets(Plan plan, Path folder, Optional<Path> file, Words words) {
+    try {
+      Layout layout = Answer.asItStands(plan).layout();
+      String stem = CutSheets.stem(file);
+      return new Written(CutSheets.write(layout, folder, stem, Optional.empty()), List.of());
+    } catch (IOException e) {
+      String what = words.say("window.file.cannotWrite", folder.toString(), said(e));
+      return new Written(List.of(), List.of(what));
+    } catch (UnprintableException e) {
+      String what = words.say("window.file.unprintable", e.letter(), e.text());
+      return new Written(List.of(), List.of(what));
+    }
   }
 }

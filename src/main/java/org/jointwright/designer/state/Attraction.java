@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Vertex;
+import org.jointwright.plan.edit.Ref;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
@@ -15,11 +16,14 @@ import org.jointwright.shape.Point;
  * the side before and straight on from it, in line with other corners. What lies farther away than
  * its reach draws nothing.
  *
- * @param plan the plan drawn on
- * @param draft what is being drawn
+ * @param corners the corners that draw it
+ * @param sides the sides that draw it
+ * @param draft the sides before the pencil
  * @param pixel inches for a pixel
+ * @param isMetric whether tidy lengths are metric
  */
-public record Attraction(Plan plan, Draft draft, double pixel) {
+public record Attraction(
+    List<Point> corners, List<Edge> sides, Draft draft, double pixel, boolean isMetric) {
   private static final double CORNER_REACH = 11;
   private static final double LINE_REACH = 8;
   private static final double SIDE_REACH = 7;
@@ -33,6 +37,26 @@ public record Attraction(Plan plan, Draft draft, double pixel) {
     double away(Point p) {
       return foot(p).distance(p);
     }
+  }
+
+  /** What draws a pencil that draws on a plan. */
+  public static Attraction drawing(Plan plan, Draft draft, double pixel) {
+    return new Attraction(
+        cornersOf(plan, Optional.empty()), sidesOf(plan, ""), draft, pixel, plan.unit().isMetric());
+  }
+
+  /** What draws a corner that is dragged: the sides at it, and all that is not its own. */
+  public static Attraction dragging(Plan plan, Ref corner, double pixel) {
+    List<Vertex> ring = Picks.outline(plan, corner).orElseThrow().vertices();
+    int n = ring.size();
+    Vertex before = Vertex.at(ring.get((corner.index() + n - 2) % n).at());
+    Vertex last = Vertex.at(ring.get((corner.index() + n - 1) % n).at());
+    return new Attraction(
+        cornersOf(plan, Optional.of(corner)),
+        sidesOf(plan, corner.slab()),
+        new Draft(List.of(before, last), Optional.empty(), ""),
+        pixel,
+        plan.unit().isMetric());
   }
 
   /** Where the pencil comes to stand for a hand at {@code raw}. */
@@ -51,14 +75,14 @@ public record Attraction(Plan plan, Draft draft, double pixel) {
       Point f = first.get();
       return Optional.of(new Pencil(f, List.of(new Guide(Guide.Kind.FIRST_CORNER, f, f))));
     }
-    return corners().stream()
+    return corners.stream()
         .filter(c -> c.distance(raw) <= reach)
         .min(Comparator.comparingDouble(c -> c.distance(raw)))
         .map(c -> new Pencil(c, List.of(new Guide(Guide.Kind.CORNER, c, c))));
   }
 
   private Optional<Pencil> halfWay(Point raw) {
-    return sides().stream()
+    return sides.stream()
         .filter(e -> e.at(0.5).distance(raw) <= CORNER_REACH * pixel)
         .findFirst()
         .map(
@@ -68,7 +92,7 @@ public record Attraction(Plan plan, Draft draft, double pixel) {
   }
 
   private Optional<Pencil> side(Point raw) {
-    return sides().stream()
+    return sides.stream()
         .filter(e -> e.distance(raw) <= SIDE_REACH * pixel)
         .findFirst()
         .map(
@@ -144,21 +168,31 @@ public record Attraction(Plan plan, Draft draft, double pixel) {
     List<Point> points = new ArrayList<>();
     int n = draft.placed().size();
     draft.placed().subList(0, Math.max(0, n - 1)).forEach(v -> points.add(v.at()));
-    points.addAll(corners());
+    points.addAll(corners);
     return points;
   }
 
-  private List<Point> corners() {
+  private static List<Point> cornersOf(Plan plan, Optional<Ref> but) {
     List<Point> corners = new ArrayList<>();
     for (Slab s : plan.slabs()) {
-      s.outline().vertices().stream().map(Vertex::at).forEach(corners::add);
-      s.openings().forEach(o -> o.outline().vertices().forEach(v -> corners.add(v.at())));
+      for (int ring = Ref.OUTLINE; ring < s.openings().size(); ring++) {
+        List<Vertex> vertices =
+            Picks.outline(plan, new Ref(s.id(), ring, 0)).orElseThrow().vertices();
+        for (int i = 0; i < vertices.size(); i++) {
+          if (!but.equals(Optional.of(new Ref(s.id(), ring, i)))) {
+            corners.add(vertices.get(i).at());
+          }
+        }
+      }
     }
     return corners;
   }
 
-  private List<Edge> sides() {
-    return plan.slabs().stream().flatMap(s -> s.outline().ring().edges().stream()).toList();
+  private static List<Edge> sidesOf(Plan plan, String but) {
+    return plan.slabs().stream()
+        .filter(s -> !s.id().equals(but))
+        .flatMap(s -> s.outline().ring().edges().stream())
+        .toList();
   }
 
   private Point tidy(Point raw) {
@@ -173,7 +207,7 @@ public record Attraction(Plan plan, Draft draft, double pixel) {
   /** To the finest step of a tape that the hand can hit at this scale. */
   private double stepped(double inches) {
     double[] steps =
-        plan.unit().isMetric()
+        isMetric
             ? new double[] {10 / 25.4, 50 / 25.4, 100 / 25.4, 500 / 25.4}
             : new double[] {1, 3, 6, 12, 60};
     double step = steps[steps.length - 1];

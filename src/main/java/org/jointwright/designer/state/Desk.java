@@ -82,12 +82,17 @@ public record Desk(
 
   /** One step back; what was laid then comes back with it. */
   public Desk undone() {
-    return changed(papers.history().undone(), false).letGo();
+    return stepped(papers.history().undone());
   }
 
   /** One step forward again. */
   public Desk redone() {
-    return changed(papers.history().redone(), false).letGo();
+    return stepped(papers.history().redone());
+  }
+
+  private Desk stepped(History history) {
+    Pick found = Picks.still(history.now(), sight.picked(), plan());
+    return changed(history, false).letGo().picking(found);
   }
 
   private Desk changed(History history, boolean lay) {
@@ -95,7 +100,7 @@ public record Desk(
       return this;
     }
     Desk desk = withPapers(papers.with(history)).asked(lay);
-    return desk.picking(Picks.still(desk.plan(), sight.picked(), plan()));
+    return desk.picking(Picks.named(desk.plan(), sight.picked()));
   }
 
   private Desk asked(boolean lay) {

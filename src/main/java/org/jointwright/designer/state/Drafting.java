@@ -28,7 +28,7 @@ public final class Drafting {
   public static Pencil pencil(Desk desk, Draft draft, Pointer pointer) {
     return pointer.isFree()
         ? Pencil.free(pointer.plan())
-        : new Attraction(desk.plan(), draft, desk.viewport().inches(1)).at(pointer.plan());
+        : Attraction.drawing(desk.plan(), draft, desk.viewport().inches(1)).at(pointer.plan());
   }
 
   /** A corner set down where the pencil stands: the first, the next, or the last. */

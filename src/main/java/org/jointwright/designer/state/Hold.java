@@ -1,5 +1,6 @@
 package org.jointwright.designer.state;
 
+import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -11,18 +12,19 @@ public sealed interface Hold {
    *
    * @param corner which one
    * @param was where it stood
+   * @param pencil where it stands, and what drew it there
    */
-  record HeldCorner(Ref corner, Point was) implements Hold {}
+  record HeldCorner(Ref corner, Point was, Pencil pencil) implements Hold {}
 
   /**
    * A joint.
    *
    * @param slab its slab
-   * @param joint its name before the drag
+   * @param number its number before the drag, as text
    * @param was where it ran
-   * @param now where it runs
+   * @param now the joint where it runs
    */
-  record HeldJoint(String slab, String joint, Path was, Path now) implements Hold {}
+  record HeldJoint(String slab, String number, Path was, Joint now) implements Hold {}
 
   /** A fixed object. */
   record HeldFixed(String id) implements Hold {}

@@ -62,6 +62,10 @@ public interface Outside {
   /** Lays or judges what is wished. */
   Laid work(Wish wish);
 
-  /** Writes the crew's sheets of a plan that has joints into a folder. */
-  Written sheets(Plan plan, Path folder, Words words);
+  /**
+   * Writes the crew's sheets of a plan that has joints into a folder.
+   *
+   * @param file the plan's file, after which they are named
+   */
+  Written sheets(Plan plan, Path folder, Optional<Path> file, Words words);
 }

@@ -38,6 +38,13 @@ public final class Picks {
     };
   }
 
+  /** What {@code pick} is in a plan that one edit made: joints keep their names there. */
+  public static Pick named(Plan plan, Pick pick) {
+    return pick instanceof Pick.AtJoint j
+        ? (joint(plan, j).isPresent() ? j : Pick.NOTHING)
+        : still(plan, pick, plan);
+  }
+
   private static Optional<Pick> same(Plan plan, String slab, Joint was) {
     return plan.slab(slab).stream()
         .flatMap(s -> s.joints().stream())

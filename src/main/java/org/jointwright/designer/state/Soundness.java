@@ -1,9 +1,13 @@
 package org.jointwright.designer.state;
 
 import java.util.List;
+import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Ring;
 
 /** Whether an outline bounds a slab at all. */
 public final class Soundness {
@@ -16,6 +20,19 @@ public final class Soundness {
   public static boolean isSound(Outline outline) {
     List<Edge> edges = outline.ring().edges();
     return outline.ring().signedArea() > LEAST_AREA && !crosses(edges);
+  }
+
+  /** Whether a slab is sound: its outline, its openings, and that they lie inside. */
+  public static boolean holds(Plan plan, String slabId) {
+    Slab slab = plan.slab(slabId).orElseThrow();
+    Ring outer = slab.outline().ring();
+    for (Opening o : slab.openings()) {
+      boolean isInside = o.outline().vertices().stream().allMatch(v -> outer.contains(v.at()));
+      if (!isInside || !isSound(o.outline())) {
+        return false;
+      }
+    }
+    return isSound(slab.outline());
   }
 
   private static boolean crosses(List<Edge> edges) {

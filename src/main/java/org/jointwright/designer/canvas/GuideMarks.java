@@ -1,0 +1,63 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.designer.state.Guide;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.TapeMarks;
+import org.jointwright.drawing.View;
+import org.jointwright.drawing.Weight;
+import org.jointwright.measure.Length;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/** A string line that draws the pencil, its word, and its tape figure. */
+final class GuideMarks {
+  private static final double LABEL = 14;
+  private static final double BEYOND = 60;
+
+  private GuideMarks() {}
+
+  static List<Mark> of(Guide guide, View view, Words words) {
+    List<Mark> marks = new ArrayList<>();
+    Point from = view.on(guide.from());
+    Point to = view.on(guide.to());
+    String kind = words.say(key(guide.kind()));
+    if (guide.length() > 0) {
+      Point way = to.minus(from).unit();
+      Path line = Path.straight(from.minus(way.times(20)), to.plus(way.times(BEYOND)));
+      marks.add(TapeMarks.string(line, 2));
+    }
+    boolean hasFigure =
+        switch (guide.kind()) {
+          case IN_LINE, ON_SIDE, HALF_WAY -> guide.length() > 0;
+          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER -> false;
+        };
+    String text =
+        hasFigure ? words.say("window.guide.with", kind, Length.inches(guide.length())) : kind;
+    Point at =
+        switch (guide.kind()) {
+          case IN_LINE -> from.towards(to, 0.5).plus(new Point(10, -8));
+          case HALF_WAY, ON_SIDE -> to.plus(new Point(16, 30));
+          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER -> to.plus(new Point(16, -14));
+        };
+    marks.add(Mark.Words.level(at, text, LABEL, Weight.MEDIUM, Anchor.START, Role.STRING));
+    return marks;
+  }
+
+  private static String key(Guide.Kind kind) {
+    return switch (kind) {
+      case SQUARE -> "window.guide.square";
+      case STRAIGHT_ON -> "window.guide.straightOn";
+      case LEVEL -> "window.guide.level";
+      case IN_LINE -> "window.guide.inLine";
+      case HALF_WAY -> "window.guide.halfWay";
+      case CORNER -> "window.guide.corner";
+      case ON_SIDE -> "window.guide.onSide";
+      case FIRST_CORNER -> "window.guide.firstCorner";
+    };
+  }
+}

@@ -1,0 +1,59 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.TapeMarks;
+import org.jointwright.drawing.Typeface;
+import org.jointwright.drawing.View;
+import org.jointwright.drawing.Weight;
+import org.jointwright.measure.Length;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
+import org.jointwright.text.Words;
+
+/** The tape along a side, outside the slab: hook, arrow, figure. */
+final class SideTape {
+  private static final double OFF = 30;
+  private static final double ARROW = 12;
+
+  private SideTape() {}
+
+  /** The tape of an edge that has the concrete on its left. */
+  static List<Mark> beside(Edge e, View view, Words words, double size) {
+    String figure = words.print(Length.inches(e.length()));
+    Edge on = view.on(e);
+    Point out = view.heading(e.direction(0.5).left()).times(-1);
+    Point by = out.times(OFF);
+    List<Mark> marks = new ArrayList<>();
+    Point a = on.start().plus(by);
+    Point b = on.end().plus(by);
+    boolean isLong = a.distance(b) > 3 * ARROW;
+    if (e instanceof Segment && isLong) {
+      Point way = b.minus(a).unit();
+      marks.add(Mark.Line.of(a, b.minus(way.times(ARROW - 2)), 1.6, Role.STRING));
+      marks.add(TapeMarks.hook(a, way, 14, 4, Role.STRING));
+      marks.add(TapeMarks.arrow(b, way, ARROW, Role.STRING));
+    }
+    Point middle = on.at(0.5).plus(by);
+    marks.addAll(figure(middle, out, figure, size, Weight.BOLD, Role.STRING));
+    return marks;
+  }
+
+  /** A figure on a strip of paper, pushed outwards so that it clears the line at {@code by}. */
+  static List<Mark> figure(
+      Point by, Point out, String text, double size, Weight weight, Role role) {
+    double half = Typeface.of(weight).width(text, size) / 2;
+    Point at = by.plus(out.times(6 + Math.abs(out.x()) * half + Math.abs(out.y()) * size * 0.5));
+    Point base = at.plus(new Point(0, size * 0.36));
+    return List.of(
+        Mark.Area.of(
+            Rings.rounded(at.x() - half - 4, at.y() - size * 0.55, 2 * half + 8, size * 1.1, 4),
+            Role.PAPER),
+        Mark.Words.level(base, text, size, weight, Anchor.MIDDLE, role));
+  }
+}

@@ -1,0 +1,61 @@
+package org.jointwright.designer.hand;
+
+import org.jointwright.designer.state.Attraction;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Hold;
+import org.jointwright.designer.state.InHand;
+import org.jointwright.designer.state.Pencil;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.Pointer;
+import org.jointwright.designer.state.Soundness;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.shape.Point;
+
+/**
+ * Drags a corner. The joints are laid anew while it moves; where the outline would cross itself the
+ * corner stays at the last good place.
+ *
+ * @param corner which one
+ * @param was where it stood
+ * @param grip where on the paper the hand pressed
+ */
+record MoveCorner(Ref corner, Point was, Point grip) implements Gesture {
+  /** A hand that moved less meant to click; pixels. */
+  private static final double SLACK = 4;
+
+  @Override
+  public Desk press(Desk desk, Pointer pointer) {
+    return desk.picking(new Pick.AtCorner(corner));
+  }
+
+  @Override
+  public Desk drag(Desk desk, Pointer pointer) {
+    boolean isMoving = desk.hand().hold().isPresent();
+    if (!isMoving && pointer.paper().distance(grip) < SLACK) {
+      return desk;
+    }
+    Plan plan = desk.plan();
+    Pencil pencil =
+        pointer.isFree()
+            ? Pencil.free(pointer.plan())
+            : Attraction.dragging(plan, corner, desk.viewport().inches(1)).at(pointer.plan());
+    SlabEdit.MoveCorner edit = new SlabEdit.MoveCorner(corner, pencil.at());
+    if (!Soundness.holds(edit.applyTo(plan), corner.slab())) {
+      return desk;
+    }
+    Desk moved = isMoving ? desk.goingOn(edit) : desk.edited(edit);
+    return moved.withHand(InHand.holding(new Hold.HeldCorner(corner, was, pencil)));
+  }
+
+  @Override
+  public Desk release(Desk desk, Pointer pointer) {
+    return desk.letGo();
+  }
+
+  static MoveCorner of(Desk desk, Ref corner, Pointer pointer) {
+    return new MoveCorner(corner, Picks.vertex(desk.plan(), corner).orElseThrow(), pointer.paper());
+  }
+}
