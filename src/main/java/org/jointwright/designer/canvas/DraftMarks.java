@@ -87,7 +87,9 @@ final class DraftMarks {
     marks.add(Mark.Line.of(view.on(Path.of(e)), 4, Role.SELECTED));
     marks.add(Mark.Area.of(Rings.circle(end, 8), Role.PAPER));
     marks.add(Mark.Line.of(new Path(Rings.circle(end, 8).edges()), 3, Role.SELECTED));
-    figure(e, Role.SELECTED, Weight.BOLD);
+    if (said instanceof Said.Silent) {
+      figure(e, Role.SELECTED, Weight.BOLD);
+    }
   }
 
   /** The length of an edge beside it, outside the slab where the side is known. */

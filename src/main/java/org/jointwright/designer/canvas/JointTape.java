@@ -13,8 +13,10 @@ import org.jointwright.designer.state.Laid;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Numbering;
+import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.TapeMarks;
+import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
 import org.jointwright.measure.Length;
@@ -44,9 +46,12 @@ final class JointTape {
     plan = desk.plan();
   }
 
-  /** The tape of a joint that is picked. */
+  /** The tape of a joint that is picked, and its number filled with chalk. */
   static List<Mark> picked(Desk desk, String slab, Joint joint, Words words) {
     JointTape t = new JointTape(desk, words);
+    Numbering.of(t.plan)
+        .of(slab, joint)
+        .ifPresent(i -> t.number(Integer.toString(i.number()), joint));
     t.tape(joint, TAPE, ONWARD, Role.QUIET_TEXT);
     return t.marks;
   }
@@ -57,7 +62,17 @@ final class JointTape {
     boolean isBroken = isBroken(desk, held.slab());
     t.tape(held.now(), HELD, HELD_ONWARD, isBroken ? Role.MUST : Role.TEXT);
     t.was(held);
+    t.number(held.number(), held.now());
     return t.marks;
+  }
+
+  private void number(String number, Joint joint) {
+    Point at = view.on(joint.path().edges().getFirst().at(0.42));
+    double half = Math.max(9.5, Typeface.of(Weight.BOLD).width(number, 12) / 2 + 5);
+    marks.add(
+        Mark.Area.of(Rings.rounded(at.x() - half, at.y() - 9.5, 2 * half, 19, 4), Role.SELECTED));
+    Point base = at.plus(new Point(0, 4.3));
+    marks.add(Mark.Words.level(base, number, 12, Weight.BOLD, Anchor.MIDDLE, Role.ON_MUST));
   }
 
   private static boolean isBroken(Desk desk, String slab) {
@@ -71,14 +86,17 @@ final class JointTape {
         .ifPresent(
             m -> {
               String text = words.say("window.tape.was", Length.inches(m.at()));
-              Point at = view.on(held.was().start()).towards(view.on(held.was().end()), 0.85);
+              Point a = view.on(held.was().start());
+              Point b = view.on(held.was().end());
+              boolean isLevel = Math.abs(b.x() - a.x()) > Math.abs(b.y() - a.y());
+              Point by = isLevel ? new Point(0, -6) : new Point(8, 5);
               marks.add(
                   Mark.Words.level(
-                      at.plus(new Point(8, 0)),
+                      a.towards(b, 0.78).plus(by),
                       text,
                       15,
                       Weight.REGULAR,
-                      Anchor.START,
+                      isLevel ? Anchor.MIDDLE : Anchor.START,
                       Role.QUIET_TEXT));
             });
   }
@@ -144,10 +162,31 @@ final class JointTape {
 
   private void figure(Point by, Point out, String text, double size, Role role, String below) {
     Weight weight = size >= TAPE ? Weight.BOLD : Weight.REGULAR;
-    marks.addAll(SideTape.figure(by, out, text, size, weight, role));
-    if (size > TAPE) {
-      Point under = by.plus(out.times(size + 8));
-      marks.addAll(SideTape.figure(under, out, below, 14, Weight.REGULAR, Role.QUIET_TEXT));
+    if (size <= TAPE) {
+      marks.addAll(SideTape.figure(by, out, text, size, weight, role));
+      return;
     }
+    // Figure and caption stand as one block clear of the tape.
+    double caption = 16;
+    double half =
+        Math.max(
+                Typeface.of(weight).width(text, size), Typeface.of(Weight.REGULAR).width(below, 14))
+            / 2;
+    double high = (size + caption) / 2;
+    Point c = by.plus(out.times(10 + Math.abs(out.x()) * half + Math.abs(out.y()) * high));
+    marks.add(
+        Mark.Area.of(
+            Rings.rounded(c.x() - half - 6, c.y() - high - 2, 2 * half + 12, 2 * high + 6, 4),
+            Role.PAPER));
+    Point base = new Point(c.x(), c.y() - high + size * 0.86);
+    marks.add(Mark.Words.level(base, text, size, weight, Anchor.MIDDLE, role));
+    marks.add(
+        Mark.Words.level(
+            base.plus(new Point(0, caption + 4)),
+            below,
+            14,
+            Weight.REGULAR,
+            Anchor.MIDDLE,
+            Role.QUIET_TEXT));
   }
 }

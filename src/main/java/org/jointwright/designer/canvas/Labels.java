@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Numbering;
@@ -41,17 +42,19 @@ final class Labels {
   private final View view;
   private final Places places;
   private final Words words;
+  private final Pick picked;
   private final List<Mark> marks = new ArrayList<>();
 
-  private Labels(Layout layout, View view, Places places, Words words) {
+  private Labels(Layout layout, Desk desk, Places places, Words words) {
     this.layout = layout;
-    this.view = view;
+    view = desk.viewport().view();
+    picked = desk.picked();
     this.places = places;
     this.words = words;
   }
 
   static List<Mark> of(Layout layout, Desk desk, Places places, Words words) {
-    Labels labels = new Labels(layout, desk.viewport().view(), places, words);
+    Labels labels = new Labels(layout, desk, places, words);
     labels.nailheads();
     labels.letters();
     labels.names();
@@ -116,12 +119,23 @@ final class Labels {
 
   private void numbers() {
     for (Numbering.Item item : Numbering.of(layout.plan()).items()) {
+      if (isPicked(item)) {
+        continue;
+      }
       Optional<Path> path =
           item.boxOut()
               .map(b -> new Path(b.outline().ring().edges()))
               .or(() -> item.joints().stream().findFirst().map(Joint::path));
       path.ifPresent(p -> number(item, view.on(p)));
     }
+  }
+
+  /** What is picked carries its number in chalk, above the plan. */
+  private boolean isPicked(Numbering.Item item) {
+    return picked instanceof Pick.AtJoint j
+        && item.boxOut().isEmpty()
+        && item.slab().equals(j.slab())
+        && item.joints().stream().anyMatch(x -> x.id().equals(j.joint()));
   }
 
   private void number(Numbering.Item item, Path path) {

@@ -15,6 +15,7 @@ import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.Weight;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -36,12 +37,16 @@ final class SentenceMarks {
     String understood = new Understanding(desk.plan(), begun, words).of(said);
     boolean isUnclear = said instanceof Said.Unclear;
     String hint = words.say(isUnclear ? "window.typing.unclear" : "window.typing.enter");
-    Point end =
+    Box edge =
         Strokes.of(begun, said)
-            .map(s -> desk.viewport().toPaper(s.edge().at(0.55)))
-            .orElseGet(() -> desk.viewport().toPaper(begun.last().orElseThrow()));
+            .map(s -> desk.viewport().view().on(s.edge()).box())
+            .orElseGet(
+                () -> {
+                  Point last = desk.viewport().toPaper(begun.last().orElseThrow());
+                  return Box.of(last, last);
+                });
     double width = width(draft.typed(), understood);
-    Point corner = corner(desk, end, width);
+    Point corner = corner(desk, begun, edge, width);
     return box(corner, draft.typed(), understood, hint, isUnclear);
   }
 
@@ -79,16 +84,37 @@ final class SentenceMarks {
     return Math.max(180, Math.max(large, below));
   }
 
-  /** To the right of the edge where there is room, else to its left, and never off the paper. */
-  private static Point corner(Desk desk, Point by, double width) {
+  /** Where the box stands: the first place that is on the paper and clear of what is drawn. */
+  private static Point corner(Desk desk, Draft draft, Box edge, double width) {
     double w = desk.viewport().width();
     double h = desk.viewport().height();
-    double right = by.x() + 50;
-    double x = right + width + 12 <= w ? right : by.x() - 50 - width;
-    double y = by.y() - HEIGHT / 2;
-    return new Point(
-        Math.clamp(x, 12, Math.max(12, w - width - 12)),
-        Math.clamp(y, 12, Math.max(12, h - HEIGHT - 70)));
+    Box drawn = drawn(desk, draft).with(edge).grown(10);
+    Point c = edge.centre();
+    double high = HEIGHT + 60;
+    List<Point> wanted =
+        List.of(
+            new Point(edge.maxX() + 34, c.y() - HEIGHT / 2),
+            new Point(edge.minX() - 34 - width, c.y() - HEIGHT / 2),
+            new Point(c.x() - width / 2, drawn.maxY() + 44),
+            new Point(c.x() - width / 2, drawn.minY() - 44 - high));
+    Box paper = new Box(12, 70, w - 12, h - 50);
+    return wanted.stream()
+        .filter(p -> paper.holds(p) && paper.holds(p.plus(new Point(width, high))))
+        .filter(p -> !new Box(p.x(), p.y(), p.x() + width, p.y() + high).meets(drawn))
+        .findFirst()
+        .orElseGet(
+            () ->
+                new Point(
+                    Math.clamp(wanted.getFirst().x(), 12, Math.max(12, w - width - 12)),
+                    Math.clamp(wanted.getFirst().y(), 70, Math.max(70, h - high - 50))));
+  }
+
+  private static Box drawn(Desk desk, Draft draft) {
+    return draft.placed().stream()
+        .map(v -> desk.viewport().toPaper(v.at()))
+        .map(p -> Box.of(p, p))
+        .reduce(Box::with)
+        .orElseThrow();
   }
 
   private static List<Mark> box(

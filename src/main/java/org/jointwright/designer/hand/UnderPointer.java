@@ -3,7 +3,6 @@ package org.jointwright.designer.hand;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
-import org.jointwright.designer.state.Step;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
@@ -30,13 +29,18 @@ public final class UnderPointer {
   }
 
   /**
-   * What lies at {@code at}: corners before lines, lines before bodies. Among the joints only
-   * joints and slabs are found, elsewhere no joints, so that filler never hides its edge.
+   * What lies at {@code at}: corners before lines, lines before bodies. Found is what has facts at
+   * the step the user is at: joints among the joints only, so that filler never hides its edge.
    */
   public static Pick of(Desk desk, Point at) {
     UnderPointer u = new UnderPointer(desk.plan(), at, desk.viewport().inches(1));
-    Optional<Pick> lines = desk.sight().step() == Step.JOINTS ? u.joint() : u.corner().or(u::edge);
-    return lines.or(u::fixed).or(u::opening).or(u::slab).orElse(Pick.NOTHING);
+    return switch (desk.sight().step()) {
+      case OUTLINE ->
+          u.corner().or(u::edge).or(u::fixed).or(u::opening).or(u::slab).orElse(Pick.NOTHING);
+      case SECTION -> u.slab().orElse(Pick.NOTHING);
+      case JOINTS -> u.joint().or(u::slab).orElse(Pick.NOTHING);
+      case SHEETS -> Pick.NOTHING;
+    };
   }
 
   private Optional<Pick> corner() {

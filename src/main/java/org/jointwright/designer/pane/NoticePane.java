@@ -21,6 +21,9 @@ import org.jointwright.designer.state.Notice;
 final class NoticePane extends StackPane {
   private static final PseudoClass TROUBLE = PseudoClass.getPseudoClass("trouble");
 
+  /** More lines than this scroll. */
+  private static final int MOST_LINES = 6;
+
   private final Board board;
   private final JobWork job;
   private final VBox card = new VBox(10);
@@ -64,11 +67,8 @@ final class NoticePane extends StackPane {
     if (!notice.lines().isEmpty()) {
       VBox lines = new VBox(8);
       notice.lines().forEach(l -> lines.getChildren().add(styled(l, "body")));
-      ScrollPane scroll = new ScrollPane(lines);
-      scroll.setFitToWidth(true);
-      scroll.setMaxHeight(320);
-      scroll.setId("notice-lines");
-      card.getChildren().add(scroll);
+      lines.setId("notice-lines");
+      card.getChildren().add(notice.lines().size() > MOST_LINES ? scrolling(lines) : lines);
     }
     List<Node> buttons = new ArrayList<>();
     notice
@@ -84,6 +84,14 @@ final class NoticePane extends StackPane {
     row.getChildren().addAll(buttons);
     card.getChildren().add(row);
     javafx.application.Platform.runLater(buttons.getFirst()::requestFocus);
+  }
+
+  private static ScrollPane scrolling(VBox lines) {
+    ScrollPane scroll = new ScrollPane(lines);
+    scroll.setFitToWidth(true);
+    scroll.setPrefHeight(300);
+    scroll.setMinHeight(120);
+    return scroll;
   }
 
   private Button button(String name, Runnable action) {

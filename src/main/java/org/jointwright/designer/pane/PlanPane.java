@@ -110,6 +110,7 @@ public final class PlanPane extends Region {
   private static boolean isSameBelow(Desk a, Desk b) {
     return a.history() == b.history()
         && a.laying().laid().equals(b.laying().laid())
+        && a.picked().equals(b.picked())
         && a.viewport().equals(b.viewport());
   }
 }

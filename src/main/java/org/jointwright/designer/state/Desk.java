@@ -149,7 +149,10 @@ public record Desk(
 
   /** At another step of the job; an outline that is being drawn is put away. */
   public Desk withStep(Step step) {
-    return withHand(InHand.EMPTY).withSight(s -> s.at(step));
+    Pick pick = Picks.at(step, plan(), picked());
+    return withHand(InHand.EMPTY)
+        .withSight(s -> s.at(step).pointingAt(Pick.NOTHING))
+        .withSight(s -> pick.equals(s.picked()) ? s : s.picking(pick));
   }
 
   /** With something picked. */

@@ -98,13 +98,16 @@ public final class Drafting {
   /** The paper fitted anew when a corner has gone out of sight. */
   private static Desk inSight(Desk desk) {
     Optional<Point> last = desk.draft().flatMap(Draft::last);
-    boolean isOut = last.filter(p -> !desk.viewport().clear().holds(p)).isPresent();
+    Box clear = desk.viewport().clear();
+    // What is typed next stands beside the corner: there must be room for it.
+    Box room = clear.grown(-Math.min(clear.width(), clear.height()) / 8);
+    boolean isOut = last.filter(p -> !room.holds(p)).isPresent();
     if (!isOut) {
       return desk;
     }
     // Room for as much again, so that not every corner moves the paper.
     return Extent.of(desk)
-        .map(b -> b.grown(Math.max(b.width(), b.height()) / 4))
+        .map(b -> b.grown(Math.max(b.width(), b.height()) / 3))
         .map(b -> desk.withSight(s -> s.with(s.viewport().fitted(b), true)))
         .orElse(desk);
   }

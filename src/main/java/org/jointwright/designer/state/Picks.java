@@ -45,6 +45,29 @@ public final class Picks {
         : still(plan, pick, plan);
   }
 
+  /** What stays picked at another step: what has facts there. At the section it is a slab. */
+  public static Pick at(Step step, Plan plan, Pick pick) {
+    Optional<String> slab =
+        switch (pick) {
+          case Pick.Nothing n -> Optional.empty();
+          case Pick.WholeSlab s -> Optional.of(s.slab());
+          case Pick.AtCorner c -> Optional.of(c.corner().slab());
+          case Pick.AtEdge e -> Optional.of(e.edge().slab());
+          case Pick.AtJoint j -> Optional.of(j.slab());
+          case Pick.AtFixed f -> plan.fixedObject(f.id()).map(x -> x.slab());
+          case Pick.AtOpening o -> Optional.of(o.slab());
+        };
+    return switch (step) {
+      case OUTLINE -> pick instanceof Pick.AtJoint ? Pick.NOTHING : pick;
+      case SECTION ->
+          slab.or(() -> plan.slabs().stream().map(Slab::id).findFirst())
+              .<Pick>map(Pick.WholeSlab::new)
+              .orElse(Pick.NOTHING);
+      case JOINTS -> pick instanceof Pick.AtJoint ? pick : Pick.NOTHING;
+      case SHEETS -> Pick.NOTHING;
+    };
+  }
+
   private static Optional<Pick> same(Plan plan, String slab, Joint was) {
     return plan.slab(slab).stream()
         .flatMap(s -> s.joints().stream())

@@ -17,9 +17,9 @@ public record Viewport(double width, double height, Point centre, double scale) 
   public static final Viewport BLANK = new Viewport(744, 760, new Point(144, 96), 1.55);
 
   /** What stands above the plan and beside it when all of it is shown; pixels. */
-  private static final double ABOVE = 104;
+  private static final double ABOVE = 124;
 
-  private static final double BELOW = 92;
+  private static final double BELOW = 96;
   private static final double BESIDE = 64;
 
   /** The least and the greatest scale, pixels for an inch: a mile across, and 1/16 in to see. */

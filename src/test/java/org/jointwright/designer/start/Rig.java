@@ -203,9 +203,9 @@ final class Rig implements AutoCloseable {
   }
 
   Rig key(KeyCode... codes) {
-    act(() -> Arrays.stream(codes).forEach(robot::keyPress));
     act(
         () -> {
+          Arrays.stream(codes).forEach(robot::keyPress);
           for (int i = codes.length - 1; i >= 0; i--) {
             robot.keyRelease(codes[i]);
           }
