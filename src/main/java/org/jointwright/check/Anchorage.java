@@ -3,9 +3,11 @@ package org.jointwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.check.evidence.Alongside;
 import org.jointwright.check.evidence.Judged;
 import org.jointwright.check.evidence.LooseEnds;
 import org.jointwright.check.evidence.Nearness;
+import org.jointwright.check.evidence.Outside;
 import org.jointwright.check.evidence.Stretches;
 import org.jointwright.check.evidence.Stretches.Stretch;
 import org.jointwright.measure.Length;
@@ -87,13 +89,8 @@ final class Anchorage implements Check {
   }
 
   private Optional<Finding> outside(Judged slab, Joint j) {
-    List<Stretch> out =
-        Stretches.of(
-            j.path(),
-            p ->
-                j.kind() == JointKind.ISOLATION
-                    ? !slab.concrete().reaches(p)
-                    : !slab.concrete().reachesOutsideCutouts(p));
+    boolean filler = j.kind() == JointKind.ISOLATION;
+    List<Stretch> out = new Outside(slab.concrete(), filler).of(j.path());
     if (out.isEmpty()) {
       return Optional.empty();
     }
@@ -115,8 +112,7 @@ final class Anchorage implements Check {
     }
     List<Edge> edges = slab.concrete().edges();
     List<Edge> shared = j.kind() == JointKind.CONSTRUCTION ? slab.edgesOfOtherSlabs() : List.of();
-    List<Stretch> on =
-        Stretches.of(j.path(), p -> isBesideOne(edges, p) && !Nearness.isOn(shared, p, 2 * NEAR));
+    List<Stretch> on = Alongside.of(j.path(), edges, p -> Nearness.isOn(shared, p, 2 * NEAR));
     for (Stretch s : on) {
       if (isTooLong(s.length(), j.path().length())) {
         return Optional.of(
@@ -134,11 +130,7 @@ final class Anchorage implements Check {
   }
 
   private Optional<Finding> onOther(Judged slab, Joint j, Joint other) {
-    List<Edge> line = other.path().edges();
-    if (line.stream().noneMatch(e -> j.path().edges().stream().anyMatch(f -> near(e, f)))) {
-      return Optional.empty();
-    }
-    List<Stretch> on = Stretches.of(j.path(), p -> isBesideOne(line, p));
+    List<Stretch> on = Alongside.of(j.path(), other.path().edges(), p -> false);
     double length = Stretches.length(on);
     if (!isTooLong(length, Math.min(j.path().length(), other.path().length()))) {
       return Optional.empty();
@@ -152,14 +144,6 @@ final class Anchorage implements Check {
             0,
             "check.m6.onOther",
             List.of(j.id(), other.id(), Length.inches(length))));
-  }
-
-  private static boolean near(Edge a, Edge b) {
-    return a.box().grown(NEAR).meets(b.box());
-  }
-
-  private static boolean isBesideOne(List<Edge> edges, Point p) {
-    return edges.stream().anyMatch(e -> Nearness.isBeside(e, p, NEAR));
   }
 
   private static boolean isTooLong(double length, double whole) {
