@@ -42,7 +42,7 @@ final class Grounds {
       Loop loop = g.loop(ring, i -> new Source.OnBoxOut(b.fixed(), i));
       Splice.cutOut(loops, ring.signedArea() > 0 ? reversed(loop) : loop);
     }
-    return new Ground(limits, g.sources, g.whole, loops);
+    return Ground.of(limits, g.sources, g.whole, loops);
   }
 
   private Loop loop(Ring ring, java.util.function.IntFunction<Source> source) {

@@ -12,14 +12,23 @@ import org.jointwright.shape.Point;
  * @param limits what its panels must keep to
  * @param sources what each hard edge runs along; a loop's tag {@code -1 - h} means entry {@code h}
  * @param edges the whole edge each source names, box-outs not taken away
+ * @param axes its main directions, the weightiest first
  * @param loops the slab's outer line and its holes, openings and box-outs taken out
  */
-public record Ground(Limits limits, List<Source> sources, List<Edge> edges, List<Loop> loops) {
+public record Ground(
+    Limits limits, List<Source> sources, List<Edge> edges, List<Point> axes, List<Loop> loops) {
   /** Copies the lists. */
   public Ground {
     sources = List.copyOf(sources);
     edges = List.copyOf(edges);
+    axes = List.copyOf(axes);
     loops = List.copyOf(loops);
+  }
+
+  /** The ground with those loops. */
+  public static Ground of(Limits limits, List<Source> sources, List<Edge> edges, List<Loop> loops) {
+    Ground bare = new Ground(limits, sources, edges, List.of(), loops);
+    return new Ground(limits, sources, edges, Axes.of(bare.piece()), loops);
   }
 
   /** What the hard edge of that tag runs along. */

@@ -10,11 +10,14 @@ import org.jointwright.shape.Point;
  *
  * @param length the contraction joints' length, ft
  * @param tees the ends that no joint meets from the far side
+ * @param slants how many joints stand 1 to 15 degrees off the edges they serve (S10); those from a
+ *     corner, which may force it, count a quarter
  * @param cv the population's coefficient of variation of the panels' areas
  * @param excess what the panels break, each weighted by its share of the area
  * @param broken how many panels break something
  */
-public record Tally(double length, List<Tee> tees, double cv, double excess, int broken) {
+public record Tally(
+    double length, List<Tee> tees, double slants, double cv, double excess, int broken) {
   /** What a tee costs, ft: rules, Cost. */
   public static final double TEE = 8;
 
@@ -59,7 +62,7 @@ public record Tally(double length, List<Tee> tees, double cv, double excess, int
         broken++;
       }
     }
-    return new Tally(length, tees(draft.lines()), cv, excess, broken);
+    return new Tally(length, tees(draft.lines()), Slants.count(draft), cv, excess, broken);
   }
 
   private static List<Tee> tees(List<Laid> lines) {

@@ -94,7 +94,7 @@ final class Climb {
           found.add(List.of(new Move(turned, seed, move.reach())));
         }
       }
-      for (Point axis : Axes.of(draft.ground().piece())) {
+      for (Point axis : draft.ground().axes()) {
         for (Point u : List.of(axis, axis.left())) {
           if (Math.abs(u.cross(l.unit())) < 0.5) {
             found.add(List.of(new Move(new Carrier.Line(middle, u), middle, move.reach())));

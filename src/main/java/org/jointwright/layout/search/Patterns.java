@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jointwright.layout.piece.Axes;
 import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Piece;
 import org.jointwright.shape.Point;

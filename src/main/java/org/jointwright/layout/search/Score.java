@@ -27,6 +27,9 @@ public record Score(List<Meeting> meetings) {
   /** What a missed joint of the neighbour weighs, ft; over the rules' 2, as a finisher sees it. */
   private static final double MISS = 6;
 
+  /** What a joint a few degrees off weighs, ft: the finisher's eye. */
+  private static final double SLANT = 2.5;
+
   private static final double MEET = 0.9;
 
   /**
@@ -73,7 +76,11 @@ public record Score(List<Meeting> meetings) {
   /** The value of a draft as it stands; less is better. */
   public double of(Draft draft) {
     Tally t = draft.tally();
-    return t.cost() + MISS * missed(draft) + BROKEN * t.broken() + EXCESS * t.excess();
+    return t.cost()
+        + SLANT * t.slants()
+        + MISS * missed(draft)
+        + BROKEN * t.broken()
+        + EXCESS * t.excess();
   }
 
   /** Whether the draft may stay as it is. */

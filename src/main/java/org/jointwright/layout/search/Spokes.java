@@ -2,6 +2,7 @@ package org.jointwright.layout.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.layout.piece.Axes;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Chord;
 import org.jointwright.layout.piece.Limits;

@@ -69,7 +69,7 @@ final class Tidy {
     if (!(line.move().carrier() instanceof Carrier.Line l)) {
       return d;
     }
-    for (Point axis : Axes.of(d.ground().piece())) {
+    for (Point axis : d.ground().axes()) {
       for (Point u : List.of(axis, axis.left())) {
         double off = Math.abs(u.cross(l.unit()));
         if (off < NEARLY && off > EXACTLY) {

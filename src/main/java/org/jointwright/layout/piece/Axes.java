@@ -1,15 +1,13 @@
-package org.jointwright.layout.search;
+package org.jointwright.layout.piece;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.layout.piece.Loop;
-import org.jointwright.layout.piece.Piece;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** The main directions of a piece. */
-final class Axes {
+public final class Axes {
   private static final double SAME = Math.toRadians(2);
 
   private Axes() {}
@@ -18,7 +16,7 @@ final class Axes {
    * The directions of its straight edges, taken square to each other as one, the longest first;
    * those under a tenth of the longest left out. Unit vectors in the first quarter turn.
    */
-  static List<Point> of(Piece piece) {
+  public static List<Point> of(Piece piece) {
     List<double[]> found = new ArrayList<>();
     for (int l = 0; l < piece.loopCount(); l++) {
       Loop loop = piece.loop(l);
