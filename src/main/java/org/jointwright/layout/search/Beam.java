@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Faults;
-import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Piece;
 import org.jointwright.shape.Point;
 
@@ -55,7 +54,7 @@ public final class Beam {
       for (Draft d : beam) {
         next.addAll(children(d, depth == 0));
       }
-      beam = widest(next);
+      beam = depth == 0 ? next : widest(next);
     }
     finished.sort(Comparator.comparingDouble(score::of));
     return finished;
@@ -101,7 +100,8 @@ public final class Beam {
     }
     Piece piece = d.pieces().get(k);
     List<Draft> open = new ArrayList<>();
-    for (Pattern pattern : patterns(d, piece, root)) {
+    List<Draft> begun = new ArrayList<>();
+    for (Pattern pattern : root ? Choices.first(d, hints) : Choices.next(d, piece)) {
       if (effort > EFFORT) {
         break;
       }
@@ -116,15 +116,20 @@ public final class Beam {
       if (Score.isClean(child)) {
         finish(child);
       } else {
-        open.add(child);
+        (root && pattern.isSingle() ? begun : open).add(child);
       }
     }
-    if (open.isEmpty()) {
+    if (open.isEmpty() && begun.isEmpty()) {
       note(d);
     }
     open.forEach(this::note);
     open.sort(Comparator.comparingDouble(score::hopeful));
-    return open.subList(0, Math.min(root ? 3 * CHILDREN : CHILDREN, open.size()));
+    begun.sort(Comparator.comparingDouble(score::hopeful));
+    List<Draft> kept =
+        new ArrayList<>(open.subList(0, Math.min(root ? WIDTH : CHILDREN, open.size())));
+    // Whole patterns and single first cuts are not measured against each other.
+    kept.addAll(begun.subList(0, Math.min(WIDTH, begun.size())));
+    return kept;
   }
 
   private void note(Draft d) {
@@ -143,27 +148,6 @@ public final class Beam {
         stuck.removeLast();
       }
     }
-  }
-
-  private List<Pattern> patterns(Draft d, Piece piece, boolean root) {
-    List<Pattern> all = new ArrayList<>();
-    if (root) {
-      all.addAll(Corners.flares(piece));
-      all.addAll(Patterns.grids(piece, hints, Move.Reach.THROUGH));
-      all.addAll(Patterns.bands(piece, hints, Move.Reach.THROUGH));
-    } else {
-      List<Point> tees = d.tally().tees().stream().map(t -> t.at()).toList();
-      List<Point> near = tees.stream().filter(t -> piece.outer().distance(t) < 1).toList();
-      all.addAll(Patterns.bands(piece, near, Move.Reach.PIECE));
-      all.addAll(Patterns.grids(piece, near, Move.Reach.PIECE));
-      all.addAll(Patterns.bands(piece, near, Move.Reach.THROUGH));
-    }
-    all.addAll(Spokes.of(piece));
-    all.addAll(Corners.acrossSharp(piece));
-    all.addAll(Patterns.fractions(piece, Move.Reach.PIECE));
-    all.addAll(Cuts.fromCorners(piece));
-    all.addAll(Cuts.fromTees(d));
-    return all;
   }
 
   /** The piece to cut next: one with a hole or inside corners first, then the largest. */

@@ -26,6 +26,11 @@ record Pattern(List<Move> moves, double feet) {
     return new Pattern(moves, inches / 12);
   }
 
+  /** Whether it is one cut and no whole pattern. */
+  boolean isSingle() {
+    return feet == 0;
+  }
+
   /** One cut. */
   static Pattern of(Move move) {
     return new Pattern(List.of(move), 0);

@@ -33,6 +33,7 @@ public final class Search {
     beam.nearMisses().stream()
         .filter(d -> d.tally().cost() < bound)
         .limit(CLIMBED)
+        .map(new Mend(score)::mend)
         .forEach(from::add);
     for (Draft d : from) {
       Draft better = new Climb(start, score).climb(d);

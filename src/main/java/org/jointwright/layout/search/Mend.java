@@ -1,0 +1,55 @@
+package org.jointwright.layout.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Piece;
+
+/** Cuts what is left broken in a draft, piece by piece, each as cheaply as it can be. */
+final class Mend {
+  private static final int STEPS = 60;
+
+  private final Score score;
+
+  Mend(Score score) {
+    this.score = score;
+  }
+
+  /** The draft with as few broken pieces as this way leaves. */
+  Draft mend(Draft draft) {
+    Draft d = draft;
+    List<Piece> hopeless = new ArrayList<>();
+    for (int step = 0; step < STEPS && !Score.isClean(d); step++) {
+      Piece broken = null;
+      for (Piece p : d.pieces()) {
+        if (!p.faults().none() && !hopeless.contains(p)) {
+          broken = p;
+          break;
+        }
+      }
+      if (broken == null) {
+        return d;
+      }
+      Draft better = best(d, broken);
+      if (better.equals(d)) {
+        hopeless.add(broken);
+      }
+      d = better;
+    }
+    return d;
+  }
+
+  private Draft best(Draft draft, Piece piece) {
+    Draft best = draft;
+    double least = score.of(draft);
+    for (Pattern p : Choices.next(draft, piece)) {
+      Draft child = draft.cutAll(p.moves());
+      double value = score.of(child);
+      if (value < least - 1e-6) {
+        best = child;
+        least = value;
+      }
+    }
+    return best;
+  }
+}
