@@ -3,12 +3,14 @@ package org.jointwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.joint.Source;
 import org.jointwright.layout.boxout.BoxOuts;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Ground;
 import org.jointwright.layout.piece.Laid;
 import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.search.Score;
 import org.jointwright.layout.search.Search;
 import org.jointwright.plan.BoxOut;
@@ -18,12 +20,14 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
+import org.jointwright.practice.Angles;
 import org.jointwright.practice.JointDepth;
 import org.jointwright.practice.PanelShape;
 import org.jointwright.practice.Spacing;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Hull;
 import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** Lays one slab, all but the joints along its edges. */
@@ -43,7 +47,9 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     for (Laid l : best.lines()) {
       joints.addAll(
-          l.locked() ? beyondLocked(l, bench) : List.of(contraction(bench.out(l.path()))));
+          l.locked()
+              ? beyondLocked(l, bench)
+              : List.of(contraction(bench.out(l.path()), purpose(ground, l))));
     }
     joints.addAll(BoxOuts.filler(boxes, slab));
     return slab.withLaid(joints.stream().map(this::withDepth).toList(), boxes);
@@ -61,8 +67,27 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
     return Hull.of(slab.outline().ring()).width();
   }
 
-  private static Joint contraction(Edge path) {
-    return Joint.of("", JointKind.CONTRACTION, Path.of(path), Purpose.SPACING);
+  private static Joint contraction(Edge path, Purpose purpose) {
+    return Joint.of("", JointKind.CONTRACTION, Path.of(path), purpose);
+  }
+
+  /** What a joint is there for: an inside corner it ends at comes before mere spacing. */
+  private static Purpose purpose(Ground ground, Laid line) {
+    Purpose found = Purpose.SPACING;
+    for (Loop loop : ground.loops()) {
+      for (int i = 0; i < loop.size(); i++) {
+        Point at = loop.edge(i).start();
+        boolean ends = line.end(false).distance(at) < 0.5 || line.end(true).distance(at) < 0.5;
+        if (ends && loop.angle(i) > Angles.INSIDE.value()) {
+          boolean box = ground.source(loop.tag(i)) instanceof Source.OnBoxOut;
+          if (box) {
+            return Purpose.BOX_OUT;
+          }
+          found = Purpose.INSIDE_CORNER;
+        }
+      }
+    }
+    return found;
   }
 
   /** What the engine had to add to a locked joint so that it runs from edge to edge. */

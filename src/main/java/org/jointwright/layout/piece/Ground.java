@@ -14,9 +14,15 @@ import org.jointwright.shape.Point;
  * @param edges the whole edge each source names, box-outs not taken away
  * @param axes its main directions, the weightiest first
  * @param loops the slab's outer line and its holes, openings and box-outs taken out
+ * @param memo what is known of its pieces
  */
 public record Ground(
-    Limits limits, List<Source> sources, List<Edge> edges, List<Point> axes, List<Loop> loops) {
+    Limits limits,
+    List<Source> sources,
+    List<Edge> edges,
+    List<Point> axes,
+    List<Loop> loops,
+    Memo memo) {
   /** Copies the lists. */
   public Ground {
     sources = List.copyOf(sources);
@@ -27,8 +33,8 @@ public record Ground(
 
   /** The ground with those loops. */
   public static Ground of(Limits limits, List<Source> sources, List<Edge> edges, List<Loop> loops) {
-    Ground bare = new Ground(limits, sources, edges, List.of(), loops);
-    return new Ground(limits, sources, edges, Axes.of(bare.piece()), loops);
+    Ground bare = new Ground(limits, sources, edges, List.of(), loops, new Memo());
+    return new Ground(limits, sources, edges, Axes.of(bare.piece()), loops, new Memo());
   }
 
   /** What the hard edge of that tag runs along. */
@@ -57,14 +63,14 @@ public record Ground(
   }
 
   /**
-   * The slab's own width at {@code p}, inches: the shortest chord through it, tried in steps of 15
-   * degrees from {@code across} on.
+   * The slab's own width at {@code p}, inches: the shortest chord through it, tried along {@code
+   * across} and 30 degrees to both sides of it.
    */
   public double widthAt(Point p, Point across) {
     Piece whole = piece();
     double least = Double.POSITIVE_INFINITY;
-    for (int k = 0; k < 12; k++) {
-      Carrier line = new Carrier.Line(p, across.turned(Math.PI * k / 12));
+    for (int k = -1; k <= 1; k++) {
+      Carrier line = new Carrier.Line(p, across.turned(Math.PI * k / 6));
       least =
           Math.min(
               least,

@@ -101,7 +101,7 @@ public final class Piece {
   public Faults faults() {
     Faults f = faults;
     if (f == null) {
-      f = Faults.of(this);
+      f = holes.isEmpty() ? ground.memo().faults(outer, () -> Faults.of(this)) : Faults.of(this);
       faults = f;
     }
     return f;

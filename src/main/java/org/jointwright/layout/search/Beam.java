@@ -23,6 +23,9 @@ public final class Beam {
   /** What is hoped for is seldom more than this much too dear. */
   private static final double HOPE = 0.95;
 
+  /** Where a pattern leaves nothing of a piece broken, one this much longer is not tried. */
+  private static final double AMPLE = 1.35;
+
   /** How many cuts in all may be tried before the search takes what it has. */
   private static final int EFFORT = 25_000;
 
@@ -74,6 +77,8 @@ public final class Beam {
     // And some that are nearly whole, though dearer so far.
     drafts.sort(Comparator.comparingDouble(d -> score.hopeful(d) * (1 + d.tally().excess())));
     keep(drafts, WIDTH + MORE, seen, kept);
+    // Those nearest their end first: what they come to bounds the others.
+    kept.sort(Comparator.comparingDouble(d -> d.tally().excess()));
     return kept;
   }
 
@@ -101,17 +106,21 @@ public final class Beam {
     Piece piece = d.pieces().get(k);
     List<Draft> open = new ArrayList<>();
     List<Draft> begun = new ArrayList<>();
+    double enough = Double.POSITIVE_INFINITY;
     for (Pattern pattern : root ? Choices.first(d, hints) : Choices.next(d, piece)) {
       if (effort > EFFORT) {
         break;
       }
-      if (d.tally().length() + pattern.feet() >= best) {
+      if (d.tally().length() + pattern.feet() >= best || pattern.feet() > enough) {
         continue;
       }
       effort += pattern.moves().size();
       Draft child = d.cutAll(pattern.moves());
       if (child == d) {
         continue;
+      }
+      if (child.tally().broken() < d.tally().broken() && !pattern.isSingle()) {
+        enough = Math.min(enough, AMPLE * pattern.feet());
       }
       if (Score.isClean(child)) {
         finish(child);
@@ -125,10 +134,10 @@ public final class Beam {
     open.forEach(this::note);
     open.sort(Comparator.comparingDouble(score::hopeful));
     begun.sort(Comparator.comparingDouble(score::hopeful));
-    List<Draft> kept =
-        new ArrayList<>(open.subList(0, Math.min(root ? WIDTH : CHILDREN, open.size())));
     // Whole patterns and single first cuts are not measured against each other.
-    kept.addAll(begun.subList(0, Math.min(WIDTH, begun.size())));
+    List<Draft> kept = new ArrayList<>();
+    keep(open, root ? WIDTH : CHILDREN, new HashSet<>(), kept);
+    keep(begun, kept.size() + WIDTH, new HashSet<>(), kept);
     return kept;
   }
 

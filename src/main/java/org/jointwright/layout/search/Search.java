@@ -1,8 +1,10 @@
 package org.jointwright.layout.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Tally;
 
 /** The whole search for one slab. */
 public final class Search {
@@ -12,7 +14,20 @@ public final class Search {
   /** What is this much dearer than the best is not climbed from. */
   private static final double WORTH = 1.3;
 
+  private static final double IDEAL = 1.005;
+
   private Search() {}
+
+  /**
+   * Whether nothing but pennies could be saved: even panels, no tee, no more length than needed.
+   */
+  private static boolean isIdeal(Draft start, Draft best, Score score) {
+    Tally t = best.tally();
+    double need = start.pieces().stream().mapToDouble(Score::need).sum();
+    return Score.isClean(best)
+        && t.slants() == 0
+        && score.of(best) - start.tally().length() <= IDEAL * need;
+  }
 
   /**
    * The best draft that comes of {@code start}.
@@ -23,6 +38,9 @@ public final class Search {
     Beam beam = new Beam(score);
     List<Draft> finished = beam.search(start);
     Draft best = finished.isEmpty() ? start : finished.getFirst();
+    if (isIdeal(start, best, score)) {
+      return new Tidy(start, score, metric).tidy(best);
+    }
     List<Draft> from = new ArrayList<>();
     for (Draft d : finished.subList(0, Math.min(CLIMBED, finished.size()))) {
       if (score.of(d) <= WORTH * score.of(best)) {
@@ -32,8 +50,9 @@ public final class Search {
     double bound = finished.isEmpty() ? Double.POSITIVE_INFINITY : score.of(best);
     beam.nearMisses().stream()
         .filter(d -> d.tally().cost() < bound)
-        .limit(CLIMBED)
         .map(new Mend(score)::mend)
+        .sorted(Comparator.comparingDouble(score::of))
+        .limit(CLIMBED)
         .forEach(from::add);
     for (Draft d : from) {
       Draft better = new Climb(start, score).climb(d);
