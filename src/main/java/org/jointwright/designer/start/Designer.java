@@ -95,6 +95,9 @@ public final class Designer {
    * @throws IllegalStateException when there is no screen to open it on
    */
   public static void open(Optional<Path> plan) {
+    if (!Display.isThere()) {
+      throw noScreen(new UnsupportedOperationException());
+    }
     CountDownLatch closed = new CountDownLatch(1);
     Runnable show =
         () -> {
@@ -109,7 +112,7 @@ public final class Designer {
       Platform.startup(show);
     } catch (UnsupportedOperationException e) {
       // Not to be ended either: what never started waits for its start for ever.
-      throw new IllegalStateException("there is no screen", e);
+      throw noScreen(e);
     }
     try {
       closed.await();
@@ -118,5 +121,9 @@ public final class Designer {
     } finally {
       Platform.exit();
     }
+  }
+
+  private static IllegalStateException noScreen(UnsupportedOperationException cause) {
+    return new IllegalStateException("there is no screen", cause);
   }
 }

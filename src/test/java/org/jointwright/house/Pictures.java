@@ -1,0 +1,40 @@
+package org.jointwright.house;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+import org.jointwright.app.Answer;
+import org.jointwright.app.CutSheets;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.designer.start.Portrait;
+import org.jointwright.file.PlanReading;
+
+/** Makes the pictures of the README by the program itself: {@code mvn -q -Ppictures}. */
+final class Pictures {
+  private static final Path SAMPLE = Path.of("samples/drive-approach-walk.jointwright.json");
+  private static final Path FOLDER = Path.of("src/docs/pictures");
+  private static final Portrait.Size SIZE = new Portrait.Size(1280, 800);
+
+  private Pictures() {}
+
+  public static void main(String[] args) throws Exception {
+    Files.createDirectories(FOLDER);
+    cutSheet(FOLDER.resolve("cut-sheet.png"));
+    Portrait.write(SAMPLE, SIZE, FOLDER.resolve("window.png"));
+  }
+
+  private static void cutSheet(Path png) throws Exception {
+    if (!(PlanFiles.open(SAMPLE) instanceof PlanReading.ReadPlan read)) {
+      throw new IOException(SAMPLE + " is refused");
+    }
+    Path folder = Files.createTempDirectory("pictures");
+    for (Path file :
+        CutSheets.write(Answer.laid(read.plan()).layout(), folder, "sheet", Optional.empty())) {
+      if (file.toString().endsWith(".png")) {
+        Files.copy(file, png, StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+  }
+}
