@@ -42,7 +42,7 @@ public final class Nearness {
     if (edge.at(t).distance(p) > by) {
       return false;
     }
-    if (t > 0 && t < 1) {
+    if ((t > 0 && t < 1) || edge.length() == 0) {
       return true;
     }
     Point away = p.minus(edge.at(t));
