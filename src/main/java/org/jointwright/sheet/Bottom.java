@@ -16,7 +16,10 @@ import org.jointwright.drawing.Mark;
  */
 record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, double height) {
   private static final int MOST_ROWS = 6;
-  private static final int MOST_SET_ROWS = 7;
+
+  /** The highest table that stands under the plan, millimetres: seven rows. */
+  private static final double HIGHEST = 48.5;
+
   private static final double GAP = 4;
 
   /** The widest table of joints to cut, millimetres. */
@@ -33,24 +36,27 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     List<Table.Row> set = schedule.setRows();
     List<Placed> placed = new ArrayList<>();
     List<Block> left = new ArrayList<>();
-    int columns = set.isEmpty() ? 3 : 2;
     double setWidth = set.isEmpty() ? 0 : Schedule.SET_WIDTH;
+    // One table as long as there is room for it; never a second one for a row or two.
+    int tables = cut.size() <= 4 ? 1 : cut.size() <= 2 * MOST_ROWS || !set.isEmpty() ? 2 : 3;
+    int rows = Math.max(1, (cut.size() + tables - 1) / tables);
+    double each = Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
     double x = 0;
-    if (cut.size() <= columns * MOST_ROWS && set.size() <= MOST_SET_ROWS) {
-      // One table as long as there is room for it; never a second one for a row or two.
-      int tables = cut.size() <= 4 ? 1 : cut.size() <= 2 * MOST_ROWS ? 2 : 3;
-      int rows = Math.max(1, (cut.size() + tables - 1) / tables);
-      double each = Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
-      for (int from = 0; from < cut.size(); from += rows) {
-        Table t = schedule.cutTable(cut.subList(from, Math.min(cut.size(), from + rows)), each);
-        placed.add(new Placed(t, x, each));
-        x += each + GAP;
+    for (int from = 0; from < cut.size(); from += rows) {
+      Table t = schedule.cutTable(cut.subList(from, Math.min(cut.size(), from + rows)), each);
+      placed.add(new Placed(t, x, each));
+      x += each + GAP;
+    }
+    if (!set.isEmpty()) {
+      placed.add(new Placed(schedule.setTable(set), width - setWidth, setWidth));
+    }
+    if (placed.stream().anyMatch(p -> p.table().height() > HIGHEST)) {
+      // The plan needs the room more: the tables have a page of their own.
+      placed.clear();
+      x = 0;
+      if (!cut.isEmpty()) {
+        left.add(schedule.cutTable(cut, Schedule.CUT_WIDTH));
       }
-      if (!set.isEmpty()) {
-        placed.add(new Placed(schedule.setTable(set), width - setWidth, setWidth));
-      }
-    } else {
-      left.add(schedule.cutTable(cut, Schedule.CUT_WIDTH));
       if (!set.isEmpty()) {
         left.add(schedule.setTable(set));
       }

@@ -93,7 +93,7 @@ final class BoxOutBlock implements Block {
 
   @Override
   public double height() {
-    return 7 + PICTURE * pictureShare() + 2 + lines().size() * 5.2 + 1;
+    return 7 + PICTURE * pictureShare() + 2 + lines().size() * 5.7 + 1;
   }
 
   private double pictureShare() {
@@ -129,7 +129,7 @@ final class BoxOutBlock implements Block {
     double line = y + 7 + high + 2 + 4;
     for (String text : lines()) {
       marks.add(Type.TABLE.at(x, line, text, Anchor.START));
-      line += 5.2;
+      line += 5.7;
     }
     return marks;
   }

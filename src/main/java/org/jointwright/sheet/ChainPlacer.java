@@ -118,7 +118,7 @@ final class ChainPlacer {
     }
 
     boolean succeeds() {
-      Ground.Mark0 before = ground.now();
+      Ground.Moment before = ground.now();
       Point chord = path.end().minus(path.start());
       boolean steep = Math.abs(chord.y()) > Math.abs(chord.x());
       if (level && (!steep || !straight())) {

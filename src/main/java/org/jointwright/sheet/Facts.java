@@ -2,6 +2,7 @@ package org.jointwright.sheet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jointwright.drawing.Numbering;
 import org.jointwright.joint.Layout;
 import org.jointwright.measure.Length;
@@ -71,9 +72,20 @@ record Facts(
       case Whereabouts.AtCorner c -> say("at.corner", c.corner().letter());
       case Whereabouts.OnTape t -> say("at.mark", print(t.along()), t.tape().name());
       case Whereabouts.AtBoxOut b -> say("at.boxOut", String.valueOf(b.number()));
-      case Whereabouts.OnJoint j -> say("at.joint", print(j.along()), String.valueOf(j.number()));
+      case Whereabouts.OnJoint j -> onJoint(j);
       case Whereabouts.Off o -> off(o);
     };
+  }
+
+  private String onJoint(Whereabouts.OnJoint j) {
+    String number = String.valueOf(j.number());
+    double length = Objects.requireNonNull(runs.get(j.number())).path().length();
+    if (j.along() < Sides.ON) {
+      return say("at.joint.start", number);
+    }
+    return length - j.along() < Sides.ON
+        ? say("at.joint.end", number)
+        : say("at.joint", print(j.along()), number);
   }
 
   /** A point told by going along a side and square off it. */

@@ -38,7 +38,7 @@ final class Furniture {
   /** All three in free ground; empty where one of them finds none. */
   Optional<List<Mark>> place(Ground ground) {
     List<Mark> marks = new ArrayList<>();
-    Ground.Mark0 before = ground.now();
+    Ground.Moment before = ground.now();
     Point legend = new Point(19 + legendWidth(), kinds().size() * ROW - 1);
     Point bar = new Point(barLength() + 14, 9);
     Point needle = new Point(13, 19);

@@ -1,7 +1,5 @@
 package org.jointwright.sheet;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.jointwright.drawing.Mark;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
@@ -16,8 +14,8 @@ final class Ground {
   static final double LINE_CLEAR = 0.45;
 
   private final Box field;
-  private final List<Quad> texts = new ArrayList<>();
-  private final List<Quad> lines = new ArrayList<>();
+  private final Shelf texts = new Shelf();
+  private final Shelf lines = new Shelf();
 
   Ground(Box field) {
     this.field = field;
@@ -28,15 +26,15 @@ final class Ground {
   }
 
   /** Remembers what stood in the ground at some time, to go back to it. */
-  record Mark0(int texts, int lines) {}
+  record Moment(int texts, int lines) {}
 
-  Mark0 now() {
-    return new Mark0(texts.size(), lines.size());
+  Moment now() {
+    return new Moment(texts.size(), lines.size());
   }
 
-  void back(Mark0 to) {
-    texts.subList(to.texts(), texts.size()).clear();
-    lines.subList(to.lines(), lines.size()).clear();
+  void back(Moment to) {
+    texts.keep(to.texts());
+    lines.keep(to.lines());
   }
 
   /** A line that no text may touch; its width is given. */
@@ -65,17 +63,17 @@ final class Ground {
 
   /** Whether it lies in the field and touches neither text nor line. */
   boolean isFree(Quad quad) {
-    return isFreeOfTexts(quad) && lines.stream().noneMatch(quad::meets);
+    return isFreeOfTexts(quad) && !lines.meets(quad);
   }
 
   /** Whether it lies in the field and touches no text; lines may run through it. */
   boolean isFreeOfTexts(Quad quad) {
     return quad.within(field.minX(), field.minY(), field.maxX(), field.maxY())
-        && texts.stream().noneMatch(quad::meets);
+        && !texts.meets(quad);
   }
 
   /** How many lines run through it. */
   long linesThrough(Quad quad) {
-    return lines.stream().filter(quad::meets).count();
+    return lines.count(quad);
   }
 }

@@ -22,7 +22,6 @@ import org.jointwright.shape.Point;
 
 /** Places letters, numbers and names on the plan, each where nothing else stands. */
 final class LabelPlacer {
-  private static final double NUMBER = 3.5;
 
   /** How far apart the places along a joint are tried, millimetres. */
   private static final double STEP = 3;
@@ -30,9 +29,14 @@ final class LabelPlacer {
   private final Facts facts;
   private final View view;
   private final Ground ground;
+  private final double number;
   private double loss;
 
-  LabelPlacer(Facts facts, View view, Ground ground) {
+  /**
+   * @param number the height of the joints' numbers, millimetres
+   */
+  LabelPlacer(Facts facts, View view, Ground ground, double number) {
+    this.number = number;
     this.facts = facts;
     this.view = view;
     this.ground = ground;
@@ -93,8 +97,8 @@ final class LabelPlacer {
   }
 
   private Mark on(Item item, Path path) {
-    String number = String.valueOf(item.number());
-    Point size = Tags.size(number, item.work(), NUMBER);
+    String text = String.valueOf(item.number());
+    Point size = Tags.size(text, item.work(), number);
     Point best = null;
     long crossed = Long.MAX_VALUE;
     for (double share : shares(path)) {
@@ -142,8 +146,8 @@ final class LabelPlacer {
 
   private Mark beside(Item item) {
     Box box = view.boxOf(item.boxOut().orElseThrow().outline().ring());
-    String number = String.valueOf(item.number());
-    Point size = Tags.size(number, Work.BOX_OUT, NUMBER);
+    String text = String.valueOf(item.number());
+    Point size = Tags.size(text, Work.BOX_OUT, number);
     double reach = Math.hypot(box.width(), box.height()) / 2 + size.x() / 2;
     for (double more : new double[] {0, 1.5, 3}) {
       for (int i = 0; i < 12; i++) {
@@ -160,10 +164,10 @@ final class LabelPlacer {
 
   /** A number that finds no room where it belongs stands off with a leader to its line. */
   private Mark led(Item item, List<Point> feet, Point size) {
-    for (double reach = 8; reach < 70; reach += 3) {
+    for (double reach = 6; reach < 90; reach += 2) {
       for (Point from : feet) {
-        for (int i = 0; i < 16; i++) {
-          Point at = from.plus(new Point(reach, 0).turned(Math.PI / 8 * i + 0.3));
+        for (int i = 0; i < 24; i++) {
+          Point at = from.plus(new Point(reach, 0).turned(Math.PI / 12 * i + 0.3));
           if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))
               && ground.isFreeOfTexts(Quad.line(from, at, 0.3))) {
             loss += 1;
@@ -185,7 +189,7 @@ final class LabelPlacer {
 
   private Mark tag(Item item, Point at, Point size) {
     ground.add(Quad.round(at, size.x() + 0.8, size.y() + 0.8));
-    return Tags.tag(at, String.valueOf(item.number()), item.work(), NUMBER);
+    return Tags.tag(at, String.valueOf(item.number()), item.work(), number);
   }
 
   /** The slabs' names and thicknesses, in one line or two, where a panel has room. */

@@ -7,13 +7,19 @@ import org.jointwright.drawing.Weight;
 
 /** Breaks texts into lines, and keeps them to what the font can show. */
 final class Lines {
+  /** The space that does not break. */
+  private static final String BOUND = "\u00a0";
+
   private Lines() {}
 
-  /** The text in lines no wider than {@code width}, broken at spaces; a long word stays whole. */
+  /**
+   * The text in lines no wider than {@code width}, broken at spaces, and at spaces that do not
+   * break only where what they bind is too wide.
+   */
   static List<String> wrap(String text, Type type, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
+    for (String word : words(text, type, width)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && type.width(longer) > width) {
         lines.add(line.toString());
@@ -24,6 +30,15 @@ final class Lines {
     }
     lines.add(line.toString());
     return lines;
+  }
+
+  private static List<String> words(String text, Type type, double width) {
+    List<String> words = new ArrayList<>();
+    for (String word : text.split(" ", -1)) {
+      boolean wide = type.width(word) > width;
+      words.addAll(wide ? List.of(word.split(BOUND, -1)) : List.of(word));
+    }
+    return words;
   }
 
   /** The user's text, cut to a width with an ellipsis, what the font lacks shown as "?". */

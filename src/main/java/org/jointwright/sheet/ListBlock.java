@@ -19,7 +19,7 @@ import org.jointwright.shape.Point;
 record ListBlock(String name, String title, String note, boolean large, List<Row> rows)
     implements Block {
   private static final double HEAD = 7;
-  private static final double LINE = 5.1;
+  private static final double LINE = 5.7;
 
   /** Copies the list. */
   ListBlock {

@@ -30,17 +30,28 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
   /** What a step down in scale costs against labels that find no good place. */
   private static final double STEP = 3;
 
+  /** Labels that stand on other things cost at least this. */
+  private static final double CROWDED = 20;
+
   static PlanOnPage of(Facts facts, Box room) {
+    PlanOnPage best = best(facts, room, 3.5);
+    if (best.loss() < CROWDED) {
+      return best;
+    }
+    PlanOnPage smaller = best(facts, room, 3);
+    return smaller.loss() < best.loss() ? smaller : best;
+  }
+
+  private static PlanOnPage best(Facts facts, Box room, double number) {
     PlanOnPage best = null;
-    Box below = new Box(room.minX(), room.minY() + STRIP, room.maxX(), room.maxY());
     for (boolean strip : new boolean[] {false, true}) {
       double step = strip ? 0.5 : 0;
-      Box box = strip ? below : room;
-      for (Field field : Field.of(facts.layout(), facts.words().units(), box)) {
+      Try way = new Try(room, strip, number);
+      for (Field field : Field.of(facts.layout(), facts.words().units(), way.box())) {
         if (best != null && best.loss() <= step) {
           break;
         }
-        Optional<PlanOnPage> next = tried(facts, field, room, strip, step);
+        Optional<PlanOnPage> next = tried(facts, field, way, step);
         if (next.isPresent() && (best == null || next.get().loss() < best.loss())) {
           best = next.get();
         }
@@ -50,23 +61,30 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     return Objects.requireNonNull(best);
   }
 
+  /** A way of drawing: with a strip for the legend above the plan or not, numbers so high. */
+  private record Try(Box room, boolean strip, double number) {
+    Box box() {
+      double top = room.minY() + (strip ? STRIP : 0);
+      return new Box(room.minX(), top, room.maxX(), room.maxY());
+    }
+  }
+
   /** With the legend in free ground, or in a strip of its own when {@code strip}. */
-  private static Optional<PlanOnPage> tried(
-      Facts facts, Field field, Box room, boolean strip, double step) {
-    Box box = strip ? new Box(room.minX(), room.minY() + STRIP, room.maxX(), room.maxY()) : room;
+  private static Optional<PlanOnPage> tried(Facts facts, Field field, Try way, double step) {
+    Box room = way.room();
     View view = field.view();
-    Ground ground = new Ground(box);
+    Ground ground = new Ground(way.box());
     stand(facts, view, ground);
     List<Mark> marks = new ArrayList<>();
     marks.add(PlanDrawing.of(facts.layout(), view, Pens.PAPER));
     ChainPlacer chains = new ChainPlacer(facts, view, ground);
     marks.add(new Mark.Group("chains", "", chains.place()));
-    LabelPlacer labels = new LabelPlacer(facts, view, ground);
+    LabelPlacer labels = new LabelPlacer(facts, view, ground, way.number());
     marks.add(new Mark.Group("letters", "", labels.letters()));
     marks.add(new Mark.Group("numbers", "", labels.numbers()));
     marks.add(new Mark.Group("slabs", "", labels.names()));
     Furniture furniture = new Furniture(facts, field);
-    if (strip) {
+    if (way.strip()) {
       Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + STRIP);
       marks.addAll(furniture.strip(top));
     } else {

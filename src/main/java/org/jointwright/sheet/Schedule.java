@@ -19,7 +19,7 @@ import org.jointwright.shape.Point;
 /** The tables of the joints. */
 final class Schedule {
   /** How wide a table of joints to cut is, millimetres. */
-  static final double CUT_WIDTH = 85;
+  static final double CUT_WIDTH = 83.2;
 
   /** How wide the table of filler to set is, millimetres. */
   static final double SET_WIDTH = 79.4;

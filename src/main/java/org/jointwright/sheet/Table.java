@@ -22,7 +22,7 @@ record Table(String name, List<String> heads, List<Column> columns, List<Row> ro
   /** From one row's baseline to the next. */
   static final double PITCH = 5.9;
 
-  private static final double SECOND_LINE = 4.9;
+  private static final double SECOND_LINE = 5.6;
   private static final double HEAD = 5.6;
   static final double BOX = 3.1;
 

@@ -53,6 +53,11 @@ final class Grammar {
     if (joint.matches()) {
       return new Where.OnJoint(Integer.parseInt(joint.group(2)), length(joint.group(1)));
     }
+    Matcher end = Pattern.compile("(start|end) of joint ([0-9]+)").matcher(text);
+    if (end.matches()) {
+      double along = end.group(1).equals("start") ? 0 : Double.POSITIVE_INFINITY;
+      return new Where.OnJoint(Integer.parseInt(end.group(2)), along);
+    }
     Matcher off = Pattern.compile(OFF).matcher(text);
     if (off.matches()) {
       double along = length(off.group(1));

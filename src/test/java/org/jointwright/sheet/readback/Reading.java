@@ -58,6 +58,7 @@ record Reading(
 
     record AtBoxOut(int number) implements Where {}
 
+    /** So far along a joint; its whole length where {@code along} is infinite. */
     record OnJoint(int number, double along) implements Where {}
   }
 }

@@ -202,7 +202,8 @@ final class Rebuilt {
         String[] ends = o.side().split("–", -1);
         yield off(corners.get(ends[0]), corners.get(ends[1]), o.along(), o.left());
       }
-      case Where.OnJoint j -> along(joints.get(j.number()), j.along());
+      case Where.OnJoint j ->
+          along(joints.get(j.number()), Math.min(j.along(), joints.get(j.number()).length()));
       case Where.AtBoxOut b -> ifBoxOut;
     };
   }

@@ -159,7 +159,7 @@ final class Sections {
     Reading reading = SheetReader.read(lines);
     long scales =
         lines.stream()
-            .filter(l -> l.y() > 200 && Math.abs(l.x() - 142) < 1)
+            .filter(l -> l.y() > 200 && Math.abs(l.x() - 141) < 0.5)
             .map(Printed::text)
             .distinct()
             .count();
