@@ -12,7 +12,11 @@ final class Documents {
   static final String IRREGULAR = "trade journal article on irregularly shaped slabs";
 
   static final Cited CIP_6_TEXT = Cited.secondHand(CIP_6, "", "as reproduced in a how-to text");
-  static final Cited ACPA_JOINTING = Cited.read(ACPA, "", "jointing");
+  static final Cited ACPA_JOINTING = Cited.read(ACPA, "", "page on joint layout");
+
+  static final Cited HANDBOOK_JOINTS =
+      Cited.read(
+          "Highway Engineering Handbook", "", "rigid pavement jointing details for intersections");
 
   private Documents() {}
 }

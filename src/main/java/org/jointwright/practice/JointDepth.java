@@ -11,7 +11,7 @@ public final class JointDepth {
           0.25,
           Documents.CIP_6_TEXT,
           Cited.secondHand("ACI 327R", "2014", "as quoted by an ACI question and answer"),
-          Cited.read(Documents.MATTESON, "", "section 98.09"));
+          Cited.read(Documents.MATTESON, "", "section 98.09(D)"));
 
   /** No groove or cut is shallower than this. */
   public static final Limit<Length> LEAST =

@@ -3,16 +3,14 @@ package org.jointwright.practice;
 /** Where joints run and end. */
 public final class JointRuns {
   /** Joints end at edges, at openings, at box-outs and at other joints. */
-  public static final Cited ENDS =
-      Cited.read("highway engineering handbook", "", "on where joints terminate");
+  public static final Cited ENDS = Documents.HANDBOOK_JOINTS;
 
   /** Joints are straight unless that cannot be; curved ones are hard to saw. */
-  public static final Cited STRAIGHT =
-      Cited.read("highway engineering handbook", "", "on straight joints");
+  public static final Cited STRAIGHT = Documents.HANDBOOK_JOINTS;
 
   /** A joint goes on from edge to edge: a crack runs on from one that stops short. */
   public static final Cited CONTINUOUS =
-      Cited.read(Documents.TM_5_809_12, "", "on joints from edge to edge");
+      Cited.read(Documents.TM_5_809_12, "1987", "on joints from edge to edge");
 
   /** A contraction joint does not end at one that crosses it. */
   public static final Cited NOT_AT_OTHERS = Cited.read(Documents.IRREGULAR, "", "where joints end");

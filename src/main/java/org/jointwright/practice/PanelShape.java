@@ -10,7 +10,7 @@ public final class PanelShape {
   public static final Limit<Double> ASPECT_STRICT =
       Limit.of(
           1.25,
-          Cited.read(Documents.TM_5_809_12, "", "on nonreinforced slabs"),
+          Cited.read(Documents.TM_5_809_12, "1987", "on nonreinforced slabs"),
           Cited.read(Documents.ACI_330, "as copied in 1996", "on panel shape"));
 
   /** The usual choice, and the default. */
@@ -18,8 +18,7 @@ public final class PanelShape {
       Limit.of(1.5, Documents.CIP_6_TEXT, Cited.read("SUDAS Design Manual", "", "section 5G-2"));
 
   /** The loosest choice; also allowed to panels that keep a sharp corner of the outline. */
-  public static final Limit<Double> ASPECT_LOOSE =
-      Limit.of(2.0, Cited.read("highway engineering handbook", "", "chapter on joints"));
+  public static final Limit<Double> ASPECT_LOOSE = Limit.of(2.0, Documents.HANDBOOK_JOINTS);
 
   /** The named choices of longer side over shorter, strictest first. */
   public static final List<Limit<Double>> ASPECT_CHOICES =
@@ -27,10 +26,7 @@ public final class PanelShape {
 
   /** The narrowest panel. */
   public static final Limit<Length> NARROWEST =
-      Limit.of(
-          Length.feet(2),
-          Documents.ACPA_JOINTING,
-          Cited.read("highway engineering handbook", "", "chapter on joints"));
+      Limit.of(Length.feet(2), Documents.ACPA_JOINTING, Documents.HANDBOOK_JOINTS);
 
   /** How much longer a panel may be that has an arc of the slab's edge: its bow is not its span. */
   public static final Limit<Double> BOW = Limit.of(1.03, Cited.ownChoice());

@@ -30,14 +30,14 @@ public final class Section {
   public static final Limit<Double> THICKENED_EDGE =
       Limit.of(
           1.25,
-          Cited.read(Documents.TM_5_809_12, "", "free edges"),
+          Cited.read(Documents.TM_5_809_12, "1987", "free edges"),
           Cited.read("UFC 3-260-02", "2001", "chapter 12"));
 
   /** How far from the edge a thickened edge tapers back to the slab's thickness. */
   public static final Limit<Length> THICKENED_TAPER =
       Limit.of(
           Length.feet(5),
-          Cited.read(Documents.TM_5_809_12, "", "free edges"),
+          Cited.read(Documents.TM_5_809_12, "1987", "free edges"),
           Cited.read("UFC 3-260-02", "2001", "chapter 12"));
 
   private Section() {}

@@ -26,7 +26,7 @@ public final class Spacing {
       Limit.of(
           1.25,
           Cited.secondHand("agency wording for walks", "", "as quoted in a page on curbs"),
-          Cited.read(Documents.TM_5_809_12, "", "panel length against width"));
+          Cited.read(Documents.TM_5_809_12, "1987", "panel length against width"));
 
   /** A walk's spacing is rounded up to whole steps of this. */
   public static final Limit<Length> WALK_STEP = Limit.of(Length.inches(6), Cited.ownChoice());
