@@ -2,6 +2,7 @@ package org.jointwright.designer.pane;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,7 +15,6 @@ import javafx.scene.layout.VBox;
 import org.jointwright.designer.facts.Deed;
 import org.jointwright.designer.facts.Facts;
 import org.jointwright.designer.facts.FactsOf;
-import org.jointwright.designer.facts.Row;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 
@@ -50,6 +50,8 @@ final class FactsPane extends VBox {
   }
 
   private void rebuild(Facts facts) {
+    Optional<String> focused =
+        rows.stream().filter(RowNode::isFocused).map(r -> r.row().id()).findFirst();
     rows = facts.rows().stream().map(r -> RowNode.of(r, board)).toList();
     List<Node> all = new ArrayList<>();
     all.add(head(facts));
@@ -70,6 +72,7 @@ final class FactsPane extends VBox {
       all.add(label);
     }
     getChildren().setAll(all);
+    rows.stream().filter(r -> focused.equals(Optional.of(r.row().id()))).forEach(RowNode::focus);
   }
 
   private Desk desk() {
@@ -81,6 +84,7 @@ final class FactsPane extends VBox {
     title.getStyleClass().add("pane-head");
     title.setId("facts-title");
     title.setMinWidth(0);
+    title.setWrapText(true);
     Label kind = new Label(facts.kind());
     kind.getStyleClass().add("quiet-label");
     kind.setMinWidth(Region.USE_PREF_SIZE);
@@ -88,6 +92,7 @@ final class FactsPane extends VBox {
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox head = new HBox(8, title, gap, kind);
     head.setAlignment(Pos.BASELINE_LEFT);
+    head.setMinHeight(Region.USE_PREF_SIZE);
     return head;
   }
 
@@ -109,10 +114,5 @@ final class FactsPane extends VBox {
       case Deed.OnDesk on -> board.change(on.change());
       case Deed.WriteSheets w -> job.sheets();
     }
-  }
-
-  /** The rows on show. */
-  List<Row> rows() {
-    return rows.stream().map(RowNode::row).toList();
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -73,16 +72,11 @@ final class FindingsPane extends VBox {
     VBox words = new VBox(2, text, source);
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
-    HBox row = new HBox(10, new FlagIcon(Integer.toString(f.number()), f.severity(), theme), words);
-    row.setAlignment(Pos.TOP_LEFT);
-    Button button = new Button();
-    button.setGraphic(row);
-    button.setId("finding-" + f.number());
-    button.getStyleClass().setAll("finding");
-    button.setMaxWidth(Double.MAX_VALUE);
-    button.setAlignment(Pos.TOP_LEFT);
-    button.setAccessibleText(f.text());
-    button.setOnAction(e -> board.change(d -> FindingFacts.goTo(d, f.number())));
-    return button;
+    FlagIcon flag = new FlagIcon(Integer.toString(f.number()), f.severity(), theme);
+    return new PressedRow("finding-" + f.number(), f.text(), () -> goTo(f.number()), flag, words);
+  }
+
+  private void goTo(int number) {
+    board.change(d -> FindingFacts.goTo(d, number));
   }
 }

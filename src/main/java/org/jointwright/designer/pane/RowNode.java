@@ -68,6 +68,16 @@ final class RowNode {
     return row;
   }
 
+  /** Whether the fact has the focus. */
+  boolean isFocused() {
+    return value.isFocused();
+  }
+
+  /** Gives the fact the focus. */
+  void focus() {
+    value.requestFocus();
+  }
+
   /** Shows the fact as it is now; a text that is being typed is left alone. */
   void update(Row now) {
     row = now;
@@ -131,14 +141,22 @@ final class RowNode {
   private ComboBox<String> choice(Row.Choice c) {
     ComboBox<String> box = new ComboBox<>();
     box.getItems().setAll(c.options());
+    // While the list is open the arrows only look; what is left in the box when it closes counts.
     box.setOnAction(
         e -> {
-          int i = box.getSelectionModel().getSelectedIndex();
-          if (!isShowing && i >= 0 && row instanceof Row.Choice now && i != now.chosen()) {
-            apply(now.change().apply(i));
+          if (!box.isShowing()) {
+            choose(box);
           }
         });
+    box.setOnHidden(e -> choose(box));
     return box;
+  }
+
+  private void choose(ComboBox<String> box) {
+    int i = box.getSelectionModel().getSelectedIndex();
+    if (!isShowing && i >= 0 && row instanceof Row.Choice now && i != now.chosen()) {
+      apply(now.change().apply(i));
+    }
   }
 
   private CheckBox tick() {

@@ -71,7 +71,7 @@ public final class WindowPane extends BorderPane {
   private void share(double width) {
     boolean isNarrow = width < NARROW;
     double t = Math.clamp((width - 1280) / (WIDE - 1280), 0, 1);
-    double left = isNarrow ? 72 : 216 + 24 * t;
+    double left = isNarrow ? 92 : 216 + 24 * t;
     double right = isNarrow ? 290 : 320 + 80 * t;
     path.setNarrow(isNarrow);
     path.setMinWidth(left);

@@ -43,11 +43,20 @@ public final class Strokes {
     return switch (turn) {
       case Said.Turn.Unsaid unsaid -> pointed(draft);
       case Said.Turn.By by ->
-          heading
-              .map(h -> h.turned(Math.toRadians(by.degrees())))
-              .orElseGet(() -> firstSide(by.degrees()));
-      case Said.Turn.OnPaper paper -> new Point(1, 0).turned(Math.toRadians(paper.degrees()));
+          heading.map(h -> turned(h, by.degrees())).orElseGet(() -> firstSide(by.degrees()));
+      case Said.Turn.OnPaper paper -> turned(new Point(1, 0), paper.degrees());
     };
+  }
+
+  /** A square turn is exact, so that figures typed come back as they were. */
+  private static Point turned(Point way, double degrees) {
+    if (degrees == 0) {
+      return way;
+    }
+    if (degrees == 90) {
+      return way.left();
+    }
+    return degrees == -90 ? way.left().times(-1) : way.turned(Math.toRadians(degrees));
   }
 
   /** The first side has none before it: left and right are those of the paper. */
@@ -56,7 +65,7 @@ public final class Strokes {
     if (degrees == 90) {
       return right.times(-1);
     }
-    return degrees == -90 ? right : right.turned(Math.toRadians(degrees));
+    return degrees == -90 ? right : turned(right, degrees);
   }
 
   private static Point pointed(Draft draft) {

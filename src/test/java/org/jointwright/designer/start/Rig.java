@@ -257,6 +257,11 @@ final class Rig implements AutoCloseable {
     return node;
   }
 
+  /** The node of that name, asked for on the JavaFX thread. */
+  Node node0(String id) {
+    return designer.pane().lookup("#" + id);
+  }
+
   String text(String id) {
     Node node = node(id);
     return get(

@@ -1,0 +1,144 @@
+package org.jointwright.designer.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.scene.input.KeyCode;
+import org.jointwright.designer.state.Notice;
+import org.jointwright.designer.state.Step;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Plans opened and kept, and sheets written, from the real window. */
+@ExtendWith(NeedsWindow.class)
+class FilesInTheWindowTest {
+  private static final Path SAMPLE =
+      Path.of("samples/drive-approach-walk.jointwright.json").toAbsolutePath();
+
+  @TempDir private Path folder;
+  private Rig rig;
+
+  @BeforeEach
+  void open() {
+    rig = new Rig();
+  }
+
+  @AfterEach
+  void close() {
+    rig.close();
+  }
+
+  private void openSample() {
+    rig.nextPlace(SAMPLE);
+    rig.key(KeyCode.CONTROL, KeyCode.O);
+    rig.until(() -> !rig.designer().board().desk().plan().slabs().isEmpty()).laid();
+  }
+
+  private void drawASlab() {
+    rig.type("20'").key(KeyCode.ENTER);
+    rig.type("12' left").key(KeyCode.ENTER);
+    rig.type("20' left").key(KeyCode.ENTER);
+    rig.type("close").key(KeyCode.ENTER).laid();
+  }
+
+  @Test
+  void aPlanIsOpenedLaidAndShown() {
+    openSample();
+    assertThat(rig.desk().sight().step()).isEqualTo(Step.JOINTS);
+    assertThat(rig.plan().isLaid()).isTrue();
+    assertThat(rig.title()).doesNotContain("not saved");
+    assertThat(rig.text("kept")).isEmpty();
+  }
+
+  @Test
+  void aPlanIsKeptAndOpenedAgainAsItWas() {
+    drawASlab();
+    assertThat(rig.title()).contains("not saved");
+    Path file = folder.resolve("mine.jointwright.json");
+    rig.nextPlace(file);
+    rig.key(KeyCode.CONTROL, KeyCode.S).until(() -> Files.exists(file));
+    rig.until(() -> rig.designer().board().desk().papers().isKept());
+    assertThat(rig.title()).doesNotContain("not saved");
+    assertThat(rig.text("kept")).startsWith("Kept ");
+    var slabs = rig.plan().slabs();
+    rig.key(KeyCode.CONTROL, KeyCode.N);
+    assertThat(rig.plan().slabs()).isEmpty();
+    rig.nextPlace(file);
+    rig.key(KeyCode.CONTROL, KeyCode.O)
+        .until(() -> !rig.designer().board().desk().plan().slabs().isEmpty());
+    assertThat(rig.plan().slabs().getFirst().outline()).isEqualTo(slabs.getFirst().outline());
+    assertThat(rig.plan().slabs().getFirst().joints()).hasSameSizeAs(slabs.getFirst().joints());
+  }
+
+  @Test
+  void undoingPastWhatWasSavedShowsNotSaved() {
+    openSample();
+    rig.nextPlace(folder.resolve("a.jointwright.json"));
+    rig.key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.S);
+    rig.until(() -> Files.exists(folder.resolve("a.jointwright.json")));
+    rig.clickOn("step-section").fill("slab-thickness", "6").laid();
+    assertThat(rig.text("kept")).isEqualTo("not saved");
+    rig.key(KeyCode.CONTROL, KeyCode.S);
+    rig.until(() -> rig.designer().board().desk().papers().isKept());
+    rig.clickOn("undo").laid();
+    assertThat(rig.text("kept")).isEqualTo("not saved");
+  }
+
+  @Test
+  void aFileThatIsRefusedSaysWhereAndWhatToDo() throws IOException {
+    Path bad = folder.resolve("bad.json");
+    Files.writeString(
+        bad, "{\"format\":\"jointwright-plan\",\"version\":1,\"slabs\":[{\"id\":7}]}");
+    rig.nextPlace(bad);
+    rig.key(KeyCode.CONTROL, KeyCode.O)
+        .until(() -> rig.designer().board().desk().notice().isPresent());
+    Notice notice = rig.desk().notice().orElseThrow();
+    assertThat(notice.isTrouble()).isTrue();
+    assertThat(notice.lines()).anyMatch(l -> l.contains("slabs[0]"));
+    assertThat(rig.plan().slabs()).isEmpty();
+    rig.clickOn("notice-putAway");
+    assertThat(rig.desk().notice()).isEmpty();
+  }
+
+  @Test
+  void workThatIsNotKeptIsNotLostByANewPlan() {
+    drawASlab();
+    rig.key(KeyCode.CONTROL, KeyCode.N);
+    assertThat(rig.plan().slabs()).as("asked first").hasSize(1);
+    rig.clickOn("notice-stay");
+    assertThat(rig.plan().slabs()).hasSize(1);
+    rig.key(KeyCode.CONTROL, KeyCode.N);
+    rig.clickOn("notice-leave");
+    assertThat(rig.plan().slabs()).isEmpty();
+  }
+
+  @Test
+  void aPlaceThatCannotBeWrittenLeavesThePlanNotSavedAndSaysSo() {
+    drawASlab();
+    rig.nextPlace(folder.resolve("no-such-folder").resolve("mine.jointwright.json"));
+    rig.key(KeyCode.CONTROL, KeyCode.S)
+        .until(() -> rig.designer().board().desk().notice().isPresent());
+    assertThat(rig.desk().notice().orElseThrow().isTrouble()).isTrue();
+    assertThat(rig.title()).contains("not saved");
+  }
+
+  @Test
+  void theSheetsAreWrittenIntoTheFolder() throws IOException {
+    openSample();
+    rig.nextPlace(folder);
+    rig.clickOn("step-sheets").clickOn("deed-write-sheets");
+    rig.until(() -> rig.designer().board().desk().notice().isPresent());
+    assertThat(rig.desk().notice().orElseThrow().isTrouble()).isFalse();
+    try (Stream<Path> files = Files.list(folder)) {
+      List<String> names = files.map(f -> f.getFileName().toString()).toList();
+      assertThat(names).anyMatch(n -> n.endsWith(".svg")).anyMatch(n -> n.endsWith(".pdf"));
+    }
+  }
+}
