@@ -83,6 +83,13 @@ public final class Draft {
     return d;
   }
 
+  /**
+   * What a cut of this draft takes, counted in cuts of a small one: pieces must be looked through.
+   */
+  public int weight() {
+    return 1 + pieces.size() / 40;
+  }
+
   /** The uncut slab with the user's joints of this draft in it. */
   public Draft base() {
     int held = 0;

@@ -114,8 +114,10 @@ public final class Beam {
       if (d.tally().length() + pattern.feet() >= best || pattern.feet() > enough) {
         continue;
       }
-      effort += pattern.moves().size();
+      effort += pattern.moves().size() * d.weight();
       Draft child = d.cutAll(pattern.moves());
+      // What many pieces came of took longer to make.
+      effort += child.pieces().size() / 10;
       if (child == d) {
         continue;
       }

@@ -55,7 +55,7 @@ final class Climb {
     Draft best = draft;
     double least = score.of(draft);
     for (List<Move> tried : variations(draft, line)) {
-      effort += 1 + suffix.size();
+      effort += (1 + suffix.size()) * draft.weight();
       Draft d = prefix;
       boolean whole = true;
       for (Move m : tried) {

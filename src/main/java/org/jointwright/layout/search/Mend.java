@@ -9,7 +9,11 @@ import org.jointwright.layout.piece.Piece;
 final class Mend {
   private static final int STEPS = 60;
 
+  /** How many cuts one draft may take. */
+  private static final int EFFORT = 6_000;
+
   private final Score score;
+  private int effort;
 
   Mend(Score score) {
     this.score = score;
@@ -19,6 +23,7 @@ final class Mend {
   Draft mend(Draft draft) {
     Draft d = draft;
     List<Piece> hopeless = new ArrayList<>();
+    effort = 0;
     for (int step = 0; step < STEPS && !Score.isClean(d); step++) {
       Piece broken = null;
       for (Piece p : d.pieces()) {
@@ -43,6 +48,10 @@ final class Mend {
     Draft best = draft;
     double least = score.of(draft);
     for (Pattern p : Choices.next(draft, piece)) {
+      if (effort > EFFORT) {
+        break;
+      }
+      effort += p.moves().size() * draft.weight();
       Draft child = draft.cutAll(p.moves());
       double value = score.of(child);
       if (value < least - 1e-6) {

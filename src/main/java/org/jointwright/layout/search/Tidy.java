@@ -1,5 +1,6 @@
 package org.jointwright.layout.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Draft;
@@ -23,6 +24,10 @@ final class Tidy {
 
   private static final double NEARLY = Math.sin(Math.toRadians(15));
   private static final double EXACTLY = Math.sin(Math.toRadians(0.05));
+
+  /** Joints times pieces from which on no joint is made anew by itself. */
+  private static final int LARGE = 12_000;
+
   private static final double AT_CORNER = 0.5;
 
   private final Draft base;
@@ -37,13 +42,29 @@ final class Tidy {
 
   Draft tidy(Draft draft) {
     Draft d = draft;
-    for (int i = 0; i < d.moves().size(); i++) {
+    boolean small = d.moves().size() * d.pieces().size() < LARGE;
+    for (int i = 0; i < d.moves().size() && small; i++) {
       d = squared(d, i);
     }
-    for (int i = 0; i < d.moves().size(); i++) {
+    Draft all = allMarked(d);
+    if (!all.equals(d)) {
+      return all;
+    }
+    for (int i = 0; i < d.moves().size() && small; i++) {
       d = marked(d, i);
     }
     return d;
+  }
+
+  /** Every joint at once brought to its nearest marks; the same draft when that is not as good. */
+  private Draft allMarked(Draft d) {
+    List<Move> moves = new ArrayList<>();
+    for (int i = 0; i < d.moves().size(); i++) {
+      Laid line = line(d, i);
+      moves.add(markedMoves(d.ground(), line).stream().findFirst().orElse(line.move()));
+    }
+    Draft tried = base.cutAll(moves);
+    return isAsGood(tried, d, MARK_WORTH) ? tried : d;
   }
 
   private static Laid line(Draft d, int i) {
@@ -89,13 +110,23 @@ final class Tidy {
   }
 
   private Draft marked(Draft d, int i) {
-    Laid line = line(d, i);
-    if (!(line.move().carrier() instanceof Carrier.Line l)) {
-      return d;
+    for (Move m : markedMoves(d.ground(), line(d, i))) {
+      Draft tried = replaced(d, i, m);
+      if (isAsGood(tried, d, MARK_WORTH)) {
+        return tried;
+      }
     }
-    Ground ground = d.ground();
+    return d;
+  }
+
+  /** A joint brought to whole inches, the nearest first. */
+  private List<Move> markedMoves(Ground ground, Laid line) {
+    if (!(line.move().carrier() instanceof Carrier.Line l)) {
+      return List.of();
+    }
     List<Point> starts = marks(ground, line, false);
     List<Point> ends = marks(ground, line, true);
+    List<Move> found = new ArrayList<>();
     for (int k = 0; k < Math.max(starts.size(), ends.size()); k++) {
       Carrier moved;
       if (starts.isEmpty() || ends.isEmpty()) {
@@ -104,14 +135,14 @@ final class Tidy {
       } else {
         Point a = starts.get(Math.min(k, starts.size() - 1));
         Point b = ends.get(Math.min(k, ends.size() - 1));
+        if (a.distance(b) < 1) {
+          continue;
+        }
         moved = Carrier.Line.through(a, b);
       }
-      Draft tried = replaced(d, i, line.move().on(moved));
-      if (isAsGood(tried, d, MARK_WORTH)) {
-        return tried;
-      }
+      found.add(line.move().on(moved));
     }
-    return d;
+    return found;
   }
 
   /**
