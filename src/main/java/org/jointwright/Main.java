@@ -16,9 +16,8 @@ public final class Main {
 
   /** Runs the command named by the arguments. */
   public static void main(String[] args) {
-    // Libraries may log nowhere without saying so: standard error is for our own messages.
+    // Standard error is for our own messages.
     TOOLKIT.setLevel(Level.SEVERE);
-    System.setProperty("slf4j.internal.verbosity", "ERROR");
     System.exit(CommandLineProgram.run(Main::openWindow, args));
   }
 
