@@ -148,8 +148,8 @@ final class Fields {
     if (value instanceof Json.Figure n) {
       double d = Double.parseDouble(n.text());
       if (d >= least && d <= most) {
-        // A zero has no sign worth keeping.
-        return OptionalDouble.of(d + 0.0);
+        // A zero has no sign worth keeping, and what is as good as none is zero.
+        return OptionalDouble.of(Math.abs(d) < 1e-9 ? 0 : d);
       }
     }
     reading.problem(
