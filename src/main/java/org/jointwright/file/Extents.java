@@ -17,6 +17,9 @@ final class Extents {
   /** Half a foot square, square inches. */
   private static final double SMALLEST = 36;
 
+  /** What a ring is wide on the whole, inches: under it there is no slab, only a line. */
+  private static final double NARROWEST = 3;
+
   /** More panels than this no crew cuts. */
   private static final double MOST_PANELS = 20_000;
 
@@ -35,7 +38,7 @@ final class Extents {
           Decimals.rounded(box.width() / FOOT, 0),
           Decimals.rounded(box.height() / FOOT, 0),
           unit);
-    } else if (ring.area() < SMALLEST) {
+    } else if (ring.area() < SMALLEST || 2 * ring.area() / ring.perimeter() < NARROWEST) {
       reading.problem(
           outline,
           line,
