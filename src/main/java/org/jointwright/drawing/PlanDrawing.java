@@ -17,9 +17,6 @@ import org.jointwright.shape.Ring;
 
 /** A layout as marks: grounds, panels, joints by their kind, outlines, filler, fixed objects. */
 public final class PlanDrawing {
-  /** Filler where a joint does not say: 1/2 in (common practice, no source). Inches. */
-  public static final double FILLER = 0.5;
-
   private PlanDrawing() {}
 
   /** The marks of {@code layout} in {@code view}, from below upwards. */
@@ -86,7 +83,7 @@ public final class PlanDrawing {
     for (SlabLayout slab : layout.slabs()) {
       for (Joint j : slab.joints()) {
         if (j.kind() == kind) {
-          double filler = j.width().map(w -> w.inches()).orElse(FILLER) * view.scale();
+          double filler = Fillers.width(j, slab.slab()) * view.scale();
           marks.add(group(name(slab, j), JointMarks.joint(kind, view.on(j.path()), filler, pens)));
         }
       }

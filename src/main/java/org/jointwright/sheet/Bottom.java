@@ -1,6 +1,7 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
@@ -36,10 +37,10 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     List<Table.Row> set = schedule.setRows();
     List<Placed> placed = new ArrayList<>();
     List<Block> left = new ArrayList<>();
-    double setWidth = set.isEmpty() ? 0 : Schedule.SET_WIDTH;
     // One table as long as there is room for it; never a second one for a row or two.
     int tables = cut.size() <= 4 ? 1 : cut.size() <= 2 * MOST_ROWS || !set.isEmpty() ? 2 : 3;
     int rows = Math.max(1, (cut.size() + tables - 1) / tables);
+    double setWidth = set.isEmpty() ? 0 : tables == 1 ? WIDEST : Schedule.SET_WIDTH;
     double each = Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
     double x = 0;
     for (int from = 0; from < cut.size(); from += rows) {
@@ -48,7 +49,7 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
       x += each + GAP;
     }
     if (!set.isEmpty()) {
-      placed.add(new Placed(schedule.setTable(set), width - setWidth, setWidth));
+      placed.add(new Placed(schedule.setTable(set, setWidth), width - setWidth, setWidth));
     }
     if (placed.stream().anyMatch(p -> p.table().height() > HIGHEST)) {
       // The plan needs the room more: the tables have a page of their own.
@@ -58,44 +59,64 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
         left.add(schedule.cutTable(cut, Schedule.CUT_WIDTH));
       }
       if (!set.isEmpty()) {
-        left.add(schedule.setTable(set));
+        left.add(schedule.setTable(set, Schedule.SET_WIDTH));
       }
     }
     return texts(facts, width, x, width - setWidth - (set.isEmpty() ? 0 : GAP), placed, left);
   }
 
-  /** The texts go between the tables where that saves height, else below them. */
+  /** The texts go where they cost the least height: below, between, or each under its tables. */
   private static Bottom texts(
       Facts facts, double width, double from, double to, List<Placed> placed, List<Block> left) {
     double high = placed.stream().mapToDouble(p -> p.table().height()).max().orElse(0);
-    Texts below = Texts.of(facts, 0, high, width);
+    List<String> orders = new Orders(facts).sentences();
+    List<String> cautions = List.of(facts.say("caution.silica"), facts.say("caution.other"));
+    List<Texts> ways = new ArrayList<>();
+    Texts below = new Texts(high).add(orders, Type.ORDER, 0, width);
+    ways.add(below.add(cautions, Type.NOTE, 0, width));
     if (to - from >= NARROWEST && !placed.isEmpty()) {
-      Texts beside = Texts.of(facts, from, 0, to - from);
-      if (Math.max(high, beside.low()) < below.low()) {
-        return new Bottom(placed, left, beside.words(), Math.max(high, beside.low()));
-      }
+      Texts beside = new Texts(0).add(orders, Type.ORDER, from, to - from);
+      ways.add(beside.add(cautions, Type.NOTE, from, to - from));
     }
-    return new Bottom(placed, left, below.words(), below.low());
+    if (placed.size() > 1) {
+      Placed last = placed.getLast();
+      double first =
+          placed.subList(0, placed.size() - 1).stream()
+              .mapToDouble(p -> p.table().height())
+              .max()
+              .orElse(0);
+      Texts under = new Texts(first).add(orders, Type.ORDER, 0, last.x() - GAP);
+      Texts right =
+          new Texts(last.table().height()).add(cautions, Type.NOTE, last.x(), last.width());
+      ways.add(under.and(right));
+    }
+    Texts best = ways.stream().min(Comparator.comparingDouble(Texts::low)).orElseThrow();
+    return new Bottom(placed, left, best.words(), Math.max(high, best.low() + 1.7));
   }
 
-  /** Orders and cautions in lines. */
+  /** Sentences in lines, one under the other. */
   private record Texts(List<Mark.Words> words, double low) {
-    static Texts of(Facts facts, double x, double top, double width) {
-      List<Mark.Words> words = new ArrayList<>();
-      double y = top + 4.6;
-      for (String sentence : new Orders(facts).sentences()) {
-        for (String line : Lines.wrap(sentence, Type.ORDER, width)) {
-          words.add(Type.ORDER.at(x, y, line, Anchor.START));
-          y += 5.6;
+    Texts(double top) {
+      this(List.of(), top);
+    }
+
+    Texts add(List<String> sentences, Type type, double x, double width) {
+      List<Mark.Words> more = new ArrayList<>(words);
+      double pitch = type == Type.ORDER ? 5.6 : 4.8;
+      double y = low + 0.4;
+      for (String sentence : sentences) {
+        for (String line : Lines.wrap(sentence, type, width)) {
+          y += pitch;
+          more.add(type.at(x, y - 1.2, line, Anchor.START));
         }
       }
-      for (String key : List.of("caution.silica", "caution.other")) {
-        for (String line : Lines.wrap(facts.say(key), Type.NOTE, width)) {
-          words.add(Type.NOTE.at(x, y, line, Anchor.START));
-          y += 4.8;
-        }
-      }
-      return new Texts(words, y - 2.2);
+      return new Texts(more, y);
+    }
+
+    Texts and(Texts other) {
+      List<Mark.Words> both = new ArrayList<>(words);
+      both.addAll(other.words());
+      return new Texts(both, Math.max(low, other.low()));
     }
   }
 

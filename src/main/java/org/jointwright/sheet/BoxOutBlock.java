@@ -3,6 +3,7 @@ package org.jointwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Fillers;
 import org.jointwright.drawing.JointMarks;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Numbering.Item;
@@ -13,6 +14,7 @@ import org.jointwright.drawing.View;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -154,13 +156,11 @@ final class BoxOutBlock implements Block {
     if (item.joints().isEmpty()) {
       marks.add(Mark.Line.of(rim, Pens.PAPER.outline(), Role.OUTLINE));
     }
+    Slab slab = facts.plan().slab(item.slab()).orElseThrow();
     for (Joint j : item.joints()) {
       marks.addAll(
           JointMarks.joint(
-              JointKind.ISOLATION,
-              view.on(j.path()),
-              j.width().map(w -> w.inches()).orElse(PlanDrawing.FILLER) * scale,
-              Pens.PAPER));
+              JointKind.ISOLATION, view.on(j.path()), Fillers.width(j, slab) * scale, Pens.PAPER));
     }
     object().ifPresent(f -> marks.addAll(PlanDrawing.fixed(f, view, Pens.PAPER)));
     return marks;

@@ -25,11 +25,14 @@ final class Furniture {
   private final Facts facts;
   private final Scale scale;
   private final View view;
+  private final List<Quad> tinted;
 
   /**
    * @param field how the plan lies on the page
+   * @param tinted where the ground is tinted
    */
-  Furniture(Facts facts, Field field) {
+  Furniture(Facts facts, Field field, List<Quad> tinted) {
+    this.tinted = tinted;
     this.facts = facts;
     this.scale = field.scale();
     this.view = field.view();
@@ -65,7 +68,9 @@ final class Furniture {
     Box f = ground.field();
     for (double y = f.minY(); y + size.y() <= f.maxY(); y += 2) {
       for (double x = f.minX(); x + size.x() <= f.maxX(); x += 2) {
-        if (ground.isFree(Quad.box(x, y, x + size.x(), y + size.y()))
+        Quad room = Quad.box(x, y, x + size.x(), y + size.y());
+        if (ground.isFree(room)
+            && tinted.stream().noneMatch(room::meets)
             && !onSlab(new Point(x + size.x() / 2, y + size.y() / 2))) {
           return Optional.of(new Point(x, y));
         }

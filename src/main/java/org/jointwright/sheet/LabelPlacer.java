@@ -13,6 +13,7 @@ import org.jointwright.drawing.Numbering.Work;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Tags;
 import org.jointwright.drawing.View;
+import org.jointwright.plan.Against;
 import org.jointwright.plan.Corner;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
@@ -208,6 +209,43 @@ final class LabelPlacer {
           });
     }
     return marks;
+  }
+
+  /** What the slabs are against, said beside the edge where there is room. */
+  List<Mark> besides() {
+    List<Mark> marks = new ArrayList<>();
+    for (Slab slab : facts.plan().slabs()) {
+      List<Edge> edges = slab.outline().ring().edges();
+      for (int i = 0; i < edges.size(); i++) {
+        if (slab.edge(i).against() != Against.OPEN) {
+          String word = facts.say("against." + slab.edge(i).against().name());
+          beside(view.on(edges.get(i)), word)
+              .ifPresent(
+                  w -> {
+                    ground.add(w);
+                    marks.add(w);
+                  });
+        }
+      }
+    }
+    return marks;
+  }
+
+  private Optional<Mark.Words> beside(Edge edge, String word) {
+    for (double off : new double[] {4, 6, 8.5}) {
+      for (double t : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
+        // y runs down: the far side from the slab is on the left.
+        Point at = edge.at(t).plus(edge.direction(t).left().times(off));
+        for (double turn : new double[] {0, 90}) {
+          Point base = turn == 0 ? at.plus(new Point(0, 1.5)) : at.plus(new Point(1.5, 0));
+          Mark.Words words = Type.NOTE.turned(base, word, Anchor.MIDDLE, turn);
+          if (ground.isFree(Quad.of(words, 0.8))) {
+            return Optional.of(words);
+          }
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<List<Mark.Words>> name(Slab slab, List<String> lines) {

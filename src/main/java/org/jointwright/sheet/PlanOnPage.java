@@ -76,14 +76,16 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     Ground ground = new Ground(way.box());
     stand(facts, view, ground);
     List<Mark> marks = new ArrayList<>();
-    marks.add(PlanDrawing.of(facts.layout(), view, Pens.PAPER));
+    Mark.Group drawing = PlanDrawing.of(facts.layout(), view, Pens.PAPER);
+    marks.add(drawing);
     ChainPlacer chains = new ChainPlacer(facts, view, ground);
     marks.add(new Mark.Group("chains", "", chains.place()));
     LabelPlacer labels = new LabelPlacer(facts, view, ground, way.number());
     marks.add(new Mark.Group("letters", "", labels.letters()));
     marks.add(new Mark.Group("numbers", "", labels.numbers()));
     marks.add(new Mark.Group("slabs", "", labels.names()));
-    Furniture furniture = new Furniture(facts, field);
+    marks.add(new Mark.Group("beside", "", labels.besides()));
+    Furniture furniture = new Furniture(facts, field, grounds(drawing));
     if (way.strip()) {
       Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + STRIP);
       marks.addAll(furniture.strip(top));
@@ -96,6 +98,22 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     }
     double loss = step + 1.5 * chains.unplaced().size() + labels.loss();
     return Optional.of(new PlanOnPage(field, marks, chains.unplaced(), loss));
+  }
+
+  /** Where buildings and streets are tinted: no place for a legend. */
+  private static List<Quad> grounds(Mark.Group drawing) {
+    List<Quad> tinted = new ArrayList<>();
+    for (Mark group : drawing.marks()) {
+      if (group instanceof Mark.Group g && g.name().equals("grounds")) {
+        for (Mark mark : g.marks()) {
+          if (mark instanceof Mark.Area area) {
+            Box b = area.rings().getFirst().box();
+            tinted.add(Quad.box(b.minX(), b.minY(), b.maxX(), b.maxY()));
+          }
+        }
+      }
+    }
+    return tinted;
   }
 
   /** The plan's own lines, which no text may touch. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Fillers;
 import org.jointwright.drawing.Numbering.Item;
 import org.jointwright.drawing.Numbering.Work;
 import org.jointwright.drawing.PlanDrawing;
@@ -11,6 +12,7 @@ import org.jointwright.plan.Against;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
+import org.jointwright.practice.Filler;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
@@ -96,9 +98,8 @@ final class Schedule {
     double width =
         item.joints().stream()
             .findFirst()
-            .flatMap(Joint::width)
-            .map(w -> w.inches())
-            .orElse(PlanDrawing.FILLER);
+            .map(j -> Fillers.width(j, slab))
+            .orElse(Filler.WIDTH.value().inches());
     String strip =
         facts.say("set.strip.size", facts.print(width), facts.print(slab.thickness().inches()));
     String where =
@@ -155,7 +156,7 @@ final class Schedule {
     return "";
   }
 
-  Table setTable(List<Table.Row> rows) {
+  Table setTable(List<Table.Row> rows, double width) {
     return new Table(
         "set",
         List.of(
@@ -163,7 +164,7 @@ final class Schedule {
             facts.say("set.where"),
             facts.say("set.length"),
             facts.say("set.strip")),
-        columns(rows, SET_WIDTH, true),
+        columns(rows, width, true),
         rows);
   }
 

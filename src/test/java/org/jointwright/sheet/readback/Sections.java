@@ -74,7 +74,7 @@ final class Sections {
 
   private void depths() {
     Matcher m =
-        Pattern.compile("String to dig: (.*?)\\. Base under the slab: (.*?)\\. String is")
+        Pattern.compile("String \\(top of form\\) to dig: (.*?)\\. Base: (.*?)\\. ")
             .matcher(orders());
     if (!m.find()) {
       differences.add("no depth to dig");
@@ -148,8 +148,13 @@ final class Sections {
       Item item = Numbering.of(plan).items().get(strip.number() - 1);
       Slab slab = plan.slab(item.slab()).orElseThrow();
       same("filler " + strip.number() + " deep", strip.depth(), slab.thickness().inches());
+      double usual = strip.where().contains("street") ? 0.75 : 0.5;
       double width =
-          item.joints().stream().findFirst().flatMap(Joint::width).map(Length::inches).orElse(0.5);
+          item.joints().stream()
+              .findFirst()
+              .flatMap(Joint::width)
+              .map(Length::inches)
+              .orElse(usual);
       same("filler " + strip.number() + " wide", strip.width(), width);
     }
   }

@@ -1,0 +1,154 @@
+package org.jointwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Role;
+import org.jointwright.drawing.Weight;
+import org.jointwright.plan.Plan;
+import org.jointwright.shape.Point;
+import org.jointwright.sheet.pdf.PdfSheet;
+import org.jointwright.sheet.svg.SvgPage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+
+/** What holds of the files whatever is drawn in them. */
+class PaperTest {
+  private static final Plan DRIVE = LaidPlans.plan("multi_drive_approach_walk");
+
+  private static Page page(Mark... marks) {
+    return new Page("test", "", Paper.LETTER, List.of(marks));
+  }
+
+  private static byte[] pdf(Page page) {
+    return PdfSheet.bytes(List.of(page), "test", Optional.empty());
+  }
+
+  @Test
+  void pageIsLetterToThePoint() throws IOException {
+    try (PDDocument document = Loader.loadPDF(LaidPlans.pdf(DRIVE))) {
+      for (PDPage page : document.getPages()) {
+        assertThat(page.getMediaBox().getWidth()).isEqualTo(792);
+        assertThat(page.getMediaBox().getHeight()).isEqualTo(612);
+      }
+    }
+  }
+
+  @Test
+  void everyFontIsEmbeddedAsASubset() throws IOException {
+    Set<String> fonts = new HashSet<>();
+    try (PDDocument document = Loader.loadPDF(LaidPlans.pdf(DRIVE))) {
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          PDFont font = page.getResources().getFont(name);
+          assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+          fonts.add(font.getName().replaceAll("^[A-Z]{6}\\+", ""));
+        }
+      }
+    }
+    assertThat(fonts).contains("Lato-Bold", "Lato-Heavy", "Lato-Medium", "Lato-Semibold");
+    assertThat(fonts).allMatch(f -> f.startsWith("Lato-"));
+  }
+
+  @Test
+  void tenCentimetresMeasureTenCentimetres() throws IOException {
+    Mark bar = Mark.Line.of(new Point(50, 100), new Point(150, 100), 2, Role.OUTLINE);
+    int dotsPerInch = 254;
+    BufferedImage picture =
+        ImageIO.read(new ByteArrayInputStream(PdfSheet.picture(pdf(page(bar)), 0, dotsPerInch)));
+    int dark = 0;
+    int first = -1;
+    for (int x = 0; x < picture.getWidth(); x++) {
+      if ((picture.getRGB(x, 1000) & 0xff) < 128) {
+        first = first < 0 ? x : first;
+        dark++;
+      }
+    }
+    assertThat(dark).isCloseTo(1000, within(1));
+    assertThat(first).isCloseTo(500, within(1));
+  }
+
+  @Test
+  void characterThatTheFontLacksIsAFault() {
+    Mark words =
+        Mark.Words.level(new Point(20, 20), "\u4e00", 5, Weight.BOLD, Anchor.START, Role.TEXT);
+    assertThatThrownBy(() -> pdf(page(words)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("U+4E00");
+  }
+
+  @Test
+  void jobNameThatTheFontLacksIsPrintedAllTheSame() {
+    Plan plan =
+        DRIVE.withJob(
+            new org.jointwright.plan.Job(
+                "\u4e00 <&> drive", "", "", "", "", "", DRIVE.job().kept()));
+    assertThat(new String(SvgPage.bytes(LaidPlans.pages(plan).getFirst()), StandardCharsets.UTF_8))
+        .contains("? &lt;&amp;&gt; drive");
+  }
+
+  @Test
+  void samePlanGivesTheSameBytes() {
+    assertThat(LaidPlans.pdf(DRIVE)).isEqualTo(LaidPlans.pdf(DRIVE));
+    assertThat(SvgPage.bytes(LaidPlans.pages(DRIVE).getFirst()))
+        .isEqualTo(SvgPage.bytes(LaidPlans.pages(DRIVE).getFirst()));
+  }
+
+  @Test
+  void svgIsWellFormedTrueToSizeAndTitled() throws Exception {
+    byte[] svg = SvgPage.bytes(LaidPlans.pages(DRIVE).getFirst());
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setNamespaceAware(true);
+    Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
+    var root = document.getDocumentElement();
+    assertThat(root.getAttribute("width")).isEqualTo("11in");
+    assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 279.4 215.9");
+    assertThat(root.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("Cut sheet");
+    assertThat(root.getElementsByTagName("text").getLength()).isGreaterThan(50);
+  }
+
+  @Test
+  void xmllintFindsNoFaultWhereItIsInstalled(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("sheet.svg");
+    Files.write(file, SvgPage.bytes(LaidPlans.pages(DRIVE).getFirst()));
+    Process lint;
+    try {
+      lint = new ProcessBuilder("xmllint", "--noout", "--nonet", file.toString()).start();
+    } catch (IOException notInstalled) {
+      org.junit.jupiter.api.Assumptions.abort("xmllint is not installed");
+      return;
+    }
+    assertThat(lint.waitFor(30, TimeUnit.SECONDS)).isTrue();
+    assertThat(lint.exitValue()).isZero();
+  }
+
+  @Test
+  void tablesWithoutRoomGoOnOverTheNextPages() {
+    List<Page> pages = LaidPlans.pages(LaidPlans.plan("yard_200x150_three_openings_8in"));
+    assertThat(pages).hasSizeGreaterThan(1);
+    String last = new String(SvgPage.bytes(pages.getLast()), StandardCharsets.UTF_8);
+    assertThat(last).contains(pages.size() + " of " + pages.size());
+  }
+}
