@@ -4,6 +4,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
@@ -13,6 +15,8 @@ import java.util.Optional;
 import java.util.TimeZone;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
@@ -21,6 +25,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.jointwright.sheet.Page;
+import org.jointwright.sheet.svg.SvgPage;
 
 /** Pages as one PDF file, and a PDF's pages as pictures. The same pages give the same bytes. */
 public final class PdfSheet {
@@ -44,14 +49,28 @@ public final class PdfSheet {
         document.setDocumentInformation(facts);
         document.getDocumentCatalog().setMetadata(null);
         document.getDocumentCatalog().setLanguage("en");
-        // The file's id is made from this number instead of from the clock.
-        document.setDocumentId((long) title.hashCode());
+        document.getDocument().setDocumentID(id(pages));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         document.save(out);
         return out.toByteArray();
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The file's id: of what is on its pages, where PDFBox would ask the clock. */
+  private static COSArray id(List<Page> pages) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("MD5");
+      pages.forEach(p -> digest.update(SvgPage.bytes(p)));
+      COSString id = new COSString(digest.digest());
+      COSArray both = new COSArray();
+      both.add(id);
+      both.add(id);
+      return both;
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
     }
   }
 
