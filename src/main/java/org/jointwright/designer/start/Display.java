@@ -10,9 +10,11 @@ import java.util.Locale;
  * traces of its own where something is missing.
  */
 final class Display {
-  /** What the toolkit loads on Linux, and what draws its text there. */
-  private static final List<String> LIBRARIES =
-      List.of("libgtk-3.so.0", "libXtst.so.6", "libpangoft2-1.0.so.0");
+  /** What draws the toolkit's text on Linux. */
+  private static final String TEXT = "libpangoft2-1.0.so.0";
+
+  /** What the toolkit loads there besides. */
+  private static final List<String> WINDOWS = List.of("libgtk-3.so.0", "libXtst.so.6");
 
   private Display() {}
 
@@ -20,12 +22,23 @@ final class Display {
     if (System.getProperty("glass.platform") != null) {
       return true;
     }
-    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    if (!system.contains("linux")) {
+    if (!isLinux()) {
       return true;
     }
     String screen = System.getenv("DISPLAY");
-    return screen != null && !screen.isBlank() && LIBRARIES.stream().allMatch(Display::loads);
+    return screen != null
+        && !screen.isBlank()
+        && WINDOWS.stream().allMatch(Display::loads)
+        && hasText();
+  }
+
+  /** Whether this machine can show text in a window, a headless one too. */
+  static boolean hasText() {
+    return !isLinux() || loads(TEXT);
+  }
+
+  private static boolean isLinux() {
+    return System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux");
   }
 
   /** Loads it for good, as the toolkit does a moment later; nothing in it is called from here. */
