@@ -57,8 +57,8 @@ final class Labels {
     Labels labels = new Labels(layout, desk, places, words);
     labels.nailheads();
     labels.letters();
-    labels.names();
     labels.numbers();
+    labels.names();
     return labels.marks;
   }
 

@@ -42,6 +42,7 @@ public final class PlanPane extends Region {
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
     setClip(clip);
+    focusVisibleProperty().addListener((o, was, is) -> isStale = true);
     board.watch(d -> changed());
     new AnimationTimer() {
       @Override
@@ -99,6 +100,12 @@ public final class PlanPane extends Region {
     GraphicsContext pen = live.getGraphicsContext2D();
     pen.clearRect(0, 0, live.getWidth(), live.getHeight());
     painter(pen).paint(LiveMarks.of(desk, board.words(), board.vocabulary()));
+    if (isFocusVisible()) {
+      pen.setStroke(theme.color(Role.SELECTED));
+      pen.setLineDashes();
+      pen.setLineWidth(2);
+      pen.strokeRect(5, 5, live.getWidth() - 10, live.getHeight() - 10);
+    }
   }
 
   private Painter painter(GraphicsContext pen) {

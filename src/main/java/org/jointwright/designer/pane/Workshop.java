@@ -1,5 +1,6 @@
 package org.jointwright.designer.pane;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -63,7 +64,7 @@ public final class Workshop {
               board.change(
                   d ->
                       d.gaveUp(wish.get())
-                          .told(Notice.trouble("window.notice.fault", java.util.List.of(what)))));
+                          .told(Notice.trouble("window.notice.fault", List.of(what)))));
     }
   }
 
@@ -71,8 +72,14 @@ public final class Workshop {
   <T> void run(Supplier<T> work, Consumer<T> then) {
     thread.execute(
         () -> {
-          T done = work.get();
-          Platform.runLater(() -> then.accept(done));
+          try {
+            T done = work.get();
+            Platform.runLater(() -> then.accept(done));
+          } catch (RuntimeException fault) {
+            String what = String.valueOf(fault.getMessage());
+            Notice notice = Notice.trouble("window.notice.failed", List.of(what));
+            Platform.runLater(() -> board.change(d -> d.told(notice)));
+          }
         });
   }
 

@@ -112,8 +112,8 @@ public final class JointSlide {
 
   private static Optional<Point> nearest(Segment line, List<Edge> lines, Point to) {
     return lines.stream()
-        .flatMap(e -> Crossing.of(line, e).stream())
-        .map(Crossing::at)
+        // The place on the edge itself: the line is far longer, and its arithmetic noisier.
+        .flatMap(e -> Crossing.of(line, e).stream().map(c -> e.at(c.second())))
         .min(java.util.Comparator.comparingDouble(p -> p.distance(to)));
   }
 }

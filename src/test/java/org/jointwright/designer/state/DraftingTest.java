@@ -1,0 +1,108 @@
+package org.jointwright.designer.state;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+import org.junit.jupiter.api.Test;
+
+class DraftingTest {
+  private static final Vocabulary ENGLISH = new Vocabulary(Words.english(UnitSystem.FEET_INCHES));
+
+  private static Desk say(Desk desk, String... sentences) {
+    Desk d = desk;
+    for (String s : sentences) {
+      d = Drafting.type(d, s);
+      d = Drafting.enter(d, Sentence.read(s, ENGLISH, LengthUnit.FOOT), "slab");
+    }
+    return d;
+  }
+
+  private static Slab first(Desk desk) {
+    return desk.plan().slabs().getFirst();
+  }
+
+  @Test
+  void turnsToTheLeftGoRoundCounterClockwise() {
+    Desk desk = say(Desk.blank(), "20'", "10' left", "20' left", "close");
+    assertThat(first(desk).outline().ring().signedArea()).isEqualTo(200 * 144.0);
+    assertThat(desk.picked()).isEqualTo(new Pick.WholeSlab("slab 1"));
+    assertThat(desk.draft()).isEmpty();
+  }
+
+  @Test
+  void turnsToTheRightMakeTheSameSlab() {
+    Desk desk = say(Desk.blank(), "20' right", "10' right", "20' right", "close");
+    assertThat(first(desk).outline().ring().signedArea()).isEqualTo(200 * 144.0);
+  }
+
+  @Test
+  void anArcThatBulgesOutAddsToTheSlabWhicheverWayItIsDrawn() {
+    double straight = 200 * 144.0;
+    Desk left = say(Desk.blank(), "20'", "10' left", "20' left out 3'", "close");
+    Desk right = say(Desk.blank(), "20' right", "10' right", "20' right out 3'", "close");
+    assertThat(first(left).outline().ring().area()).isGreaterThan(straight);
+    assertThat(first(right).outline().ring().area())
+        .isCloseTo(first(left).outline().ring().area(), within(1e-6));
+  }
+
+  @Test
+  void aSideTypedBackToTheFirstCornerCloses() {
+    Desk desk = say(Desk.blank(), "20'", "10' left", "20' left", "10' left");
+    assertThat(desk.plan().slabs()).hasSize(1);
+  }
+
+  @Test
+  void anOutlineThatCrossesItselfIsNotClosed() {
+    Desk desk = say(Desk.blank(), "20'", "10' left", "5' left 135", "30' left 45", "close");
+    assertThat(desk.plan().slabs()).isEmpty();
+    assertThat(desk.draft()).isPresent();
+    assertThat(desk.notice()).isPresent();
+  }
+
+  @Test
+  void twoCornersDoNotClose() {
+    Desk desk = say(Desk.blank(), "20'", "close");
+    assertThat(desk.plan().slabs()).isEmpty();
+    assertThat(desk.draft().orElseThrow().placed()).hasSize(2);
+  }
+
+  @Test
+  void aSecondSlabGetsAnotherNameAndStandsClear() {
+    Desk desk = say(Desk.blank(), "20'", "10' left", "20' left", "close");
+    Desk two = say(Drafting.begin(desk), "8'", "4' left", "8' left", "close");
+    assertThat(two.plan().slabs()).extracting(Slab::id).containsExactly("slab 1", "slab 2");
+    assertThat(two.plan().slabs().get(1).outline().ring().box().minX()).isGreaterThan(240);
+  }
+
+  @Test
+  void aClickAtTheFirstCornerCloses() {
+    Desk desk = Drafting.begin(Desk.blank());
+    for (Point p :
+        new Point[] {
+          new Point(0, 0),
+          new Point(240, 0),
+          new Point(240, 120),
+          new Point(2, 121),
+          new Point(3, 2)
+        }) {
+      Point paper = desk.viewport().toPaper(p);
+      desk = Drafting.click(desk, Pointer.on(desk.viewport(), paper.x(), paper.y(), false), "slab");
+    }
+    assertThat(first(desk).outline().ring().area()).isEqualTo(240 * 120.0);
+  }
+
+  @Test
+  void withAltNothingDrawsThePencil() {
+    Desk desk = Drafting.begin(Desk.blank());
+    Point paper = desk.viewport().toPaper(new Point(10.3, 7.7));
+    Pointer free = Pointer.on(desk.viewport(), paper.x(), paper.y(), true);
+    Pencil pencil = Drafting.pencil(desk, Draft.EMPTY, free);
+    assertThat(pencil.guides()).isEmpty();
+    assertThat(pencil.at().distance(new Point(10.3, 7.7))).isLessThan(1e-9);
+  }
+}
