@@ -9,7 +9,7 @@ import org.jointwright.layout.piece.Tally;
 /** The whole search for one slab. */
 public final class Search {
   /** How many of the beam's best, and of its near misses, are climbed from. */
-  private static final int CLIMBED = 5;
+  private static final int CLIMBED = 4;
 
   /** What is this much dearer than the best is not climbed from. */
   private static final double WORTH = 1.3;
@@ -48,8 +48,10 @@ public final class Search {
       }
     }
     double bound = finished.isEmpty() ? Double.POSITIVE_INFINITY : score.of(best);
-    beam.nearMisses().stream()
-        .filter(d -> d.tally().cost() < bound)
+    List<Draft> near = beam.nearMisses().stream().filter(d -> d.tally().cost() < bound).toList();
+    // A climb may mend what was nearly right without another joint.
+    from.addAll(near.subList(0, Math.min(CLIMBED, near.size())));
+    near.stream()
         .map(new Mend(score)::mend)
         .sorted(Comparator.comparingDouble(score::of))
         .limit(CLIMBED)
