@@ -19,6 +19,10 @@ final class ChainPlacer {
   private static final double GAP = 1.5;
   private static final double LEVEL = 7.4;
   private static final double PAST = 0.8;
+
+  /** How far short of its figure a leader stops. */
+  private static final double SHORT = 0.8;
+
   private static final double HOOK = 4;
   private static final double ARROW = 3;
   private static final double THIN = 0.35;
@@ -220,7 +224,7 @@ final class ChainPlacer {
     private void leader(Edge e, double t, int up, Mark.Words words) {
       if (up > 0) {
         Path line =
-            Path.straight(beside(e, t, OFF + PAST), beside(e, t, OFF + GAP + up * LEVEL - 0.6));
+            Path.straight(beside(e, t, OFF + PAST), beside(e, t, OFF + GAP + up * LEVEL - SHORT));
         draw(Mark.Line.of(line, THIN, Role.DIMENSION));
         ground.addLine(line, THIN);
       }

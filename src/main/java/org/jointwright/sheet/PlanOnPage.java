@@ -47,11 +47,17 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     for (boolean strip : new boolean[] {false, true}) {
       double step = strip ? 0.5 : 0;
       Try way = new Try(room, strip, number);
+      double before = Double.POSITIVE_INFINITY;
       for (Field field : Field.of(facts.layout(), facts.words().units(), way.box())) {
         if (best != null && best.loss() <= step) {
           break;
         }
         Optional<PlanOnPage> next = tried(facts, field, way, step);
+        if (next.isPresent() && next.get().loss() > before + CROWDED) {
+          // Smaller still would only be more crowded.
+          break;
+        }
+        before = next.map(PlanOnPage::loss).orElse(before);
         if (next.isPresent() && (best == null || next.get().loss() < best.loss())) {
           best = next.get();
         }

@@ -5,7 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.jointwright.file.PlanReader;
 import org.jointwright.file.PlanReading;
@@ -18,6 +20,8 @@ import org.jointwright.text.Words;
 /** Plans with good joints in them, made by hand and by search apart from the program. */
 public final class LaidPlans {
   private static final Path FOLDER = Path.of("src", "test", "resources", "cases", "laid");
+
+  private static final Map<String, List<Page>> PAGES = new ConcurrentHashMap<>();
 
   private LaidPlans() {}
 
@@ -42,6 +46,16 @@ public final class LaidPlans {
       return read.plan();
     }
     throw new AssertionError(name + " was refused: " + reading);
+  }
+
+  /** The pages of one of them, made once. */
+  public static List<Page> pages(String name) {
+    return PAGES.computeIfAbsent(name, n -> pages(plan(n)));
+  }
+
+  /** The PDF of one of them. */
+  public static byte[] pdf(String name) {
+    return PdfSheet.bytes(pages(name), "Cut sheet", Optional.empty());
   }
 
   /** The pages of a plan's cut sheet on letter paper. */

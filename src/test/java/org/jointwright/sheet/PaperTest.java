@@ -146,7 +146,7 @@ class PaperTest {
 
   @Test
   void tablesWithoutRoomGoOnOverTheNextPages() {
-    List<Page> pages = LaidPlans.pages(LaidPlans.plan("yard_200x150_three_openings_8in"));
+    List<Page> pages = LaidPlans.pages("yard_200x150_three_openings_8in");
     assertThat(pages).hasSizeGreaterThan(1);
     String last = new String(SvgPage.bytes(pages.getLast()), StandardCharsets.UTF_8);
     assertThat(last).contains(pages.size() + " of " + pages.size());

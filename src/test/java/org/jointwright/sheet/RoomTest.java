@@ -31,7 +31,7 @@ class RoomTest {
 
   static List<String> touching(String name) {
     List<String> touching = new ArrayList<>();
-    for (Page page : LaidPlans.pages(LaidPlans.plan(name))) {
+    for (Page page : LaidPlans.pages(name)) {
       List<Placed> texts = new ArrayList<>();
       texts(page.marks(), "", texts);
       for (int i = 0; i < texts.size(); i++) {
@@ -53,7 +53,7 @@ class RoomTest {
 
   static List<String> struck(String name) {
     List<String> struck = new ArrayList<>();
-    for (Page page : LaidPlans.pages(LaidPlans.plan(name))) {
+    for (Page page : LaidPlans.pages(name)) {
       List<Placed> texts = new ArrayList<>();
       texts(page.marks(), "", texts);
       List<Stroke> strokes = new ArrayList<>();
@@ -90,7 +90,7 @@ class RoomTest {
   @ParameterizedTest
   @MethodSource("plans")
   void everyTextStaysInsideTheMargins(String name) {
-    for (Page page : LaidPlans.pages(LaidPlans.plan(name))) {
+    for (Page page : LaidPlans.pages(name)) {
       List<Placed> texts = new ArrayList<>();
       texts(page.marks(), "", texts);
       for (Placed t : texts) {
@@ -104,7 +104,7 @@ class RoomTest {
   @ParameterizedTest
   @MethodSource("plans")
   void noLetteringIsSmallerThanThreeMillimetres(String name) {
-    for (Page page : LaidPlans.pages(LaidPlans.plan(name))) {
+    for (Page page : LaidPlans.pages(name)) {
       List<Placed> texts = new ArrayList<>();
       texts(page.marks(), "", texts);
       assertThat(texts)

@@ -28,7 +28,7 @@ class ReadBackTest {
   @MethodSource("plans")
   void printedWordsRebuildThePlan(String name) {
     Plan plan = LaidPlans.plan(name);
-    assertThat(Comparison.differences(plan, PdfText.of(LaidPlans.pdf(plan)))).isEmpty();
+    assertThat(Comparison.differences(plan, PdfText.of(LaidPlans.pdf(name)))).isEmpty();
   }
 
   @ParameterizedTest
@@ -41,7 +41,7 @@ class ReadBackTest {
       })
   void anyFigureChangedByAnInchIsNoticed(String name) {
     Plan plan = LaidPlans.plan(name);
-    List<Printed> lines = PdfText.of(LaidPlans.pdf(plan));
+    List<Printed> lines = PdfText.of(LaidPlans.pdf(name));
     List<String> unnoticed = new ArrayList<>();
     int changed = 0;
     for (int i = 0; i < lines.size(); i++) {
