@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The whole command line: reads the arguments, runs the command, gives the exit code. */
 public final class CommandLineProgram {
@@ -77,7 +78,10 @@ public final class CommandLineProgram {
   }
 
   private int misused(ParameterException e, String[] arguments) {
-    console.say(String.valueOf(e.getMessage()));
+    console.say(
+        e instanceof UnmatchedArgumentException u
+            ? Said.WORDS.say("command.unknown", u.getUnmatched().getFirst())
+            : String.valueOf(e.getMessage()));
     console.say(
         Said.WORDS.say("command.seeHelp", e.getCommandLine().getCommandSpec().qualifiedName()));
     return Outcome.USAGE;

@@ -141,7 +141,7 @@ class CommandsTest {
 
   @Test
   void sheetWithLettersItLacksIsRefused() throws IOException {
-    String plan = Run.of("joint", PATIO).out().replace("Patio in a house corner", "日本");
+    String plan = Run.of("joint", PATIO).out().replace("Corner patio", "日本");
     Run run = Run.fed(plan, "sheet", "-", "-o", at("out"));
     assertThat(run.code()).isEqualTo(Outcome.REFUSED);
     assertThat(run.error()).contains("日");
