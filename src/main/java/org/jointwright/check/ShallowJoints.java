@@ -36,7 +36,7 @@ final class ShallowJoints implements Check {
     for (Joint j : slab.slab().joints()) {
       if (j.kind() == JointKind.CONTRACTION && j.depth().isPresent()) {
         Length depth = j.depth().get();
-        How how = j.how().orElse(How.TOOLED);
+        How how = j.how().orElse(JointDepth.USUAL);
         Length least = JointDepth.least(slab.slab().thickness(), how);
         if (depth.inches() < least.inches() - SLACK) {
           findings.add(finding(slab, j, how, depth, least));

@@ -14,21 +14,19 @@ import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.search.Score;
 import org.jointwright.layout.search.Search;
 import org.jointwright.plan.BoxOut;
-import org.jointwright.plan.How;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.Angles;
-import org.jointwright.practice.JointDepth;
 import org.jointwright.practice.PanelShape;
 import org.jointwright.practice.Spacing;
 import org.jointwright.shape.Edge;
-import org.jointwright.shape.Hull;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
+import org.jointwright.shape.jts.InscribedCircle;
 
 /** Lays one slab, all but the joints along its edges. */
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
@@ -52,7 +50,7 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
               : List.of(contraction(bench.out(l.path()), purpose(ground, l))));
     }
     joints.addAll(BoxOuts.filler(boxes, slab));
-    return slab.withLaid(joints.stream().map(this::withDepth).toList(), boxes);
+    return slab.withLaid(joints, boxes);
   }
 
   private Limits limits() {
@@ -64,7 +62,7 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   }
 
   private double width() {
-    return Hull.of(slab.outline().ring()).width();
+    return InscribedCircle.of(slab.region()).diameter();
   }
 
   private static Joint contraction(Edge path, Purpose purpose) {
@@ -115,22 +113,5 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
           Joint.of("", line.kind(), Path.straight(carrier.at(high), whole.end()), Purpose.SPACING));
     }
     return more;
-  }
-
-  private Joint withDepth(Joint joint) {
-    if (joint.kind() != JointKind.CONTRACTION || joint.depth().isPresent()) {
-      return joint;
-    }
-    How how = joint.how().orElse(How.TOOLED);
-    return new Joint(
-        joint.id(),
-        joint.kind(),
-        joint.path(),
-        joint.locked(),
-        joint.purpose(),
-        joint.how(),
-        Optional.of(JointDepth.least(slab.thickness(), how)),
-        joint.width(),
-        joint.kept());
   }
 }

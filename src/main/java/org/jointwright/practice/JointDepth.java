@@ -27,6 +27,9 @@ public final class JointDepth {
           Documents.CIP_6_TEXT,
           Cited.secondHand("ACI 224.4R", "2013", "as quoted by an ACI question and answer"));
 
+  /** How contraction joints are made where nothing is said: our own choice, sheets say it. */
+  public static final How USUAL = How.SAWN;
+
   private JointDepth() {}
 
   /** The least depth in a slab of that thickness, for a joint made that way. */

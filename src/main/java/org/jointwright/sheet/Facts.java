@@ -57,9 +57,17 @@ record Facts(
 
   /** A length to 1/16 in or 1 mm: what a whole arc or a bend hangs on is told more finely. */
   String fine(double inches) {
-    boolean metric = words.units() == UnitSystem.METRIC;
-    Rounding step = metric ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
-    return LengthPrinter.print(Length.inches(inches), step);
+    return LengthPrinter.print(Length.inches(inches), finest());
+  }
+
+  /** A least length, to 1/16 in or 1 mm: rounded up, for what is printed must still suffice. */
+  String atLeast(double inches) {
+    double step = finest().step().inches();
+    return fine(Math.ceil(inches / step - 1e-6) * step);
+  }
+
+  private Rounding finest() {
+    return words.units() == UnitSystem.METRIC ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
   }
 
   String say(String key, Object... arguments) {

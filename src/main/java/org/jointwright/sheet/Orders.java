@@ -13,6 +13,7 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.JointDepth;
 import org.jointwright.practice.JointWidth;
+import org.jointwright.practice.SawWindow;
 import org.jointwright.practice.Section;
 
 /** What the crew is told in sentences: how joints are cut, how deep to dig. */
@@ -87,22 +88,24 @@ final class Orders {
   private String way(Item item) {
     Joint joint = item.joints().getFirst();
     Slab slab = facts.plan().slab(item.slab()).orElseThrow();
-    How how = joint.how().orElse(How.SAWN);
+    How how = joint.how().orElse(JointDepth.USUAL);
     String depth =
-        facts.print(joint.depth().orElse(JointDepth.least(slab.thickness(), how)).inches());
+        facts.atLeast(joint.depth().orElse(JointDepth.least(slab.thickness(), how)).inches());
     double usual =
         switch (how) {
           case TOOLED -> JointWidth.TOOLED_LEAST.value().inches();
           case SAWN, EARLY_ENTRY -> JointWidth.SAWN.value().inches();
         };
-    String width = facts.print(joint.width().map(w -> w.inches()).orElse(usual));
-    String key =
-        switch (how) {
-          case TOOLED -> "order.tool";
-          case SAWN -> "order.saw";
-          case EARLY_ENTRY -> "order.early";
-        };
-    return facts.say(key, depth, width);
+    String width = facts.fine(joint.width().map(w -> w.inches()).orElse(usual));
+    return switch (how) {
+      case TOOLED -> facts.say("order.tool", depth, width);
+      case SAWN -> sawn("order.saw", depth, width, SawWindow.SAWN);
+      case EARLY_ENTRY -> sawn("order.early", depth, width, SawWindow.EARLY_ENTRY);
+    };
+  }
+
+  private String sawn(String key, String depth, String width, SawWindow window) {
+    return facts.say(key, depth, width, window.fromHours(), window.toHours());
   }
 
   private String form() {

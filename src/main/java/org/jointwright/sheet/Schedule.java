@@ -101,7 +101,7 @@ final class Schedule {
             .map(j -> Fillers.width(j, slab))
             .orElse(Filler.WIDTH.value().inches());
     String strip =
-        facts.say("set.strip.size", facts.print(width), facts.print(slab.thickness().inches()));
+        facts.say("set.strip.size", facts.fine(width), facts.fine(slab.thickness().inches()));
     String where =
         item.work() == Work.BOX_OUT ? facts.say("set.boxOut", kind(item)) : along(item, slab);
     return new Table.Row(String.valueOf(item.number()), List.of(where, facts.print(length), strip));

@@ -3,6 +3,7 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.app.Depths;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.JointMark;
 import org.jointwright.designer.state.JointSlide;
@@ -31,8 +32,9 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
             "joint-length",
             words.say("window.joint.length"),
             words.print(Length.inches(joint.path().length()))));
-    joint
-        .depth()
+    desk.plan()
+        .slab(pick.slab())
+        .flatMap(s -> Depths.of(s, joint))
         .ifPresent(
             d ->
                 rows.add(
