@@ -22,6 +22,8 @@ final class Pictures {
   public static void main(String[] args) throws Exception {
     Files.createDirectories(FOLDER);
     cutSheet(FOLDER.resolve("cut-sheet.png"));
+    // Saving keeps what was there before; the repository does so already.
+    Files.deleteIfExists(FOLDER.resolve("window.png"));
     Portrait.write(SAMPLE, SIZE, FOLDER.resolve("window.png"));
   }
 
