@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Picks;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Numbering;
@@ -36,6 +37,7 @@ final class Labels {
   private static final double NUMBER = 12;
   private static final double NAME = 15;
   private static final double QUIET = 13;
+  private static final double SMALL_OPENING = 64;
   private static final double[] ALONG = {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75, 0.18, 0.82};
 
   private final Layout layout;
@@ -56,6 +58,7 @@ final class Labels {
   static List<Mark> of(Layout layout, Desk desk, Places places, Words words) {
     Labels labels = new Labels(layout, desk, places, words);
     labels.nailheads();
+    labels.pickedLine();
     labels.letters();
     labels.numbers();
     labels.names();
@@ -69,6 +72,20 @@ final class Labels {
           places.take(around(view.on(PlanDrawing.middle(j.path())), 16, 16));
         }
       }
+    }
+  }
+
+  /** Along the line that is picked nothing else is written: its halo would cover it. */
+  private void pickedLine() {
+    if (picked instanceof Pick.AtJoint pick) {
+      Picks.joint(layout.plan(), pick)
+          .ifPresent(
+              j -> {
+                Path path = view.on(j.path());
+                for (double s = 0; s <= path.length(); s += 8) {
+                  places.take(around(at(path, s / path.length()), 6, 6));
+                }
+              });
     }
   }
 
@@ -105,12 +122,32 @@ final class Labels {
         }
       }
     }
-    Point onPaper = view.heading(sum);
-    if (onPaper.norm() < 0.05) {
-      return new Point(-0.7, -0.7);
+    if (sum.norm() < 0.05) {
+      // No turn to point away from: square to the line that runs through.
+      return view.heading(smooth(corner)).unit();
     }
-    Point way = onPaper.unit();
-    return isConcrete(corner.at().plus(sum.unit().times(2))) ? way.times(-1) : way;
+    Point way = view.heading(sum).unit();
+    boolean isInwards = isConcrete(corner.at().plus(sum.unit().times(2)));
+    return isInwards != isInSmallOpening(corner) ? way.times(-1) : way;
+  }
+
+  private Point smooth(Corner corner) {
+    return layout.slabs().stream()
+        .flatMap(s -> s.slab().outline().ring().edges().stream())
+        .filter(e -> e.start().distance(corner.at()) < Lettering.SAME_PLACE)
+        .map(e -> e.direction(0).left().times(-1))
+        .findFirst()
+        .orElse(new Point(-0.7, -0.7));
+  }
+
+  /** An opening too small on the paper for the letters of its corners has them outside. */
+  private boolean isInSmallOpening(Corner corner) {
+    return layout.slabs().stream()
+        .flatMap(s -> s.slab().openings().stream())
+        .map(o -> o.outline().ring())
+        .filter(r -> r.distance(corner.at()) < Lettering.SAME_PLACE)
+        .map(view::boxOf)
+        .anyMatch(b -> Math.min(b.width(), b.height()) < SMALL_OPENING);
   }
 
   private boolean isConcrete(Point p) {

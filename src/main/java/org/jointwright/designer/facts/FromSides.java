@@ -31,7 +31,7 @@ record FromSides(Plan plan, Slab slab, Words words) {
       rows.add(
           new Row.Typed(
               id + "-from-" + rows.size(),
-              words.say("window.from.side", names.side(side)),
+              words.say("window.from.side", names.ends(side)),
               words.print(Length.inches(away)),
               t ->
                   d -> {
@@ -46,23 +46,30 @@ record FromSides(Plan plan, Slab slab, Words words) {
     return rows;
   }
 
-  /** The nearest straight side, and the nearest that is not parallel to it. */
+  /** The nearest straight side that the point lies beside, and the nearest not parallel to it. */
   private List<Segment> two(Point at) {
     List<Segment> near =
         slab.outline().ring().edges().stream()
             .filter(Segment.class::isInstance)
             .map(Segment.class::cast)
-            .filter(s -> s.length() > 1)
+            .filter(s -> s.length() > 1 && isBeside(s, at))
             .sorted(Comparator.comparingDouble((Edge e) -> e.distance(at)))
             .toList();
     List<Segment> two = new ArrayList<>();
     for (Segment s : near) {
-      if (two.isEmpty()
-          || (two.size() == 1
-              && Math.abs(two.getFirst().direction(0).cross(s.direction(0))) > 0.5)) {
+      boolean isOtherWay =
+          two.isEmpty() || Math.abs(two.getFirst().direction(0).cross(s.direction(0))) > 0.5;
+      if (two.size() < 2 && isOtherWay) {
         two.add(s);
       }
     }
     return two;
+  }
+
+  /** Whether the side is square across from the point, the point on the slab's side of it. */
+  private static boolean isBeside(Segment side, Point at) {
+    Point from = at.minus(side.start());
+    double along = from.dot(side.direction(0));
+    return along >= 0 && along <= side.length() && side.direction(0).cross(from) >= 0;
   }
 }

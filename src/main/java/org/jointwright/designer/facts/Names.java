@@ -6,6 +6,7 @@ import org.jointwright.plan.Corner;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Tape;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -16,21 +17,22 @@ import org.jointwright.text.Words;
 public record Names(Plan plan, Words words) {
   /** The name of an edge. */
   String side(Edge edge) {
+    String ends = ends(edge);
+    return ends.isEmpty() ? words.say("window.name.someSide") : words.say("window.name.side", ends);
+  }
+
+  /** The letters at the ends of an edge, or of the side that it is a part of. */
+  String ends(Edge edge) {
     Lettering lettering = Lettering.of(plan);
-    Optional<String> ends =
-        lettering
-            .cornerAt(edge.start())
-            .flatMap(
-                a ->
-                    lettering
-                        .cornerAt(edge.end())
-                        .map(b -> words.say("window.name.side", a.letter(), b.letter())));
-    return ends.or(
-            () ->
-                lettering.tapesAt(edge.at(0.5), Lettering.SAME_PLACE).stream()
-                    .findFirst()
-                    .map(t -> words.say("window.name.side", t.from().letter(), t.to().letter())))
-        .orElse(words.say("window.name.someSide"));
+    Optional<Corner> from = lettering.cornerAt(edge.start());
+    Optional<Corner> to = lettering.cornerAt(edge.end());
+    if (from.isPresent() && to.isPresent()) {
+      return from.get().letter() + "–" + to.get().letter();
+    }
+    return lettering.tapesAt(edge.at(0.5), Lettering.SAME_PLACE).stream()
+        .findFirst()
+        .map(Tape::name)
+        .orElse("");
   }
 
   /** The name of the corner at a point. */

@@ -22,13 +22,20 @@ import org.jointwright.designer.state.Pick;
 final class FactsPane extends VBox {
   private final Board board;
   private final JobWork job;
+  private final Runnable toPlan;
   private List<String> shape = List.of();
   private Pick pick = Pick.NOTHING;
   private List<RowNode> rows = List.of();
   private List<Deed> deeds = List.of();
 
-  FactsPane(Board board, JobWork job) {
+  /**
+   * The facts of {@code board}.
+   *
+   * @param toPlan gives the focus to the plan, when the button that had it is gone
+   */
+  FactsPane(Board board, JobWork job, Runnable toPlan) {
     this.board = board;
+    this.toPlan = toPlan;
     this.job = job;
     getStyleClass().add("facts");
     setId("facts");
@@ -52,6 +59,7 @@ final class FactsPane extends VBox {
   private void rebuild(Facts facts) {
     Optional<String> focused =
         rows.stream().filter(RowNode::isFocused).map(r -> r.row().id()).findFirst();
+    boolean hadFocus = holdsFocus();
     rows = facts.rows().stream().map(r -> RowNode.of(r, board)).toList();
     List<Node> all = new ArrayList<>();
     all.add(head(facts));
@@ -73,6 +81,17 @@ final class FactsPane extends VBox {
     }
     getChildren().setAll(all);
     rows.stream().filter(r -> focused.equals(Optional.of(r.row().id()))).forEach(RowNode::focus);
+    if (hadFocus && !holdsFocus()) {
+      toPlan.run();
+    }
+  }
+
+  private boolean holdsFocus() {
+    Node n = getScene() == null ? null : getScene().getFocusOwner();
+    while (n != null && !n.equals(this)) {
+      n = n.getParent();
+    }
+    return n != null;
   }
 
   private Desk desk() {

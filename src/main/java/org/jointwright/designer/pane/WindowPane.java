@@ -36,7 +36,8 @@ public final class WindowPane extends BorderPane {
     plan = new PlanPane(board, theme);
     PlanHand hand = new PlanHand(board, plan);
     new PlanKeys(board, plan, hand);
-    VBox right = new VBox(16, new FactsPane(board, job), new FindingsPane(board, theme));
+    VBox right =
+        new VBox(16, new FactsPane(board, job, plan::requestFocus), new FindingsPane(board, theme));
     right.getStyleClass().add("side");
     side = new ScrollPane(right);
     side.setFitToWidth(true);

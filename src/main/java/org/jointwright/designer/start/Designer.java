@@ -77,11 +77,15 @@ public final class Designer {
 
   /** The window's content as it would be at that size, whatever the screen's. */
   WritableImage picture(int width, int height) {
+    double wide = pane.getWidth();
+    double high = pane.getHeight();
     pane.resize(width, height);
     pane.applyCss();
     pane.layout();
     pane.plan().paint();
-    return pane.snapshot(null, new WritableImage(width, height));
+    WritableImage picture = pane.snapshot(null, new WritableImage(width, height));
+    pane.resize(wide, high);
+    return picture;
   }
 
   /** The work on the job. */
