@@ -27,8 +27,26 @@ final class ChainPlacer {
   private static final double ARROW = 3;
   private static final double THIN = 0.35;
 
-  /** Shifts of a figure along its side, in its widths, and whether it clears its mark whole. */
-  private static final double[] SHIFTS = {0, -0.25, 0.25, -0.42, 0.42, -0.5, 0.5};
+  /** A place for a figure: how many levels up, and how far along its side, in its widths. */
+  private record Spot(int up, double shift) {}
+
+  /** The places in the order they are tried; half a width clears the mark whole. */
+  private static final List<Spot> SPOTS =
+      List.of(
+          new Spot(0, 0),
+          new Spot(1, 0),
+          new Spot(0, -0.25),
+          new Spot(0, 0.25),
+          new Spot(0, -0.42),
+          new Spot(0, 0.42),
+          new Spot(0, -0.5),
+          new Spot(0, 0.5),
+          new Spot(1, -0.25),
+          new Spot(1, 0.25),
+          new Spot(1, -0.42),
+          new Spot(1, 0.42),
+          new Spot(1, -0.5),
+          new Spot(1, 0.5));
 
   private static final double CLEAR_OF_MARK = 1.3;
 
@@ -206,25 +224,31 @@ final class ChainPlacer {
       Edge textEdge = edgeAt(at);
       double textShare = shareAt(at);
       String text = facts.print(stop.along());
-      for (int up = 0; up < 2; up++) {
-        for (double shift : SHIFTS) {
-          if (level && shift != 0) {
-            continue;
-          }
-          Mark.Words words = words(textEdge, textShare, text, up * LEVEL, shift);
-          if (ground.isFree(words)) {
-            leader(textEdge, textShare, up, words);
-            return true;
-          }
+      for (Spot spot : SPOTS) {
+        if (level && spot.shift() != 0) {
+          continue;
+        }
+        Mark.Words words = words(textEdge, textShare, text, spot.up() * LEVEL, spot.shift());
+        if (ground.isFree(words) && leaderIsFree(textEdge, textShare, spot.up())) {
+          leader(textEdge, textShare, spot.up(), words);
+          return true;
         }
       }
       return false;
     }
 
+    private Path leaderLine(Edge e, double t, int up) {
+      return Path.straight(beside(e, t, OFF + PAST), beside(e, t, OFF + GAP + up * LEVEL - SHORT));
+    }
+
+    private boolean leaderIsFree(Edge e, double t, int up) {
+      Path line = leaderLine(e, t, up);
+      return up == 0 || ground.isFreeOfTexts(Quad.line(line.start(), line.end(), THIN / 2));
+    }
+
     private void leader(Edge e, double t, int up, Mark.Words words) {
       if (up > 0) {
-        Path line =
-            Path.straight(beside(e, t, OFF + PAST), beside(e, t, OFF + GAP + up * LEVEL - SHORT));
+        Path line = leaderLine(e, t, up);
         draw(Mark.Line.of(line, THIN, Role.DIMENSION));
         ground.addLine(line, THIN);
       }

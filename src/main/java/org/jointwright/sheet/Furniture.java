@@ -44,7 +44,7 @@ final class Furniture {
     Ground.Moment before = ground.now();
     Point legend = new Point(19 + legendWidth(), kinds().size() * ROW - 1);
     Point bar = new Point(barLength() + 14, 9);
-    Point needle = new Point(13, 19);
+    Point needle = new Point(14, 20);
     for (int i = kinds().isEmpty() ? 1 : 0; i < 3; i++) {
       Point size = List.of(legend, bar, needle).get(i);
       Optional<Point> at = find(ground, size);
@@ -56,7 +56,7 @@ final class Furniture {
           switch (i) {
             case 0 -> legend(at.get());
             case 1 -> bar(at.get());
-            default -> needle(at.get());
+            default -> needle(at.get(), 1);
           });
       ground.add(
           Quad.box(at.get().x(), at.get().y(), at.get().x() + size.x(), at.get().y() + size.y()));
@@ -94,7 +94,7 @@ final class Furniture {
       marks.add(sample(kind, new Point(x, box.minY() + 5), 11));
       x += 14 + Type.NOTE.width(name(kind)) + 5;
     }
-    marks.add(needle(new Point(box.maxX() - 13, box.minY() - 3)));
+    marks.add(needle(new Point(box.maxX() - 13, box.minY()), 0.62));
     return marks;
   }
 
@@ -195,16 +195,20 @@ final class Furniture {
     return inches % 12 == 0 ? Math.round(inches / 12) + "′" : facts.print(inches);
   }
 
-  private Mark needle(Point corner) {
-    Point middle = corner.plus(new Point(6.5, 10.5));
+  /** The north mark, {@code factor} times its full size; its letter stays as large. */
+  private Mark needle(Point corner, double factor) {
+    double half = 5.6 * factor;
+    double reach = half + 2.6;
+    Point middle = corner.plus(new Point(6.5, 0.6 + 1.75 + reach));
     Point up = new Point(0, -1).turned(Math.toRadians(facts.plan().north() - view.turn()));
-    Point tip = middle.plus(up.times(5.6));
-    Point tail = middle.minus(up.times(5.6));
-    Point notch = tip.minus(up.times(3.4));
-    Point across = up.left().times(1.5);
-    Ring left = Ring.of(List.of(tip, tip.minus(up.times(4.6)).plus(across), notch));
-    Ring right = Ring.of(List.of(tip, tip.minus(up.times(4.6)).minus(across), notch));
-    Point letter = middle.plus(up.times(8.2)).plus(new Point(0, 1.75));
+    Point tip = middle.plus(up.times(half));
+    Point tail = middle.minus(up.times(half));
+    Point notch = tip.minus(up.times(3.4 * factor));
+    Point wing = tip.minus(up.times(4.6 * factor));
+    Point across = up.left().times(1.5 * factor);
+    Ring left = Ring.of(List.of(tip, wing.plus(across), notch));
+    Ring right = Ring.of(List.of(tip, wing.minus(across), notch));
+    Point letter = middle.plus(up.times(reach)).plus(new Point(0, 1.75));
     return new Mark.Group(
         "north",
         "",

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.jointwright.file.PlanReader;
 import org.jointwright.file.PlanReading;
 import org.jointwright.joint.Layouts;
+import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.sheet.pdf.PdfSheet;
@@ -21,19 +22,26 @@ import org.jointwright.text.Words;
 public final class LaidPlans {
   private static final Path FOLDER = Path.of("src", "test", "resources", "cases", "laid");
 
+  private static final Path SAMPLES = Path.of("samples");
+  private static final Map<String, Plan> PLANS = new ConcurrentHashMap<>();
   private static final Map<String, List<Page>> PAGES = new ConcurrentHashMap<>();
 
   private LaidPlans() {}
 
-  /** The names of all. */
+  /** The names of all, and of the samples, whose joints the program lays itself. */
   public static List<String> names() {
-    try (Stream<Path> files = Files.list(FOLDER)) {
+    return Stream.concat(names(FOLDER), names(SAMPLES)).toList();
+  }
+
+  private static Stream<String> names(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
       return files
           .map(f -> f.getFileName().toString())
           .filter(f -> f.endsWith(".json"))
           .map(f -> f.replace(".json", ""))
           .sorted()
-          .toList();
+          .toList()
+          .stream();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -41,9 +49,14 @@ public final class LaidPlans {
 
   /** One of them. */
   public static Plan plan(String name) {
-    PlanReading reading = PlanReader.read(FOLDER.resolve(name + ".json"));
+    return PLANS.computeIfAbsent(name, LaidPlans::read);
+  }
+
+  private static Plan read(String name) {
+    boolean laid = Files.exists(FOLDER.resolve(name + ".json"));
+    PlanReading reading = PlanReader.read((laid ? FOLDER : SAMPLES).resolve(name + ".json"));
     if (reading instanceof PlanReading.ReadPlan read) {
-      return read.plan();
+      return laid ? read.plan() : LayoutEngine.lay(read.plan()).plan();
     }
     throw new AssertionError(name + " was refused: " + reading);
   }
