@@ -10,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The whole command line: reads the arguments, runs the command, gives the exit code. */
 public final class CommandLineProgram {
@@ -41,6 +40,7 @@ public final class CommandLineProgram {
     all.addSubcommand(new WelcomeCommand(console, window));
     describe(all);
     all.getSubcommands().values().forEach(CommandLineProgram::describe);
+    UnbuiltCommand.NAMES.forEach(n -> all.addSubcommand(n, new UnbuiltCommand(n)));
     all.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     all.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     all.setExecutionStrategy(new CommandLine.RunLast());
@@ -66,7 +66,11 @@ public final class CommandLineProgram {
             .description(words.say("command.version"))
             .build());
     spec.version(spec.root().name() + " " + VERSION);
-    spec.usageMessage().sortOptions(false);
+    spec.usageMessage()
+        .sortOptions(false)
+        .synopsisHeading(words.say("command.heading.usage") + " ")
+        .synopsisSubcommandLabel("[" + words.say("command.heading.command") + "]")
+        .commandListHeading(words.say("command.heading.commands") + "%n");
   }
 
   int execute(String... arguments) {
@@ -78,10 +82,7 @@ public final class CommandLineProgram {
   }
 
   private int misused(ParameterException e, String[] arguments) {
-    console.say(
-        e instanceof UnmatchedArgumentException u
-            ? Said.WORDS.say("command.unknown", u.getUnmatched().getFirst())
-            : String.valueOf(e.getMessage()));
+    console.say(Misuse.say(e));
     console.say(
         Said.WORDS.say("command.seeHelp", e.getCommandLine().getCommandSpec().qualifiedName()));
     return Outcome.USAGE;

@@ -62,7 +62,9 @@ final class Output {
   }
 
   private Stop notWritten() {
-    String to = file.map(Path::toString).orElseGet(() -> Said.WORDS.say("command.standardOutput"));
-    return new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.notWritten", to));
+    String said =
+        file.map(f -> Said.WORDS.say("command.notWritten", f.toString()))
+            .orElseGet(() -> Said.WORDS.say("command.outputBroke"));
+    return new Stop(Outcome.NOT_WRITTEN, said);
   }
 }

@@ -1,14 +1,9 @@
 package org.jointwright.command;
 
-import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
-import org.jointwright.app.CutSheets;
-import org.jointwright.app.UnprintableException;
 import org.jointwright.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -64,24 +59,7 @@ final class SheetCommand implements Callable<Integer> {
     if (!answer.plan().isLaid() && !answer.judgement().isClean()) {
       throw new Stop(Outcome.REFUSED, Said.WORDS.say("command.sheet.unlaid", input.shownName()));
     }
-    for (Path file : write(input, answer, system)) {
-      Output.of(console, null).write(file + "\n");
-    }
-    return Outcome.DONE;
-  }
-
-  private List<Path> write(PlanInput input, Answer answer, Optional<UnitSystem> system) {
-    try {
-      String stem = CutSheets.stem(input.file());
-      return CutSheets.write(answer.layout(), Path.of(folder), stem, system);
-    } catch (InvalidPathException e) {
-      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.noFileName", folder));
-    } catch (UnprintableException e) {
-      throw new Stop(
-          Outcome.REFUSED, Said.WORDS.say("command.sheet.unprintable", e.letter(), e.text()));
-    } catch (IOException e) {
-      throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.notWritten", folder));
-    }
+    return new SheetPrinting(console, folder).print(input, answer, system);
   }
 
   private Optional<UnitSystem> unitSystem() {

@@ -1,12 +1,8 @@
 package org.jointwright.command;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
-import org.jointwright.app.CutSheets;
-import org.jointwright.app.UnprintableException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,21 +39,10 @@ final class WelcomeCommand implements Callable<Integer> {
   public Integer call() {
     PlanInput input = new PlanInput(console, plan);
     Answer answer = Answer.laid(input.read());
-    Output out = Output.of(console, null);
-    try {
-      String stem = CutSheets.stem(input.file());
-      for (Path f : CutSheets.write(answer.layout(), Path.of(folder), stem, Optional.empty())) {
-        out.write(f + "\n");
-      }
-    } catch (UnprintableException e) {
-      throw new Stop(
-          Outcome.REFUSED, Said.WORDS.say("command.sheet.unprintable", e.letter(), e.text()));
-    } catch (IOException e) {
-      throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.notWritten", folder));
-    }
+    int code = new SheetPrinting(console, folder).print(input, answer, Optional.empty());
     if (!window.open(input.file())) {
       console.say(Said.WORDS.say("command.noDisplay"));
     }
-    return Outcome.DONE;
+    return code;
   }
 }

@@ -2,7 +2,12 @@ package org.jointwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -194,6 +199,77 @@ class CommandsTest {
   void helpListsNoCommandThatIsNotBuilt() {
     assertThat(Run.of("--help").out())
         .doesNotContain("welcome", "prove", "heights", "order", "price", "export");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"heights", "order", "price", "pour", "prove", "export"})
+  void commandThatIsNotBuiltEndsWithTwoAndSaysSoWhateverItsArguments(String command) {
+    Run run = Run.of(command, PATIO, "-o", at("out"), "--anything=1", "--help");
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error())
+        .isEqualTo("“" + command + "” is not built yet. What there is: jointwright --help.\n");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void planAloneIsPointedToTheWindow() {
+    Run run = Run.of(PATIO);
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).contains("jointwright design " + PATIO);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sheet|Something is missing: -o DIR, PLAN.",
+        "joint|Something is missing: PLAN.",
+        "joint p.json -o|-o stands without its value. Write -o FILE.",
+        "joint p.json q.json|“q.json” is one word too many here.",
+        "joint p.json --json --json|--json stands there twice. Say it once.",
+        "joint p.json --fast|There is no option “--fast” here.",
+        "fly|There is no command “fly”.",
+        "joint p.json --json=x|--json does not take what was given to it."
+      })
+  void misuseIsSaidInTheProgramsOwnWords(String line, String said) {
+    Run run = Run.of(line.split(" "));
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).startsWith(said).contains("--help");
+  }
+
+  @Test
+  void sheetOfABrokenPlanSaysWhatIsBrokenAndIsNoFailure() throws IOException {
+    String laid =
+        Run.of("joint", "src/test/resources/cases/open/infeasible_spacing_under_min_panel.json")
+            .out();
+    Run run = Run.fed(laid, "sheet", "-", "-o", at("out"));
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("cut-sheet.pdf");
+    assertThat(run.error()).contains("(must)");
+  }
+
+  @Test
+  void sheetIntoAFileIsToldToNameAFolder() throws IOException {
+    String file = copy(PATIO);
+    Run run = Run.fed(Run.of("joint", PATIO).out(), "sheet", "-", "-o", file);
+    assertThat(run.code()).isEqualTo(Outcome.NOT_WRITTEN);
+    assertThat(run.error()).isEqualTo(file + " is a file; name a folder.\n");
+  }
+
+  @Test
+  void standardOutputThatBreaksOffIsSaidSo() {
+    OutputStream broken =
+        new OutputStream() {
+          @Override
+          public void write(int b) throws IOException {
+            throw new IOException("gone");
+          }
+        };
+    ByteArrayOutputStream error = new ByteArrayOutputStream();
+    Console console = new Console(InputStream.nullInputStream(), broken, new PrintStream(error));
+    int code = new CommandLineProgram(console, plan -> false).execute("schema");
+    assertThat(code).isEqualTo(Outcome.NOT_WRITTEN);
+    assertThat(error.toString(StandardCharsets.UTF_8)).startsWith("Standard output could not");
   }
 
   @Test

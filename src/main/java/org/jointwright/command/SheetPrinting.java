@@ -1,0 +1,56 @@
+package org.jointwright.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.app.Answer;
+import org.jointwright.app.CutSheets;
+import org.jointwright.app.UnprintableException;
+import org.jointwright.measure.UnitSystem;
+
+/** Writes the sheets of a plan into a folder and names the files on standard output. */
+final class SheetPrinting {
+  private final Console console;
+  private final String folder;
+
+  SheetPrinting(Console console, String folder) {
+    this.console = console;
+    this.folder = folder;
+  }
+
+  /**
+   * Prints the sheets; whatever ends it is said.
+   *
+   * @param units the measures; the plan's own where empty
+   * @return the exit code
+   */
+  int print(PlanInput input, Answer answer, Optional<UnitSystem> units) {
+    for (Path file : write(CutSheets.stem(input.file()), answer, units)) {
+      Output.of(console, null).write(file + "\n");
+    }
+    // What is broken is on the paper too, but whoever prints it should know before the crew does.
+    new FindingLines(answer).broken().forEach(console::say);
+    FaultReport.ofCrashedRules(console, answer.judgement());
+    return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;
+  }
+
+  private List<Path> write(String stem, Answer answer, Optional<UnitSystem> units) {
+    try {
+      Path into = Path.of(folder);
+      if (Files.exists(into) && !Files.isDirectory(into)) {
+        throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.sheet.notAFolder", folder));
+      }
+      return CutSheets.write(answer.layout(), into, stem, units);
+    } catch (InvalidPathException e) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.noFileName", folder));
+    } catch (UnprintableException e) {
+      throw new Stop(
+          Outcome.REFUSED, Said.WORDS.say("command.sheet.unprintable", e.letter(), e.text()));
+    } catch (IOException e) {
+      throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.notWritten", folder));
+    }
+  }
+}
