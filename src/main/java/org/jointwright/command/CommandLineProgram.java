@@ -40,7 +40,7 @@ public final class CommandLineProgram {
     all.addSubcommand(new WelcomeCommand(console, window));
     describe(all);
     all.getSubcommands().values().forEach(CommandLineProgram::describe);
-    UnbuiltCommand.NAMES.forEach(n -> all.addSubcommand(n, new UnbuiltCommand(n)));
+    UnbuiltCommand.addAll(all);
     all.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     all.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     all.setExecutionStrategy(new CommandLine.RunLast());

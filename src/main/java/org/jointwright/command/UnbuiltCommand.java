@@ -1,23 +1,29 @@
 package org.jointwright.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Unmatched;
 
 /** A command that is meant to come: says so, whatever its arguments, and stands in no help. */
 @Command(hidden = true)
 final class UnbuiltCommand implements Callable<Integer> {
-  static final List<String> NAMES = List.of("heights", "order", "price", "pour", "prove", "export");
+  private static final List<String> NAMES =
+      List.of("heights", "order", "price", "pour", "prove", "export");
 
   private final String name;
 
-  /** Taken so that none of them is complained of; what they say does not matter yet. */
-  @Unmatched private List<String> arguments = new ArrayList<>();
-
   UnbuiltCommand(String name) {
     this.name = name;
+  }
+
+  /** Takes any arguments: to complain of one would say that another is understood. */
+  static void addAll(CommandLine program) {
+    for (String name : NAMES) {
+      CommandLine command = new CommandLine(new UnbuiltCommand(name));
+      command.setUnmatchedArgumentsAllowed(true);
+      program.addSubcommand(name, command);
+    }
   }
 
   @Override
