@@ -3,6 +3,10 @@ package org.jointwright.layout.piece;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.joint.Source;
+import org.jointwright.practice.Angles;
+import org.jointwright.practice.Corners;
+import org.jointwright.practice.PanelShape;
+import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Point;
 
@@ -16,12 +20,18 @@ import org.jointwright.shape.Point;
  * @param aspectLimit the aspect in force for it
  */
 public record Faults(double excess, List<Corner> corners, List<Point> sharp, double aspectLimit) {
-  private static final double INSIDE = 185.8;
-  private static final double ACUTE = 59.2;
-  private static final double NEAR = 0.5;
-  private static final double FILL = 0.45;
-  private static final double TIGHT_RADIUS = 59.6;
-  private static final double TIGHT_TURN = 135.8;
+  /** How far past an angle still counts as met, degrees: a shade inside the checks' degree. */
+  private static final double ANGLE_SHADE = 0.8;
+
+  private static final double INSIDE = Angles.INSIDE.value() + ANGLE_SHADE;
+  private static final double LEAST_ANGLE = Angles.ACUTE.value();
+  private static final double ACUTE = LEAST_ANGLE - ANGLE_SHADE;
+  private static final double SHARP = Angles.SHARP.value() + ANGLE_SHADE;
+  private static final double VERY_SHARP = Angles.VERY_SHARP.value() + ANGLE_SHADE;
+  private static final double NEAR = Tolerance.LENGTH_INCHES;
+  private static final double FILL = PanelShape.LEAST_FILL.value();
+  private static final double TIGHT_RADIUS = Corners.TIGHT_RADIUS.value().inches() - Limits.SHADE;
+  private static final double TIGHT_TURN = Angles.CONCAVE_TURN.value() + ANGLE_SHADE;
 
   /**
    * An inside corner.
@@ -93,15 +103,15 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
         }
         return;
       }
-      if (angle >= 75.8 || !loop.isHard(first - 1) || !loop.isHard(last)) {
+      if (angle >= SHARP || !loop.isHard(first - 1) || !loop.isHard(last)) {
         if (angle < ACUTE) {
           sharp(at, angle);
         }
         return;
       }
       double own = ground.cornerAt(at, false);
-      boolean whole = own < 360 && angle >= own - 0.8;
-      if (angle < ACUTE && !(whole && own < 60)) {
+      boolean whole = own < 360 && angle >= own - ANGLE_SHADE;
+      if (angle < ACUTE && !(whole && own < LEAST_ANGLE)) {
         sharp(at, angle);
       }
       if (whole && ground.isOutline(loop.tag(first - 1)) && ground.isOutline(loop.tag(last))) {
@@ -111,7 +121,7 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
 
     private void sharp(Point at, double angle) {
       sharp.add(at);
-      sharpness += 0.1 + (60 - angle) / 60;
+      sharpness += 0.1 + (LEAST_ANGLE - angle) / LEAST_ANGLE;
     }
 
     /** A vertex of a round box-out is no corner. */
@@ -164,9 +174,11 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
       double longest = limits.spacing() * (bowed ? Limits.BOW : 1);
       double excess = over(m.longSide(), longest, Limits.SHADE);
       double aspectLimit =
-          keeps < 35.8
+          keeps < VERY_SHARP
               ? Double.POSITIVE_INFINITY
-              : keeps < 75.8 ? Math.max(2, limits.aspect()) : limits.aspect();
+              : keeps < SHARP
+                  ? Math.max(PanelShape.ASPECT_LOOSE.value(), limits.aspect())
+                  : limits.aspect();
       excess += over(m.aspect(), aspectLimit, Limits.ASPECT_SHADE);
       for (Corner c : corners) {
         excess += 0.3 + (c.angle() - 180) / 360;

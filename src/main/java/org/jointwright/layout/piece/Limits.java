@@ -1,5 +1,7 @@
 package org.jointwright.layout.piece;
 
+import org.jointwright.practice.PanelShape;
+
 /**
  * What a slab's panels must keep to, inches and ratios.
  *
@@ -15,5 +17,5 @@ public record Limits(double spacing, double aspect, double narrowest) {
   public static final double ASPECT_SHADE = 0.008;
 
   /** How much longer a panel with an arc of the slab's edge may be: its bow is not its span. */
-  public static final double BOW = 1.03;
+  public static final double BOW = PanelShape.BOW.value();
 }
