@@ -4,6 +4,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthReader;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.plan.Sizes;
 
 /** Reads figures that are typed into facts. */
 final class Figures {
@@ -17,6 +18,9 @@ final class Figures {
     Length read = LengthReader.read(text, desk.plan().unit());
     if (read.inches() < 0) {
       throw new BadFigure("window.figure.below");
+    }
+    if (read.inches() > Sizes.LONGEST) {
+      throw new BadFigure("window.figure.tooLong", Length.inches(Sizes.LONGEST));
     }
     return read;
   }

@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
-import org.jointwright.designer.state.Papers;
 import org.jointwright.plan.edit.History;
 import org.jointwright.text.Words;
 
@@ -40,8 +39,8 @@ public record HeadFacts(
         name.isBlank() ? words.say("window.job.unnamed") : name,
         last(history.past()).map(s -> EditNames.of(s, words)),
         last(history.future()).map(s -> EditNames.of(s, words)),
-        kept(desk.papers(), words),
-        desk.papers().isKept(),
+        kept(desk, words),
+        desk.isKept(),
         step.word(),
         fact(desk, step, words));
   }
@@ -50,11 +49,14 @@ public record HeadFacts(
     return steps.isEmpty() ? Optional.empty() : Optional.of(steps.getLast());
   }
 
-  private static String kept(Papers papers, Words words) {
-    if (!papers.isKept()) {
+  private static String kept(Desk desk, Words words) {
+    if (!desk.isKept()) {
       return words.say("window.bar.notKept");
     }
-    return papers
+    if (desk.papers().isOnlyLaid()) {
+      return words.say("window.bar.onlyLaid");
+    }
+    return desk.papers()
         .kept()
         .map(
             t ->

@@ -69,6 +69,9 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
   }
 
   private Desk locked(Desk d, boolean value) {
+    if (Picks.joint(d.plan(), pick).isEmpty()) {
+      return d;
+    }
     JointEdit.Lock edit = new JointEdit.Lock(pick.slab(), pick.joint(), value);
     // A lock changes nothing that is laid; a joint given back may be laid elsewhere.
     return value ? d.editedOnly(edit) : d.edited(edit);

@@ -2,10 +2,8 @@ package org.jointwright.designer.hand;
 
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
-import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Pointer;
 import org.jointwright.designer.state.Step;
-import org.jointwright.drawing.Numbering;
 
 /** Which gesture a press of the hand begins. */
 public final class Gestures {
@@ -23,20 +21,13 @@ public final class Gestures {
     Pick pick = UnderPointer.of(desk, pointer.plan());
     return switch (pick) {
       case Pick.AtCorner c -> MoveCorner.of(desk, c.corner(), pointer);
-      case Pick.AtJoint j -> MoveJoint.of(desk, j, number(desk, j), pointer);
+      case Pick.AtJoint j -> new MoveJoint(j, pointer);
       case Pick.AtFixed f -> MoveFixed.of(desk, f.id(), pointer);
       case Pick.Nothing n -> new PickUp(n);
       case Pick.WholeSlab s -> new PickUp(s);
       case Pick.AtEdge e -> new PickUp(e);
       case Pick.AtOpening o -> new PickUp(o);
     };
-  }
-
-  private static String number(Desk desk, Pick.AtJoint pick) {
-    return Picks.joint(desk.plan(), pick)
-        .flatMap(j -> Numbering.of(desk.plan()).of(pick.slab(), j))
-        .map(i -> Integer.toString(i.number()))
-        .orElse("");
   }
 
   /** The gesture that pushes the paper about. */

@@ -38,6 +38,10 @@ record MoveCorner(Ref corner, Point was, Point grip) implements Gesture {
       return desk;
     }
     Plan plan = desk.plan();
+    if (Picks.vertex(plan, corner).isEmpty()) {
+      // Undoing while the hand is down may take the corner away.
+      return desk;
+    }
     Pencil pencil =
         pointer.isFree()
             ? Pencil.free(pointer.plan())

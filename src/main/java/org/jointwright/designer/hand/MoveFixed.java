@@ -41,9 +41,13 @@ record MoveFixed(String id, Pointer grip, Point was) implements Gesture {
     }
     Point wanted = was.plus(pointer.plan().minus(grip.plan()));
     Point to = pointer.isFree() ? wanted : new Point(Math.rint(wanted.x()), Math.rint(wanted.y()));
-    FixedObject object = desk.plan().fixedObject(id).orElseThrow();
+    // Undoing while the hand is down may take the object away.
     boolean isInside =
-        desk.plan().slab(object.slab()).filter(s -> s.region().contains(to)).isPresent();
+        desk.plan()
+            .fixedObject(id)
+            .flatMap(f -> desk.plan().slab(f.slab()))
+            .filter(s -> s.region().contains(to))
+            .isPresent();
     if (!isInside) {
       return desk;
     }

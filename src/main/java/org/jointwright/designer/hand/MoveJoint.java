@@ -1,5 +1,6 @@
 package org.jointwright.designer.hand;
 
+import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
@@ -9,9 +10,11 @@ import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Pointer;
+import org.jointwright.drawing.Numbering;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -20,50 +23,90 @@ import org.jointwright.shape.Point;
  * Drags a joint sideways and locks it where it is let go. Its mark stays at whole inches, or whole
  * centimetres, unless the hand wants no help. The other joints are laid anew while it moves.
  *
- * @param pick the joint before the drag
- * @param joint the same
- * @param number its number then
- * @param before the plan then
+ * @param pressed the joint under the hand when it pressed
  * @param grip where on the paper the hand pressed
  */
-record MoveJoint(Pick.AtJoint pick, Joint joint, String number, Plan before, Pointer grip)
-    implements Gesture {
+record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
   private static final double SLACK = 4;
   private static final double WHOLE_CENTIMETRE = 10 / 25.4;
 
-  static MoveJoint of(Desk desk, Pick.AtJoint pick, String number, Pointer pointer) {
-    Joint joint = Picks.joint(desk.plan(), pick).orElseThrow();
-    return new MoveJoint(pick, joint, number, desk.plan(), pointer);
+  /**
+   * What is dragged, before the drag.
+   *
+   * @param before the plan then
+   * @param pick the joint by its name in that plan
+   */
+  private record Grasp(Plan before, Pick.AtJoint pick, Joint joint, String number) {
+    private static Optional<Grasp> of(Plan before, Pick.AtJoint pick) {
+      return Picks.joint(before, pick)
+          .map(
+              j -> {
+                String number =
+                    Numbering.of(before)
+                        .of(pick.slab(), j)
+                        .map(i -> Integer.toString(i.number()))
+                        .orElse("");
+                return new Grasp(before, pick, j, number);
+              });
+    }
   }
 
   @Override
   public Desk press(Desk desk, Pointer pointer) {
-    return desk.picking(pick);
+    return desk.picking(pressed);
   }
 
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
     boolean isMoving = desk.hand().hold().isPresent();
     boolean isClick = pointer.paper().distance(grip.paper()) < SLACK;
-    if ((!isMoving && isClick) || !JointSlide.canSlide(joint)) {
+    if (!isMoving && isClick) {
       return desk;
     }
     Point by = pointer.plan().minus(grip.plan());
-    Optional<Path> free = JointSlide.by(before, pick.slab(), joint, by);
-    Optional<Path> to = pointer.isFree() ? free : free.flatMap(this::atWholeMark).or(() -> free);
-    return to.map(path -> moved(desk, path, isMoving)).orElse(desk);
+    return (isMoving ? held(desk) : taken(desk))
+        .filter(g -> JointSlide.canSlide(g.joint()))
+        .flatMap(
+            g -> {
+              Optional<Path> free = JointSlide.by(g.before(), g.pick().slab(), g.joint(), by);
+              return (pointer.isFree() ? free : free.flatMap(p -> atWholeMark(g, p)).or(() -> free))
+                  .map(path -> moved(desk, g, path, isMoving));
+            })
+        .orElse(desk);
   }
 
-  private Desk moved(Desk desk, Path path, boolean isMoving) {
+  /**
+   * What is picked when the drag begins: an answer that came since the press may have given the
+   * joint another name, or none.
+   */
+  private static Optional<Grasp> taken(Desk desk) {
+    return desk.picked() instanceof Pick.AtJoint now
+        ? Grasp.of(desk.plan(), now)
+        : Optional.empty();
+  }
+
+  /** What the drag under way began with; empty where it cannot go on, as once it is saved. */
+  private static Optional<Grasp> held(Desk desk) {
+    List<History.Step> past = desk.history().past();
+    return !past.isEmpty()
+            && !desk.history().isSaved()
+            && past.getLast().edit() instanceof JointEdit.Move move
+        ? Grasp.of(past.getLast().before(), new Pick.AtJoint(move.slab(), move.joint()))
+        : Optional.empty();
+  }
+
+  private static Desk moved(Desk desk, Grasp grasp, Path path, boolean isMoving) {
+    Pick.AtJoint pick = grasp.pick();
     JointEdit.Move edit = new JointEdit.Move(pick.slab(), pick.joint(), path);
     Desk moved = isMoving ? desk.goingOn(edit) : desk.edited(edit);
-    Joint now = joint.withPath(path).withLocked(true);
-    Hold hold = new Hold.HeldJoint(pick.slab(), number, joint.path(), now);
+    Joint now = grasp.joint().withPath(path).withLocked(true);
+    Hold hold = new Hold.HeldJoint(pick.slab(), grasp.number(), grasp.joint().path(), now);
     return moved.picking(pick).withHand(InHand.holding(hold));
   }
 
-  private Optional<Path> atWholeMark(Path path) {
-    Joint there = joint.withPath(path);
+  private static Optional<Path> atWholeMark(Grasp grasp, Path path) {
+    Plan before = grasp.before();
+    Joint there = grasp.joint().withPath(path);
     Lettering lettering = Lettering.of(before);
     return JointMark.either(before, lettering, there)
         .flatMap(
@@ -71,7 +114,7 @@ record MoveJoint(Pick.AtJoint pick, Joint joint, String number, Plan before, Poi
               double step = before.unit().isMetric() ? WHOLE_CENTIMETRE : 1;
               double at = Math.round(mark.at() / step) * step;
               Point by = JointSlide.onTape(mark, at).minus(mark.place());
-              return JointSlide.by(before, pick.slab(), there, by);
+              return JointSlide.by(before, grasp.pick().slab(), there, by);
             });
   }
 

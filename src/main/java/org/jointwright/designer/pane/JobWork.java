@@ -1,5 +1,6 @@
 package org.jointwright.designer.pane;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
@@ -48,11 +49,19 @@ public final class JobWork {
 
   /** Begins a new plan, or closes, or opens another; keeps this one first if the user wants. */
   public void next(Notice.Next next) {
-    if (board.desk().papers().isKept()) {
+    if (board.desk().isHalfDrawn()) {
+      board.change(d -> d.told(Notice.halfDrawn(next)));
+    } else if (board.desk().isKept()) {
       proceed(next);
     } else {
       board.change(d -> d.told(Notice.keepFirst(next)));
     }
+  }
+
+  /** Goes on without the outline that is being drawn; the rest of the plan is asked for still. */
+  void dropOutline(Notice.Next next) {
+    board.change(d -> d.untold().letGo());
+    next(next);
   }
 
   /** Goes on, whether the plan is kept or not. */
@@ -74,7 +83,11 @@ public final class JobWork {
   /** Opens a plan file. */
   public void open(Path file) {
     Words words = board.words();
-    workshop.run(() -> outside.open(file, words), opened -> opened(file, opened));
+    workshop.run(
+        () -> outside.open(file, words),
+        opened -> opened(file, opened),
+        "window.notice.notOpened",
+        String.valueOf(file.getFileName()));
   }
 
   private void opened(Path file, Outside.Opened opened) {
@@ -112,20 +125,27 @@ public final class JobWork {
     String name = job.isEmpty() ? board.say("window.file.unnamed") : job;
     return chooser
         .placeForPlan(name.replaceAll("[^\\p{L}\\p{N} -]", "") + ENDING)
-        .map(JobWork::withEnding);
+        .flatMap(this::withEnding);
   }
 
-  private static Path withEnding(Path file) {
+  /** The file with its ending; empty, and the user told, where that is another file's name. */
+  private Optional<Path> withEnding(Path file) {
     String name = file.getFileName().toString();
-    return name.endsWith(".json") ? file : file.resolveSibling(name + ENDING);
+    if (name.endsWith(".json")) {
+      return Optional.of(file);
+    }
+    Path whole = file.resolveSibling(name + ENDING);
+    if (Files.exists(whole)) {
+      // The dialog asked about the name without its ending, so nobody agreed to lose this one.
+      Notice taken = Notice.trouble("window.notice.taken", List.of(), name + ENDING);
+      board.change(d -> d.told(taken));
+      return Optional.empty();
+    }
+    return Optional.of(whole);
   }
 
+  /** Keeps the plan as it stands; it does not wait for a layout still being worked out. */
   private void keep(Path file, Runnable then) {
-    // Behind any layout still being worked out: its joints are to be in the file too.
-    workshop.run(() -> true, ready -> keepNow(file, then));
-  }
-
-  private void keepNow(Path file, Runnable then) {
     Plan plan = board.desk().plan();
     Words words = board.words();
     workshop.run(
@@ -138,7 +158,8 @@ public final class JobWork {
             board.change(d -> d.keptIn(file, plan, clock.get()));
             then.run();
           }
-        });
+        },
+        "window.notice.notKept");
   }
 
   /** Writes the crew's sheets into a folder that the user names. */
@@ -147,7 +168,8 @@ public final class JobWork {
   }
 
   private void sheetsInto(Path folder) {
-    workshop.run(() -> true, ready -> sheetsNow(folder));
+    // Behind any layout still being worked out: its joints are what the sheets are for.
+    workshop.afterLaying(() -> sheetsNow(folder));
   }
 
   private void sheetsNow(Path folder) {
@@ -164,6 +186,7 @@ public final class JobWork {
             board.change(
                 d -> d.told(Notice.trouble("window.notice.notWritten", written.trouble())));
           }
-        });
+        },
+        "window.notice.notWritten");
   }
 }

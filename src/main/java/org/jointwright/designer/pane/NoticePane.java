@@ -75,8 +75,12 @@ final class NoticePane extends StackPane {
         .next()
         .ifPresent(
             next -> {
-              buttons.add(button("keep", () -> job.keepThen(next)));
-              buttons.add(button("leave", () -> job.proceed(next)));
+              if (notice.isHalfDrawn()) {
+                buttons.add(button("leave", () -> job.dropOutline(next)));
+              } else {
+                buttons.add(button("keep", () -> job.keepThen(next)));
+                buttons.add(button("leave", () -> job.proceed(next)));
+              }
             });
     buttons.add(
         button(notice.next().isPresent() ? "stay" : "putAway", () -> board.change(Desk::untold)));

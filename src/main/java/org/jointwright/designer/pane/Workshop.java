@@ -14,17 +14,13 @@ import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Wish;
 
 /**
- * The one thread on which all slow work is done, in order. Of the wishes for a layout that come
- * while one is worked on, only the newest is done.
+ * The threads on which all slow work is done: one lays and judges, the other reads and writes, so
+ * that a plan can be saved while a long layout is worked on. Of the wishes for a layout that come
+ * meanwhile, only the newest is done.
  */
 public final class Workshop {
-  private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          r -> {
-            Thread t = new Thread(r, "workshop");
-            t.setDaemon(true);
-            return t;
-          });
+  private final ExecutorService laying = thread("laying");
+  private final ExecutorService files = thread("files");
   private final AtomicReference<Optional<Wish>> newest = new AtomicReference<>(Optional.empty());
   private final Board board;
   private final Outside outside;
@@ -37,6 +33,15 @@ public final class Workshop {
     board.watch(d -> d.laying().wish().ifPresent(this::ask));
   }
 
+  private static ExecutorService thread(String name) {
+    return Executors.newSingleThreadExecutor(
+        r -> {
+          Thread t = new Thread(r, name);
+          t.setDaemon(true);
+          return t;
+        });
+  }
+
   private void ask(Wish wish) {
     boolean isAnswered =
         board.desk().laying().laid().filter(l -> l.generation() >= wish.generation()).isPresent();
@@ -45,46 +50,55 @@ public final class Workshop {
     }
     asked = wish.generation();
     newest.set(Optional.of(wish));
-    thread.execute(this::work);
+    laying.execute(this::work);
   }
 
   private void work() {
-    Optional<Wish> wish = newest.getAndSet(Optional.empty());
-    if (wish.isEmpty()) {
-      return;
-    }
+    newest.getAndSet(Optional.empty()).ifPresent(this::work);
+  }
+
+  private void work(Wish wish) {
     try {
-      Laid laid = outside.work(wish.get());
+      Laid laid = outside.work(wish);
       Platform.runLater(() -> board.change(d -> d.answered(laid)));
-    } catch (RuntimeException fault) {
+    } catch (Throwable fault) {
       // Whatever goes wrong behind the window, what is drawn stays and the user is told.
-      String what = String.valueOf(fault.getMessage());
-      Platform.runLater(
-          () ->
-              board.change(
-                  d ->
-                      d.gaveUp(wish.get())
-                          .told(Notice.trouble("window.notice.fault", List.of(what)))));
+      Notice notice = trouble("window.notice.fault", fault);
+      Platform.runLater(() -> board.change(d -> d.gaveUp(wish).told(notice)));
     }
   }
 
-  /** Does {@code work} on the thread, then gives what came of it to the JavaFX thread. */
-  <T> void run(Supplier<T> work, Consumer<T> then) {
-    thread.execute(
+  /**
+   * Does {@code work} on the thread for files, then gives what came of it to the JavaFX thread.
+   *
+   * @param failed what the user is told when the work itself breaks down
+   */
+  <T> void run(Supplier<T> work, Consumer<T> then, String failed, Object... arguments) {
+    files.execute(
         () -> {
           try {
             T done = work.get();
             Platform.runLater(() -> then.accept(done));
-          } catch (RuntimeException fault) {
-            String what = String.valueOf(fault.getMessage());
-            Notice notice = Notice.trouble("window.notice.failed", List.of(what));
+          } catch (Throwable fault) {
+            Notice notice = trouble(failed, fault, arguments);
             Platform.runLater(() -> board.change(d -> d.told(notice)));
           }
         });
   }
 
-  /** Ends the thread once what it does is done. */
+  private static Notice trouble(String key, Throwable fault, Object... arguments) {
+    String what = Optional.ofNullable(fault.getMessage()).orElse(fault.getClass().getSimpleName());
+    return Notice.trouble(key, List.of(what), arguments);
+  }
+
+  /** Gives the JavaFX thread {@code then} to do once the layouts asked for are done. */
+  void afterLaying(Runnable then) {
+    laying.execute(() -> Platform.runLater(then));
+  }
+
+  /** Ends the threads once what they do is done. */
   public void close() {
-    thread.shutdown();
+    laying.shutdown();
+    files.shutdown();
   }
 }

@@ -2,8 +2,10 @@ package org.jointwright.designer.start;
 
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
@@ -102,29 +104,50 @@ public final class Designer {
     if (!Display.isThere()) {
       throw noScreen(new UnsupportedOperationException());
     }
-    CountDownLatch closed = new CountDownLatch(1);
-    Runnable show =
-        () -> {
-          Stage stage = new Stage();
-          Designer designer = new Designer(stage, new Program(), Optional.empty());
-          stage.setOnHidden(e -> closed.countDown());
-          stage.show();
-          designer.pane.plan().requestFocus();
-          plan.ifPresent(designer.job::open);
-        };
+    CompletableFuture<Boolean> closed = new CompletableFuture<>();
+    Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     try {
-      Platform.startup(show);
+      Platform.startup(() -> show(plan, closed));
     } catch (UnsupportedOperationException e) {
       // Not to be ended either: what never started waits for its start for ever.
       throw noScreen(e);
     }
     try {
-      closed.await();
+      closed.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the window could not be opened", e);
     } finally {
+      Thread.setDefaultUncaughtExceptionHandler(before);
       Platform.exit();
     }
+  }
+
+  private static void show(Optional<Path> plan, CompletableFuture<Boolean> closed) {
+    try {
+      Stage stage = new Stage();
+      Designer designer = new Designer(stage, new Program(), Optional.empty());
+      Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> designer.tell(fault));
+      stage.setOnHidden(e -> closed.complete(true));
+      stage.show();
+      designer.pane.plan().requestFocus();
+      plan.ifPresent(designer.job::open);
+    } catch (Throwable fault) {
+      // Nobody would close a window that never came up; the caller is told instead.
+      closed.completeExceptionally(fault);
+    }
+  }
+
+  /**
+   * Tells the user of a fault that nothing else caught, from whatever thread. The same fault is
+   * told once only, for telling it may be what fails.
+   */
+  void tell(Throwable fault) {
+    String what = Optional.ofNullable(fault.getMessage()).orElse(fault.getClass().getSimpleName());
+    Optional<Notice> notice = Optional.of(Notice.trouble("window.notice.failed", List.of(what)));
+    Platform.runLater(
+        () -> board.change(d -> d.notice().equals(notice) ? d : d.told(notice.orElseThrow())));
   }
 
   private static IllegalStateException noScreen(UnsupportedOperationException cause) {

@@ -65,6 +65,16 @@ public record Desk(
     return hand.draft();
   }
 
+  /** Whether the outline being drawn has a corner already, which is work that could be lost. */
+  public boolean isHalfDrawn() {
+    return draft().filter(d -> !d.placed().isEmpty()).isPresent();
+  }
+
+  /** Whether all the user did stands on the disk. */
+  public boolean isKept() {
+    return papers.isKept() && !isHalfDrawn();
+  }
+
   /** A step forward: the edit is done and the joints are laid anew. */
   public Desk edited(Edit edit) {
     return changed(papers.history().done(edit), true);
@@ -116,12 +126,9 @@ public record Desk(
       return withLaying(laying.answered(answer));
     }
     History before = papers.history();
-    boolean wasSaved = before.isSaved() && !before.canUndo() && !before.canRedo();
     History after = before.following(answer.layout().plan());
-    // Joints laid for a plan just opened are no work of the user's that could be lost.
-    History kept = wasSaved ? after.savedNow() : after;
     Pick picked = Picks.still(after.now(), sight.picked(), before.now());
-    return withPapers(papers.with(kept))
+    return withPapers(papers.with(after))
         .withLaying(laying.answered(answer))
         .withSight(
             s -> new Sight(s.step(), s.viewport(), s.isFitted(), picked, s.pointed(), s.finding()));

@@ -1,8 +1,12 @@
 package org.jointwright.designer.state;
 
+import java.util.List;
 import java.util.Optional;
+import org.jointwright.measure.Area;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Sizes;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Box;
@@ -83,16 +87,31 @@ public final class Drafting {
     if (stroke.isNothing()) {
       return desk;
     }
+    Box reach =
+        draft.placed().stream()
+            .map(v -> Box.of(v.at(), v.at()))
+            .reduce(Box.of(stroke.to(), stroke.to()), Box::with);
+    if (Sizes.isTooLong(reach)) {
+      return desk.told(tooLarge());
+    }
     if (!stroke.closes()) {
       return inSight(desk.withHand(InHand.drawing(draft.placed(stroke))));
     }
     Outline outline = draft.closed(stroke);
+    if (Sizes.isTooLarge(outline.ring())) {
+      return desk.told(tooLarge());
+    }
     if (!Soundness.isSound(outline)) {
-      return desk.told(Notice.trouble("window.notice.crossing", java.util.List.of()));
+      return desk.told(Notice.trouble("window.notice.crossing", List.of()));
     }
     String id = freeName(desk.plan(), name);
     Desk closed = desk.letGo().edited(new SlabEdit.Add(Slab.of(id, outline)));
     return closed.picking(new Pick.WholeSlab(id)).fitted();
+  }
+
+  private static Notice tooLarge() {
+    return Notice.trouble(
+        "window.notice.tooLarge", List.of(), Length.inches(Sizes.LONGEST), new Area(Sizes.LARGEST));
   }
 
   /** The paper fitted anew when a corner has gone out of sight. */

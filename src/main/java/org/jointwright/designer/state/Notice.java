@@ -18,6 +18,8 @@ public record Notice(
     List<String> lines,
     boolean isTrouble,
     Optional<Next> next) {
+  private static final String HALF_DRAWN = "window.notice.halfDrawn";
+
   /** What may wait for the plan to be kept. */
   public enum Next {
     /** A new plan. */
@@ -42,6 +44,16 @@ public record Notice(
   /** Something worth knowing. */
   public static Notice word(String key, List<String> lines, Object... arguments) {
     return new Notice(key, List.of(arguments), lines, false, Optional.empty());
+  }
+
+  /** An outline is half drawn, and what comes next would lose it. */
+  public static Notice halfDrawn(Next next) {
+    return new Notice(HALF_DRAWN, List.of(), List.of(), false, Optional.of(next));
+  }
+
+  /** Whether it is about an outline that is half drawn. */
+  public boolean isHalfDrawn() {
+    return key.equals(HALF_DRAWN);
   }
 
   /** The plan is not kept, and what comes next would lose it. */

@@ -18,8 +18,13 @@ public record Papers(History history, Optional<Path> file, Optional<LocalTime> k
     return new Papers(value, file, kept);
   }
 
-  /** Whether all the user did stands on the disk. Blank paper holds nothing to lose. */
+  /** Whether all the user did stands on the disk. Where nothing was done nothing can be lost. */
   public boolean isKept() {
-    return history.isSaved() || (file.isEmpty() && !history.canUndo() && !history.canRedo());
+    return history.isSaved() || (!history.canUndo() && !history.canRedo());
+  }
+
+  /** Whether the file is as the user left it, but for joints that were laid since it was read. */
+  public boolean isOnlyLaid() {
+    return file.isPresent() && isKept() && !history.isSaved();
   }
 }

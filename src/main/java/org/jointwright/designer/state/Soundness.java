@@ -1,9 +1,11 @@
 package org.jointwright.designer.state;
 
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Sizes;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
@@ -11,20 +13,21 @@ import org.jointwright.shape.Ring;
 
 /** Whether an outline bounds a slab at all. */
 public final class Soundness {
-  /** Less than this is no slab, square inches. */
-  private static final double LEAST_AREA = 36;
-
   private Soundness() {}
 
-  /** Whether it runs counter-clockwise round some area and never crosses itself. */
+  /** Whether it runs counter-clockwise round an area of a slab's size and never crosses itself. */
   public static boolean isSound(Outline outline) {
-    List<Edge> edges = outline.ring().edges();
-    return outline.ring().signedArea() > LEAST_AREA && !crosses(edges);
+    Ring ring = outline.ring();
+    return ring.signedArea() > Sizes.SMALLEST && !Sizes.isTooLarge(ring) && !crosses(ring.edges());
   }
 
   /** Whether a slab is sound: its outline, its openings, and that they lie inside. */
   public static boolean holds(Plan plan, String slabId) {
-    Slab slab = plan.slab(slabId).orElseThrow();
+    Optional<Slab> found = plan.slab(slabId);
+    return found.isPresent() && holds(found.get());
+  }
+
+  private static boolean holds(Slab slab) {
     Ring outer = slab.outline().ring();
     for (Opening o : slab.openings()) {
       boolean isInside = o.outline().vertices().stream().allMatch(v -> outer.contains(v.at()));

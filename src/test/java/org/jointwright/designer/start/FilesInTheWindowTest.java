@@ -54,7 +54,7 @@ class FilesInTheWindowTest {
     assertThat(rig.desk().sight().step()).isEqualTo(Step.JOINTS);
     assertThat(rig.plan().isLaid()).isTrue();
     assertThat(rig.title()).doesNotContain("not saved");
-    assertThat(rig.text("kept")).isEmpty();
+    assertThat(rig.text("kept")).isEqualTo("joints not in the file yet");
   }
 
   @Test
@@ -140,5 +140,33 @@ class FilesInTheWindowTest {
       List<String> names = files.map(f -> f.getFileName().toString()).toList();
       assertThat(names).anyMatch(n -> n.endsWith(".svg")).anyMatch(n -> n.endsWith(".pdf"));
     }
+  }
+
+  @Test
+  void anOutlineHalfDrawnIsNotLostByANewPlan() {
+    rig.type("20'").key(KeyCode.ENTER);
+    rig.act(() -> rig.designer().job().next(Notice.Next.BEGIN));
+    assertThat(rig.desk().notice().orElseThrow().isHalfDrawn()).isTrue();
+    rig.clickOn("notice-stay");
+    assertThat(rig.desk().draft()).isPresent();
+  }
+
+  @Test
+  void aNameThatBecomesThatOfAnotherFileIsRefused() throws IOException {
+    drawASlab();
+    Path file = folder.resolve("foo.jointwright.json");
+    Files.writeString(file, "mine");
+    rig.nextPlace(folder.resolve("foo"));
+    rig.key(KeyCode.CONTROL, KeyCode.S);
+    assertThat(rig.desk().notice().orElseThrow().isTrouble()).isTrue();
+    assertThat(file).hasContent("mine");
+  }
+
+  @Test
+  void aFaultThatNothingCaughtIsToldInTheWindow() {
+    drawASlab();
+    rig.act(() -> rig.designer().tell(new IllegalStateException("odd")));
+    assertThat(rig.desk().notice().orElseThrow().lines()).containsExactly("odd");
+    assertThat(rig.plan().slabs()).hasSize(1);
   }
 }

@@ -46,7 +46,32 @@ class DeskTest {
   void thePlanOpenedWithoutJointsIsLaidAndStillCountsAsKept() {
     Desk desk = laid(Desk.opened(PLAN, FILE));
     assertThat(desk.plan().isLaid()).isTrue();
-    assertThat(desk.papers().isKept()).isTrue();
+    assertThat(desk.isKept()).as("closing does not ask").isTrue();
+    assertThat(desk.papers().isOnlyLaid()).as("but the file has no joints").isTrue();
+    Desk saved = desk.keptIn(FILE, desk.plan(), LocalTime.NOON);
+    assertThat(saved.papers().isOnlyLaid()).isFalse();
+    assertThat(saved.isKept()).isTrue();
+  }
+
+  @Test
+  void anOutlineHalfDrawnIsWorkThatIsNotKept() {
+    Desk begun = Drafting.begin(Desk.blank());
+    assertThat(begun.isKept()).as("no corner yet").isTrue();
+    Pointer at = Pointer.on(begun.viewport(), 100, 100, true);
+    Desk half = Drafting.click(begun, at, "slab");
+    assertThat(half.isHalfDrawn()).isTrue();
+    assertThat(half.isKept()).isFalse();
+    assertThat(half.letGo().isKept()).isTrue();
+  }
+
+  @Test
+  void aWishGivenUpLetsTheDeskGoOn() {
+    Desk asked = Desk.opened(PLAN, FILE);
+    Desk gaveUp = asked.gaveUp(asked.laying().wish().orElseThrow());
+    assertThat(gaveUp.laying().isCurrent()).isTrue();
+    Desk next = gaveUp.edited(thickness(6));
+    assertThat(next.laying().isCurrent()).isFalse();
+    assertThat(laid(next).plan().isLaid()).isTrue();
   }
 
   @Test

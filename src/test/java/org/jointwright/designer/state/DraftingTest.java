@@ -65,6 +65,21 @@ class DraftingTest {
   }
 
   @Test
+  void aSideLongerThanAnySlabIsNotPlaced() {
+    Desk desk = say(Desk.blank(), "20'", "9999999' left");
+    assertThat(desk.draft().orElseThrow().placed()).hasSize(2);
+    assertThat(desk.notice().orElseThrow().key()).isEqualTo("window.notice.tooLarge");
+  }
+
+  @Test
+  void anOutlineLargerThanAnySlabIsNotClosed() {
+    Desk desk = say(Desk.blank(), "2000'", "2000' left", "2000' left", "close");
+    assertThat(desk.plan().slabs()).isEmpty();
+    assertThat(desk.draft()).isPresent();
+    assertThat(desk.notice().orElseThrow().key()).isEqualTo("window.notice.tooLarge");
+  }
+
+  @Test
   void twoCornersDoNotClose() {
     Desk desk = say(Desk.blank(), "20'", "close");
     assertThat(desk.plan().slabs()).isEmpty();
