@@ -127,7 +127,9 @@ final class Orders {
     for (Slab s : facts.plan().slabs()) {
       double depth =
           dig ? Section.digBelowString(s.thickness(), s.base()).inches() : s.base().inches();
-      byDepth.computeIfAbsent(facts.print(depth), k -> new ArrayList<>()).add(Lines.known(s.id()));
+      byDepth
+          .computeIfAbsent(facts.print(depth), k -> new ArrayList<>())
+          .add(Lines.fitting(s.id(), Type.ORDER, 45));
     }
     if (byDepth.size() == 1) {
       return byDepth.keySet().iterator().next();
