@@ -83,7 +83,13 @@ final class HeldObjects {
   private void noBoxOut(FixedObject f, Ring object) {
     List<Stretch> free = Stretches.of(path(object), this::isFree);
     if (Stretches.length(free) > 2 * TOLERANCE) {
-      add(f, free.getFirst().middle(), 0, CLEAR, "check.m7.noBoxOut", List.of(f.id()));
+      add(
+          f,
+          free.getFirst().middle(),
+          0,
+          CLEAR,
+          "check.m7.noBoxOut",
+          List.of(f.id(), Length.inches(CLEAR)));
     }
   }
 

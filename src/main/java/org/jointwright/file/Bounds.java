@@ -1,29 +1,34 @@
 package org.jointwright.file;
 
 import org.jointwright.file.json.Json;
+import org.jointwright.measure.Length;
 
 /** What a length may be. Bounds of sense, not of good practice: checks judge that. */
 enum Bounds {
   /** Thickness of a slab: over 24 in is feet written for inches. */
-  THICKNESS(1, 24, "file.thicknessOutOfBounds"),
+  THICKNESS(1, 24, "4 in", "100 mm", "file.thicknessOutOfBounds"),
   /** Stone under a slab; none at all is a choice. */
-  BASE(0, 48, "file.baseOutOfBounds"),
+  BASE(0, 48, "4 in", "100 mm", "file.baseOutOfBounds"),
   /** Distance between joints, and the narrowest panel. */
-  SPACING(6, 12_000, "file.spacingOutOfBounds"),
+  SPACING(6, 12_000, "10 ft", "3 m", "file.spacingOutOfBounds"),
   /** Diameter of a fixed object. */
-  DIAMETER(0.25, 1200, "file.diameterOutOfBounds"),
+  DIAMETER(0.25, 1200, "8 in", "200 mm", "file.diameterOutOfBounds"),
   /** Depth of a joint. */
-  DEPTH(0.0625, 24, "file.depthOutOfBounds"),
+  DEPTH(0.0625, 24, "1 in", "25 mm", "file.depthOutOfBounds"),
   /** Width of a joint. */
-  WIDTH(0.0625, 6, "file.widthOutOfBounds");
+  WIDTH(0.0625, 6, "1/2 in", "12 mm", "file.widthOutOfBounds");
 
   private final double least;
   private final double most;
+  private final String example;
+  private final String metricExample;
   private final String key;
 
-  Bounds(double least, double most, String key) {
+  Bounds(double least, double most, String example, String metricExample, String key) {
     this.least = least;
     this.most = most;
+    this.example = example;
+    this.metricExample = metricExample;
     this.key = key;
   }
 
@@ -38,9 +43,10 @@ enum Bounds {
         key,
         Fields.shown(value),
         reading.unit().symbol(),
-        Decimals.rounded(inches, 2),
-        Decimals.rounded(least, 4),
-        Decimals.rounded(most, 2));
+        Length.inches(inches),
+        Length.inches(least),
+        Length.inches(most),
+        reading.unit().isMetric() ? metricExample : example);
     return false;
   }
 }

@@ -1,5 +1,6 @@
 package org.jointwright.file;
 
+import org.jointwright.measure.Length;
 import org.jointwright.plan.Sizes;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
@@ -7,8 +8,6 @@ import org.jointwright.shape.Ring;
 
 /** Refuses a slab whose size is likelier a slip of the unit. */
 final class Extents {
-  private static final double FOOT = 12;
-
   /** More panels than this no crew cuts. */
   private static final double MOST_PANELS = 20_000;
 
@@ -24,16 +23,16 @@ final class Extents {
           outline,
           line,
           "file.slabTooLarge",
-          Decimals.rounded(box.width() / FOOT, 0),
-          Decimals.rounded(box.height() / FOOT, 0),
+          Length.inches(box.width()),
+          Length.inches(box.height()),
           unit);
     } else if (Sizes.isTooSmall(ring)) {
       reading.problem(
           outline,
           line,
           "file.slabTooSmall",
-          Decimals.rounded(box.width(), 2),
-          Decimals.rounded(box.height(), 2),
+          Length.inches(box.width()),
+          Length.inches(box.height()),
           unit);
     }
     slab.jointing()

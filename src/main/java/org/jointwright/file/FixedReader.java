@@ -95,7 +95,8 @@ final class FixedReader {
       return Optional.empty();
     }
     if (near.stream().noneMatch(s -> s.id().equals(named))) {
-      reading.problem(f.place().key("shape"), f.line(), "file.fixedOutside", named);
+      reading.problem(
+          f.place().key("shape"), f.line(), "file.fixedOutside", named, Length.inches(REACH));
       return Optional.empty();
     }
     return Optional.of(named);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.file.json.Json;
+import org.jointwright.measure.Length;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
@@ -34,7 +35,7 @@ final class OpeningPlaces {
       }
     }
     if (!key.isEmpty()) {
-      reading.problem(place, json, key);
+      reading.problem(place, json, key, Length.inches(CLEAR));
       return false;
     }
     for (int i = 0; i < before.size(); i++) {

@@ -1,9 +1,13 @@
 package org.jointwright.file;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jointwright.file.json.Json;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.Rounding;
 
 /** One file being read: its unit, and what there is to say about it so far. */
 final class Reading {
@@ -33,7 +37,7 @@ final class Reading {
 
   void problem(Place place, int line, String key, Object... arguments) {
     if (problems.size() < MOST_PROBLEMS) {
-      problems.add(new Remark(place.text(), line, key, List.of(arguments)));
+      problems.add(new Remark(place.text(), line, key, shown(arguments)));
     } else {
       left++;
     }
@@ -41,8 +45,16 @@ final class Reading {
 
   void repair(Place place, int line, String key, Object... arguments) {
     if (repairs.size() < MOST_PROBLEMS) {
-      repairs.add(new Remark(place.text(), line, key, List.of(arguments)));
+      repairs.add(new Remark(place.text(), line, key, shown(arguments)));
     }
+  }
+
+  /** Lengths in the file's own measures, whoever reads the remark: the file is what to mend. */
+  private List<Object> shown(Object... arguments) {
+    Rounding fine = unit.isMetric() ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
+    return Arrays.stream(arguments)
+        .map(a -> a instanceof Length length ? LengthPrinter.print(length, fine) : a)
+        .toList();
   }
 
   /** Whether so many vertices more are still within what a plan may have. */

@@ -89,6 +89,23 @@ class StartScriptTest {
   }
 
   @Test
+  void noJdkInThePlacesOfTheScriptIsSaidInOneLine() throws Exception {
+    // The script with no places of its own to look in, so that this machine's JDKs do not matter.
+    String text = Files.readString(script);
+    String shut =
+        text.replaceAll("(?s)for home in /usr/lib/jvm.*?; do", "for home in /nowhere/*; do");
+    assertThat(shut).isNotEqualTo(text);
+    Files.writeString(script, shut);
+    assertNoJdk(run(script, jdk("old", "24.0.2").toString(), jdk("older", "17") + "/bin"));
+  }
+
+  private static void assertNoJdk(Answer answer) {
+    assertThat(answer.exit()).isEqualTo(70);
+    assertThat(answer.out()).isEmpty();
+    assertThat(answer.err()).hasLineCount(1).contains("no JDK 25", "JAVA_HOME");
+  }
+
+  @Test
   void aMissingLibraryFolderIsSaidInOneLine() throws Exception {
     Files.delete(folder.resolve("a folder with spaces/lib"));
     Answer answer = run(script, jdk("chosen", "25").toString(), "/nowhere");

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFilePermissions;
 import org.jspecify.annotations.Nullable;
 
 /** Who may read a file: a temporary file is private, the file it becomes is not. */
@@ -20,12 +19,11 @@ final class FileRights {
     }
   }
 
-  /** Gives a file that is new what files usually have: read by all, written by its owner. */
+  /** Gives a file that is new, and still empty, what its user wants of new files: the umask. */
   static void usual(Path fresh) throws IOException {
-    PosixFileAttributeView view = view(fresh);
-    if (view != null) {
-      view.setPermissions(PosixFilePermissions.fromString("rw-r--r--"));
-    }
+    // The system itself applies the umask, and only when a file is made without saying any rights.
+    Files.delete(fresh);
+    Files.createFile(fresh);
   }
 
   private static @Nullable PosixFileAttributeView view(Path file) {

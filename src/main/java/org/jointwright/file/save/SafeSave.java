@@ -99,11 +99,13 @@ public final class SafeSave {
   private static Path written(Path target, byte[] bytes) throws IOException {
     Path fresh = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".part");
     try {
-      write(fresh, bytes);
-      if (Files.exists(target)) {
-        FileRights.copy(target, fresh);
-      } else {
+      boolean isNew = !Files.exists(target);
+      if (isNew) {
         FileRights.usual(fresh);
+      }
+      write(fresh, bytes);
+      if (!isNew) {
+        FileRights.copy(target, fresh);
       }
       return fresh;
     } catch (IOException e) {

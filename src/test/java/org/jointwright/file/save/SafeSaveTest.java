@@ -7,11 +7,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class SafeSaveTest {
@@ -79,6 +84,24 @@ class SafeSaveTest {
     SafeSave.saveWithBackup(link, NEW);
     assertThat(link).isSymbolicLink();
     assertThat(file).content().isEqualTo("new");
+  }
+
+  @Test
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "has no such rights")
+  void newFileHasTheRightsOfAnyNewFile() throws IOException {
+    Path fresh = folder.resolve("fresh.json");
+    SafeSave.saveAll(Map.of(fresh, NEW));
+    assertThat(Files.getPosixFilePermissions(fresh)).isEqualTo(Files.getPosixFilePermissions(file));
+  }
+
+  @Test
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "has no such rights")
+  void savingKeepsTheRightsOfTheFileAndOfItsBackup() throws IOException {
+    Set<PosixFilePermission> rights = PosixFilePermissions.fromString("rw-rw----");
+    Files.setPosixFilePermissions(file, rights);
+    SafeSave.saveWithBackup(file, NEW);
+    assertThat(Files.getPosixFilePermissions(file)).isEqualTo(rights);
+    assertThat(Files.getPosixFilePermissions(SafeSave.backupOf(file))).isEqualTo(rights);
   }
 
   private Stream<String> names() throws IOException {
