@@ -26,11 +26,16 @@ final class NoticePane extends StackPane {
 
   private final Board board;
   private final JobWork job;
+  private final Runnable after;
   private final VBox card = new VBox(10);
   private Optional<Notice> shown = Optional.empty();
 
-  NoticePane(Board board, JobWork job) {
+  /**
+   * @param after what is done once a notice is put away: the hand goes back to the paper
+   */
+  NoticePane(Board board, JobWork job, Runnable after) {
     this.board = board;
+    this.after = after;
     this.job = job;
     setPickOnBounds(false);
     setAlignment(Pos.TOP_CENTER);
@@ -53,8 +58,12 @@ final class NoticePane extends StackPane {
     if (desk.notice().equals(shown) && !card.getChildren().isEmpty()) {
       return;
     }
+    boolean isPutAway = shown.isPresent() && desk.notice().isEmpty();
     shown = desk.notice();
     setVisible(shown.isPresent());
+    if (isPutAway) {
+      after.run();
+    }
     card.getChildren().clear();
     shown.ifPresent(this::fill);
   }

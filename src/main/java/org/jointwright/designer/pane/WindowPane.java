@@ -62,7 +62,8 @@ public final class WindowPane extends BorderPane {
     head.setMouseTransparent(true);
     StackPane.setAlignment(hint, javafx.geometry.Pos.BOTTOM_RIGHT);
     hint.setMouseTransparent(true);
-    StackPane middle = new StackPane(plan, head, hint, new NoticePane(board, job));
+    StackPane middle =
+        new StackPane(plan, head, hint, new NoticePane(board, job, plan::requestFocus));
     middle.setMinSize(0, 0);
     VBox.setVgrow(middle, Priority.ALWAYS);
     return middle;

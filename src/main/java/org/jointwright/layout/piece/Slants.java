@@ -8,7 +8,7 @@ import org.jointwright.shape.Segment;
 final class Slants {
   private static final double LEAST = Math.sin(Math.toRadians(1));
   private static final double MOST = Math.sin(Math.toRadians(15));
-  private static final double FORCED = 0.25;
+  private static final double FORCED = 0.5;
 
   private Slants() {}
 

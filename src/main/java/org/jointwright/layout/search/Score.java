@@ -28,7 +28,7 @@ public record Score(List<Meeting> meetings) {
   private static final double MISS = 6;
 
   /** What a joint a few degrees off weighs, ft: the finisher's eye. */
-  private static final double SLANT = 2.5;
+  private static final double SLANT = 6;
 
   private static final double MEET = 0.9;
 
