@@ -48,7 +48,16 @@ final class DocumentReader {
     if (reading.problemCount() > 0) {
       return Optional.empty();
     }
-    return Optional.of(new Plan(unit, north, job, slabs, fixed, fields.kept()));
+    return Optional.of(
+        new Plan(
+            unit,
+            north,
+            job,
+            slabs,
+            fixed,
+            List.of(),
+            org.jointwright.plan.Pour.UNLIMITED,
+            fields.kept()));
   }
 
   private boolean isOurs() {

@@ -7,7 +7,6 @@ import java.util.regex.Pattern;
 import org.jointwright.file.json.Json;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
-import org.jointwright.plan.Kept;
 
 /** Reads what the edges of a ring are against, and numbers them as the mended ring does. */
 final class EdgesReader {
@@ -56,7 +55,7 @@ final class EdgesReader {
   private static Optional<EdgeSetting> setting(Reading reading, Json json, Place place) {
     if (!(json instanceof Json.Members m)) {
       return Fields.choice(reading, place, json, Against.values(), FileWords.AGAINST)
-          .map(a -> new EdgeSetting(a, false, Kept.NOTHING));
+          .map(EdgeSetting::against);
     }
     Fields fields = new Fields(reading, m, place);
     int before = reading.problemCount();
@@ -64,6 +63,8 @@ final class EdgesReader {
     boolean floats = fields.flag("floats");
     return reading.problemCount() > before
         ? Optional.empty()
-        : Optional.of(new EdgeSetting(against.orElse(Against.OPEN), floats, fields.kept()));
+        : Optional.of(
+            new EdgeSetting(
+                against.orElse(Against.OPEN), floats, java.util.List.of(), fields.kept()));
   }
 }

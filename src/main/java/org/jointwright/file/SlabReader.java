@@ -54,6 +54,7 @@ final class SlabReader {
             base,
             outline.get().outline(),
             openings,
+            List.of(),
             edges,
             jointing,
             joints,
@@ -74,6 +75,7 @@ final class SlabReader {
         f.length("maxSpacing", Bounds.SPACING),
         f.number("aspect", 1, 4),
         f.length("minPanel", Bounds.SPACING),
+        org.jointwright.plan.Preference.SHORTEST,
         f.kept());
   }
 

@@ -22,10 +22,10 @@ public record Kept(Map<String, String> unknown, Map<String, Typed> typed) {
   }
 
   /**
-   * A length as it was typed.
+   * A length, or a volume, as it was typed.
    *
    * @param text the text, as the file had it
-   * @param inches what it was read as
+   * @param inches what it was read as; cubic inches for a volume
    */
   public record Typed(String text, double inches) {}
 

@@ -16,18 +16,36 @@ import org.jointwright.measure.LengthUnit;
  * @param job the job's facts
  * @param slabs the slabs, in the order they were drawn; ids differ
  * @param fixed the fixed objects; ids differ
+ * @param given joints that are there already in concrete beside the slabs
+ * @param pour how much is poured at a time
  * @param kept what the file said besides
  */
 public record Plan(
-    LengthUnit unit, double north, Job job, List<Slab> slabs, List<FixedObject> fixed, Kept kept) {
+    LengthUnit unit,
+    double north,
+    Job job,
+    List<Slab> slabs,
+    List<FixedObject> fixed,
+    List<GivenJoint> given,
+    Pour pour,
+    Kept kept) {
   /** A plan with nothing in it yet. */
   public static final Plan EMPTY =
-      new Plan(LengthUnit.FOOT, 0, Job.UNNAMED, List.of(), List.of(), Kept.NOTHING);
+      new Plan(
+          LengthUnit.FOOT,
+          0,
+          Job.UNNAMED,
+          List.of(),
+          List.of(),
+          List.of(),
+          Pour.UNLIMITED,
+          Kept.NOTHING);
 
   /** Copies the lists and refuses two slabs or two fixed objects of one name. */
   public Plan {
     slabs = List.copyOf(slabs);
     fixed = List.copyOf(fixed);
+    given = List.copyOf(given);
     Set<String> seen = new HashSet<>();
     for (Slab s : slabs) {
       if (!seen.add(s.id())) {
@@ -76,16 +94,26 @@ public record Plan(
 
   /** This plan with other slabs. */
   public Plan withSlabs(List<Slab> value) {
-    return new Plan(unit, north, job, value, fixed, kept);
+    return new Plan(unit, north, job, value, fixed, given, pour, kept);
   }
 
   /** This plan with other fixed objects. */
   public Plan withFixed(List<FixedObject> value) {
-    return new Plan(unit, north, job, slabs, value, kept);
+    return new Plan(unit, north, job, slabs, value, given, pour, kept);
   }
 
   /** This plan with other facts of the job. */
   public Plan withJob(Job value) {
-    return new Plan(unit, north, value, slabs, fixed, kept);
+    return new Plan(unit, north, value, slabs, fixed, given, pour, kept);
+  }
+
+  /** This plan with other joints beside its slabs. */
+  public Plan withGiven(List<GivenJoint> value) {
+    return new Plan(unit, north, job, slabs, fixed, value, pour, kept);
+  }
+
+  /** This plan with other limits of a pour. */
+  public Plan withPour(Pour value) {
+    return new Plan(unit, north, job, slabs, fixed, given, value, kept);
   }
 }

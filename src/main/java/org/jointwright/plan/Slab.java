@@ -16,6 +16,7 @@ import org.jointwright.shape.Region;
  * @param base the thickness of the stone base under it
  * @param outline its edge, counter-clockwise
  * @param openings openings in it
+ * @param keepClear zones where no new joint may run
  * @param edges what its edges are against, by edge number; open ground where absent
  * @param jointing the user's choices for its joints
  * @param joints what was laid last, and what the user locked
@@ -29,6 +30,7 @@ public record Slab(
     Length base,
     Outline outline,
     List<Opening> openings,
+    List<KeepClear> keepClear,
     Map<Integer, EdgeSetting> edges,
     Jointing jointing,
     List<Joint> joints,
@@ -43,6 +45,7 @@ public record Slab(
   /** Copies the collections. */
   public Slab {
     openings = List.copyOf(openings);
+    keepClear = List.copyOf(keepClear);
     edges = Collections.unmodifiableMap(new TreeMap<>(edges));
     joints = List.copyOf(joints);
     boxOuts = List.copyOf(boxOuts);
@@ -56,6 +59,7 @@ public record Slab(
         DEFAULT_THICKNESS,
         DEFAULT_BASE,
         outline,
+        List.of(),
         List.of(),
         Map.of(),
         Jointing.DEFAULT,
@@ -82,54 +86,78 @@ public record Slab(
   /** This slab under another name. */
   public Slab withId(String value) {
     return new Slab(
-        value, use, thickness, base, outline, openings, edges, jointing, joints, boxOuts, kept);
+        value, use, thickness, base, outline, openings, keepClear, edges, jointing, joints, boxOuts,
+        kept);
   }
 
   /** This slab for another use. */
   public Slab withUse(Use value) {
     return new Slab(
-        id, value, thickness, base, outline, openings, edges, jointing, joints, boxOuts, kept);
+        id, value, thickness, base, outline, openings, keepClear, edges, jointing, joints, boxOuts,
+        kept);
   }
 
   /** This slab at another thickness. */
   public Slab withThickness(Length value) {
     return new Slab(
-        id, use, value, base, outline, openings, edges, jointing, joints, boxOuts, kept);
+        id, use, value, base, outline, openings, keepClear, edges, jointing, joints, boxOuts, kept);
   }
 
   /** This slab on another base. */
   public Slab withBase(Length value) {
     return new Slab(
-        id, use, thickness, value, outline, openings, edges, jointing, joints, boxOuts, kept);
+        id, use, thickness, value, outline, openings, keepClear, edges, jointing, joints, boxOuts,
+        kept);
   }
 
   /** This slab with another outline. */
   public Slab withOutline(Outline value) {
     return new Slab(
-        id, use, thickness, base, value, openings, edges, jointing, joints, boxOuts, kept);
+        id, use, thickness, base, value, openings, keepClear, edges, jointing, joints, boxOuts,
+        kept);
   }
 
   /** This slab with other openings. */
   public Slab withOpenings(List<Opening> value) {
     return new Slab(
-        id, use, thickness, base, outline, value, edges, jointing, joints, boxOuts, kept);
+        id, use, thickness, base, outline, value, keepClear, edges, jointing, joints, boxOuts,
+        kept);
+  }
+
+  /** This slab with other zones to keep clear. */
+  public Slab withKeepClear(List<KeepClear> value) {
+    return new Slab(
+        id, use, thickness, base, outline, openings, value, edges, jointing, joints, boxOuts, kept);
   }
 
   /** This slab with other things along its edges. */
   public Slab withEdges(Map<Integer, EdgeSetting> value) {
     return new Slab(
-        id, use, thickness, base, outline, openings, value, jointing, joints, boxOuts, kept);
+        id, use, thickness, base, outline, openings, keepClear, value, jointing, joints, boxOuts,
+        kept);
   }
 
   /** This slab with other choices for its joints. */
   public Slab withJointing(Jointing value) {
     return new Slab(
-        id, use, thickness, base, outline, openings, edges, value, joints, boxOuts, kept);
+        id, use, thickness, base, outline, openings, keepClear, edges, value, joints, boxOuts,
+        kept);
   }
 
   /** This slab with these joints and box-outs. */
   public Slab withLaid(List<Joint> newJoints, List<BoxOut> newBoxOuts) {
     return new Slab(
-        id, use, thickness, base, outline, openings, edges, jointing, newJoints, newBoxOuts, kept);
+        id,
+        use,
+        thickness,
+        base,
+        outline,
+        openings,
+        keepClear,
+        edges,
+        jointing,
+        newJoints,
+        newBoxOuts,
+        kept);
   }
 }

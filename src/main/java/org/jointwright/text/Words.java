@@ -9,15 +9,17 @@ import org.jointwright.measure.LengthFormatException;
 import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.measure.Volume;
+import org.jointwright.measure.VolumePrinter;
 
 /**
  * Says things in a reader's language and measures.
  *
  * <p>A key such as {@code check.m1.tooLong} is looked up in the bundle that its first part names,
  * {@code check.properties}, or {@code check_es.properties} for a reader of Spanish. The text there
- * is a {@link MessageFormat}: an apostrophe is written twice. A {@link Length} or {@link Area}
- * among the arguments is printed in the reader's measures; numbers are printed as the language
- * does, so what is no quantity (a year, a page) is best given as text.
+ * is a {@link MessageFormat}: an apostrophe is written twice. A {@link Length}, {@link Area} or
+ * {@link Volume} among the arguments is printed in the reader's measures; numbers are printed as
+ * the language does, so what is no quantity (a year, a page) is best given as text.
  */
 public final class Words {
   private final Locale locale;
@@ -100,10 +102,16 @@ public final class Words {
     return AreaPrinter.print(area, units);
   }
 
+  /** The volume in the reader's measures. */
+  public String print(Volume volume) {
+    return VolumePrinter.print(volume, units);
+  }
+
   private Object shown(Object argument) {
     return switch (argument) {
       case Length length -> print(length);
       case Area area -> print(area);
+      case Volume volume -> print(volume);
       default -> argument;
     };
   }

@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.Length;
@@ -75,35 +74,17 @@ final class Sketch {
   }
 
   Sketch rule(SpacingRule rule) {
-    jointing =
-        new Jointing(
-            Optional.of(rule),
-            jointing.maxSpacing(),
-            jointing.aspect(),
-            jointing.minPanel(),
-            Kept.NOTHING);
+    jointing = jointing.withRule(rule);
     return this;
   }
 
   Sketch spacing(double inches) {
-    jointing =
-        new Jointing(
-            jointing.rule(),
-            Optional.of(Length.inches(inches)),
-            jointing.aspect(),
-            jointing.minPanel(),
-            Kept.NOTHING);
+    jointing = jointing.withMaxSpacing(Length.inches(inches));
     return this;
   }
 
   Sketch aspect(double value) {
-    jointing =
-        new Jointing(
-            jointing.rule(),
-            jointing.maxSpacing(),
-            OptionalDouble.of(value),
-            jointing.minPanel(),
-            Kept.NOTHING);
+    jointing = jointing.withAspect(value);
     return this;
   }
 
@@ -156,7 +137,7 @@ final class Sketch {
   }
 
   Sketch floats(int edge, Against against) {
-    edges.put(edge, new EdgeSetting(against, /* floats= */ true, Kept.NOTHING));
+    edges.put(edge, EdgeSetting.against(against).withFloats(true));
     return this;
   }
 

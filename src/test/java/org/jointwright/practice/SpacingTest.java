@@ -2,11 +2,8 @@ package org.jointwright.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Jointing;
-import org.jointwright.plan.Kept;
 import org.jointwright.plan.SpacingRule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,12 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Source of the table: PCA Concrete Floors on Ground, 2nd ed. 1983, as quoted in a databook. */
 class SpacingTest {
   private static Jointing by(SpacingRule rule) {
-    return new Jointing(
-        Optional.of(rule),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Kept.NOTHING);
+    return Jointing.DEFAULT.withRule(rule);
   }
 
   /** The table prints whole feet, halves up. */
@@ -66,13 +58,7 @@ class SpacingTest {
 
   @Test
   void theUsersOwnSpacingOverridesEveryRule() {
-    Jointing own =
-        new Jointing(
-            Optional.of(SpacingRule.WALK),
-            Optional.of(Length.feet(18)),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Kept.NOTHING);
+    Jointing own = by(SpacingRule.WALK).withMaxSpacing(Length.feet(18));
     assertThat(Spacing.longest(Length.inches(4), own, 48).feet()).isEqualTo(18);
     assertThat(Spacing.needsWidth(own)).isFalse();
   }

@@ -42,14 +42,14 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
             words.say("window.edge.against"),
             all.stream().map(this::against).toList(),
             all.indexOf(setting.against()),
-            i -> set(a -> new EdgeSetting(all.get(i), a.floats(), a.kept()))));
+            i -> set(a -> a.withAgainst(all.get(i)))));
     if (setting.against().needsIsolation()) {
       rows.add(
           new Row.Tick(
               "edge-floats",
               words.say("window.edge.floats"),
               setting.floats(),
-              on -> set(a -> new EdgeSetting(a.against(), on, a.kept()))));
+              on -> set(a -> a.withFloats(on))));
     }
     List<String> why = new ArrayList<>();
     if (setting.against().needsIsolation()) {
