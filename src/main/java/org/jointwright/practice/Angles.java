@@ -24,6 +24,10 @@ public final class Angles {
   /** An outline corner under this breaks off. */
   public static final Limit<Double> FEATHER = Limit.of(45.0, Cited.practice());
 
+  /** Joints meet edges no farther off square, and arcs no farther off the radius. */
+  public static final Limit<Double> EDGE =
+      Limit.of(15.0, Cited.ownChoice(), Documents.HANDBOOK_JOINTS);
+
   /** Two joints nearer to one line than this run through where they meet. */
   public static final Limit<Double> THROUGH = Limit.of(20.0, Cited.ownChoice());
 

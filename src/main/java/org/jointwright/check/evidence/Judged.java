@@ -99,6 +99,11 @@ public final class Judged {
         .toList();
   }
 
+  /** Where its joints end on edges that it shares with other slabs. */
+  public List<LineUps.End> lineUps() {
+    return new LineUps(layout, fillerOfAllSlabs()).of(laid);
+  }
+
   /** The slab's joints that have a length, arcs that came as chords found again. */
   public List<Joint> joints() {
     return slab().joints().stream()
