@@ -46,13 +46,26 @@ public final class Checks {
     List<Finding> findings = new ArrayList<>();
     List<CrashedRule> crashed = new ArrayList<>();
     for (SlabLayout slab : layout.slabs()) {
-      Judged judged = new Judged(asked, layout, slab);
-      for (Check check : checks) {
-        try {
-          findings.addAll(check.findings(judged));
-        } catch (RuntimeException fault) {
-          crashed.add(new CrashedRule(check.rule(), slab.slab().id(), fault));
-        }
+      Judgement one = judge(new Judged(asked, layout, slab), checks);
+      findings.addAll(one.findings());
+      crashed.addAll(one.crashed());
+    }
+    return new Judgement(findings, crashed);
+  }
+
+  /** Judges one slab of a layout by every rule. */
+  public static Judgement judge(Judged slab) {
+    return judge(slab, ALL);
+  }
+
+  private static Judgement judge(Judged slab, List<Check> checks) {
+    List<Finding> findings = new ArrayList<>();
+    List<CrashedRule> crashed = new ArrayList<>();
+    for (Check check : checks) {
+      try {
+        findings.addAll(check.findings(slab));
+      } catch (RuntimeException fault) {
+        crashed.add(new CrashedRule(check.rule(), slab.slab().id(), fault));
       }
     }
     return new Judgement(findings, crashed);

@@ -28,6 +28,25 @@ public final class Layouts {
     return new Layout(plan, plan.slabs().stream().map(s -> of(s, Cutouts.of(plan, s))).toList());
   }
 
+  /** The layout of one slab as it is now, with what the plan says of its fixed objects. */
+  public static SlabLayout of(Plan plan, Slab slab) {
+    return of(slab, Cutouts.of(plan, slab));
+  }
+
+  /**
+   * A layout with one slab changed, the others left as they are.
+   *
+   * @param changed takes the place of the slab of its name
+   */
+  public static Layout with(Layout layout, Slab changed) {
+    Plan plan = layout.plan().withSlab(changed.id(), s -> changed);
+    List<SlabLayout> slabs =
+        layout.slabs().stream()
+            .map(s -> s.slab().id().equals(changed.id()) ? of(plan, changed) : s)
+            .toList();
+    return new Layout(plan, slabs);
+  }
+
   /** The layout of one slab of which no fixed objects are known. */
   public static SlabLayout of(Slab slab) {
     return of(slab, Cutouts.listedIn(slab));

@@ -86,6 +86,23 @@ class ArchitectureTest {
   }
 
   @Test
+  void reasonsAskTheJudgeAndKnowNoEngine() {
+    only("reason", "check", "joint", "plan", "shape", "practice", "measure", "text")
+        .because("why a joint is needed is found by leaving it out, not by asking who laid it");
+  }
+
+  @Test
+  void reasonsAreDataBeforeTheyAreWords() {
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".reason")
+        .should()
+        .dependOnClassesThat(inPackages("text"))
+        .because("a file and a window say the same reasons in their own words")
+        .check(House.classes());
+  }
+
+  @Test
   void pourKnowsNoChecks() {
     only("pour", "plan", "joint", "takeoff", "practice", "measure")
         .because("the day's order follows from the layout as it stands");
@@ -121,6 +138,7 @@ class ArchitectureTest {
             "file",
             "text",
             "check",
+            "reason",
             "pour",
             "takeoff",
             "grade",
