@@ -1,9 +1,9 @@
 package org.jointwright.app;
 
 import java.util.List;
-import org.jointwright.check.Checks;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
+import org.jointwright.check.judge.Checks;
 import org.jointwright.file.LayoutWriter;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;

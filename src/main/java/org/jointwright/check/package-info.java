@@ -7,12 +7,12 @@
  * was measured against what limit, the key and arguments of its message, and the source of the
  * limit.
  *
- * <p>Start at {@link org.jointwright.check.Checks}. For each slab it asks every {@link
- * org.jointwright.check.Check}; one that throws is reported as a {@link
- * org.jointwright.check.CrashedRule} and the others still judge. What the rules look at is worked
- * out once, in {@code evidence}. To add a rule: one class that implements {@code Check}, a line in
- * {@code Checks.ALL}, its texts in {@code check.properties}, and the tests that {@code
- * EveryRuleTest} asks for.
+ * <p>Here is what a rule and a finding are. The rules stand by what they look at, in {@code panel},
+ * {@code line} and {@code hold}; the list of them all, and the judging, in {@code judge}: start at
+ * {@link org.jointwright.check.judge.Checks}. What they look at is worked out once, in {@code
+ * evidence}, from {@code face} and {@code along}. To add a rule: one class that implements {@link
+ * org.jointwright.check.Check}, a line in {@code Checks.ALL}, its texts in {@code
+ * check.properties}, and the tests that {@code EveryRuleTest} asks for.
  *
  * <p>Tolerances always favour the layout: 1/2 in on lengths, 1 degree on angles, 0.01 on aspect.
  * The limits come from {@code practice} and the measures from {@code joint} and {@code shape}, as

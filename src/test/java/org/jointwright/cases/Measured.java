@@ -2,11 +2,11 @@ package org.jointwright.cases;
 
 import java.util.List;
 import java.util.TreeSet;
-import org.jointwright.check.Checks;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
-import org.jointwright.check.evidence.Face;
 import org.jointwright.check.evidence.Judged;
+import org.jointwright.check.face.Face;
+import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Joint;

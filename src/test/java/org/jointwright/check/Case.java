@@ -8,7 +8,7 @@ import java.lang.annotation.Target;
 /** Says which of the four cases that every rule needs a test is. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.METHOD)
-@interface Case {
+public @interface Case {
   /** The case. */
   Kind value();
 

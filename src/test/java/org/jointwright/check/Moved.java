@@ -17,12 +17,12 @@ import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** A plan moved and turned as a whole. */
-record Moved(UnaryOperator<Point> by) {
-  static Moved turnedBy(double radians, Point then) {
+public record Moved(UnaryOperator<Point> by) {
+  public static Moved turnedBy(double radians, Point then) {
     return new Moved(p -> p.turned(radians).plus(then));
   }
 
-  Plan plan(Plan plan) {
+  public Plan plan(Plan plan) {
     return plan.withSlabs(plan.slabs().stream().map(this::slab).toList())
         .withFixed(plan.fixed().stream().map(this::fixed).toList());
   }

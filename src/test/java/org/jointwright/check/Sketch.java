@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
@@ -34,7 +35,7 @@ import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** A slab put together for a test, in inches; judged, every finding must have its words. */
-final class Sketch {
+public final class Sketch {
   private final List<Joint> joints = new ArrayList<>();
   private final List<BoxOut> boxOuts = new ArrayList<>();
   private final List<FixedObject> fixed = new ArrayList<>();
@@ -48,15 +49,15 @@ final class Sketch {
     this.outline = outline;
   }
 
-  static Sketch rectangle(double width, double height) {
+  public static Sketch rectangle(double width, double height) {
     return polygon(0, 0, width, 0, width, height, 0, height);
   }
 
-  static Sketch polygon(double... xy) {
+  public static Sketch polygon(double... xy) {
     return of(points(xy).stream().map(Vertex::at).toArray(Vertex[]::new));
   }
 
-  static Sketch of(Vertex... vertices) {
+  public static Sketch of(Vertex... vertices) {
     return new Sketch(new Outline(List.of(vertices)));
   }
 
@@ -68,40 +69,40 @@ final class Sketch {
     return points;
   }
 
-  Sketch thick(double inches) {
+  public Sketch thick(double inches) {
     thickness = inches;
     return this;
   }
 
-  Sketch rule(SpacingRule rule) {
+  public Sketch rule(SpacingRule rule) {
     jointing = jointing.withRule(rule);
     return this;
   }
 
-  Sketch spacing(double inches) {
+  public Sketch spacing(double inches) {
     jointing = jointing.withMaxSpacing(Length.inches(inches));
     return this;
   }
 
-  Sketch aspect(double value) {
+  public Sketch aspect(double value) {
     jointing = jointing.withAspect(value);
     return this;
   }
 
-  Sketch joint(double... xy) {
+  public Sketch joint(double... xy) {
     return joint(JointKind.CONTRACTION, xy);
   }
 
-  Sketch joint(JointKind kind, double... xy) {
+  public Sketch joint(JointKind kind, double... xy) {
     return add(
         Joint.of("J" + (joints.size() + 1), kind, Path.through(points(xy)), Purpose.SPACING));
   }
 
-  Sketch filler(double... xy) {
+  public Sketch filler(double... xy) {
     return joint(JointKind.ISOLATION, xy);
   }
 
-  Sketch cornerJoint(double... xy) {
+  public Sketch cornerJoint(double... xy) {
     return add(
         Joint.of(
             "J" + (joints.size() + 1),
@@ -110,12 +111,12 @@ final class Sketch {
             Purpose.CORNER));
   }
 
-  Sketch add(Joint joint) {
+  public Sketch add(Joint joint) {
     joints.add(joint);
     return this;
   }
 
-  Sketch made(How how, double depth) {
+  public Sketch made(How how, double depth) {
     Joint j = joints.removeLast();
     joints.add(
         new Joint(
@@ -131,34 +132,34 @@ final class Sketch {
     return this;
   }
 
-  Sketch edge(int edge, Against against) {
+  public Sketch edge(int edge, Against against) {
     edges.put(edge, EdgeSetting.against(against));
     return this;
   }
 
-  Sketch floats(int edge, Against against) {
+  public Sketch floats(int edge, Against against) {
     edges.put(edge, EdgeSetting.against(against).withFloats(true));
     return this;
   }
 
-  Sketch opening(double... xy) {
+  public Sketch opening(double... xy) {
     openings.add(new Opening(Outline.of(points(xy)), Map.of(), Kept.NOTHING));
     return this;
   }
 
-  Sketch opening(Vertex... vertices) {
+  public Sketch opening(Vertex... vertices) {
     openings.add(new Opening(new Outline(Arrays.asList(vertices)), Map.of(), Kept.NOTHING));
     return this;
   }
 
-  Sketch post(double x, double y, double diameter) {
+  public Sketch post(double x, double y, double diameter) {
     FixedShape shape = new FixedShape.Round(new Point(x, y), Length.inches(diameter), Kept.NOTHING);
     fixed.add(new FixedObject("post", "slab", FixedKind.POST, shape, Kept.NOTHING));
     return this;
   }
 
   /** A box-out round the post with filler all round it. */
-  Sketch boxOut(double... xy) {
+  public Sketch boxOut(double... xy) {
     List<Point> round = points(xy);
     round.add(round.getFirst());
     bareBoxOut(xy);
@@ -170,12 +171,12 @@ final class Sketch {
             Purpose.ISOLATION));
   }
 
-  Sketch bareBoxOut(double... xy) {
+  public Sketch bareBoxOut(double... xy) {
     boxOuts.add(new BoxOut("post", Outline.of(points(xy)), Kept.NOTHING));
     return this;
   }
 
-  Plan plan() {
+  public Plan plan() {
     Slab slab =
         Slab.of("slab", outline)
             .withThickness(Length.inches(thickness))
@@ -187,12 +188,12 @@ final class Sketch {
   }
 
   /** What a rule finds, by all weights. */
-  List<Finding> findings(String rule) {
+  public List<Finding> findings(String rule) {
     return findings(rule, plan());
   }
 
   /** What a rule finds when this was laid for another plan. */
-  List<Finding> findings(String rule, Plan asked) {
+  public List<Finding> findings(String rule, Plan asked) {
     Judgement judgement = Checks.judge(asked, Layouts.of(plan()));
     assertThat(judgement.crashed()).isEmpty();
     judgement.findings().forEach(Sketch::hasWords);
@@ -200,7 +201,7 @@ final class Sketch {
   }
 
   /** The keys of what a rule finds broken. */
-  List<String> broken(String rule) {
+  public List<String> broken(String rule) {
     return findings(rule).stream()
         .filter(f -> f.severity() != Severity.NOTE)
         .map(Finding::key)

@@ -17,15 +17,15 @@ import org.jointwright.plan.Plan;
 import org.jspecify.annotations.Nullable;
 
 /** Plans whose broken rules the independent verifier has listed. */
-final class Verified {
+public final class Verified {
   private final String folder;
 
-  Verified(String folder) {
+  public Verified(String folder) {
     this.folder = folder;
   }
 
   /** Plan by plan the broken rules, {@code "drive M1"} for example. */
-  Map<String, Set<String>> expected() {
+  public Map<String, Set<String>> expected() {
     Map<String, Set<String>> all = new LinkedHashMap<>();
     for (List<String> row : rows("expected.csv")) {
       Set<String> broken = all.computeIfAbsent(row.get(0), k -> new TreeSet<>());
@@ -37,7 +37,7 @@ final class Verified {
   }
 
   /** The rows of a table, its head left out. */
-  List<List<String>> rows(String table) {
+  public List<List<String>> rows(String table) {
     return Objects.requireNonNull(text(table))
         .lines()
         .skip(1)
@@ -46,12 +46,12 @@ final class Verified {
   }
 
   /** The plan of that name. */
-  Plan plan(String name) {
+  public Plan plan(String name) {
     return read(Objects.requireNonNull(text(name + ".json"), name));
   }
 
   /** The plan that was given where it differs from what was laid. */
-  Plan asked(String name) {
+  public Plan asked(String name) {
     String text = text(name + ".asked.json");
     return text == null ? plan(name) : read(text);
   }
@@ -72,7 +72,7 @@ final class Verified {
   }
 
   /** The broken rules of a judgement, written as {@link #expected} writes them. */
-  static Set<String> broken(Judgement judgement) {
+  public static Set<String> broken(Judgement judgement) {
     return judgement.of(Severity.MUST).stream()
         .map(f -> f.slab() + " " + f.rule())
         .collect(Collectors.toCollection(TreeSet::new));

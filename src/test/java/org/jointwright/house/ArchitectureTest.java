@@ -103,6 +103,32 @@ class ArchitectureTest {
   }
 
   @Test
+  void evidenceKnowsNoRule() {
+    noClasses()
+        .that(inPackages("check.evidence", "check.face", "check.along"))
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage(ROOT + ".check")
+                .or(
+                    inPackages(
+                        "check.panel", "check.line", "check.hold", "check.judge", "check.figure")))
+        .because("what is there is found before it is judged, and for every rule alike")
+        .check(House.classes());
+  }
+
+  @Test
+  void figuresKnowNoRule() {
+    noClasses()
+        .that(inPackages("check.figure"))
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage(ROOT + ".check")
+                .or(inPackages("check.panel", "check.line", "check.hold", "check.judge")))
+        .because("figures are counted whether the layout is good or not")
+        .check(House.classes());
+  }
+
+  @Test
   void pourKnowsNoChecks() {
     only("pour", "plan", "joint", "takeoff", "practice", "measure")
         .because("the day's order follows from the layout as it stands");

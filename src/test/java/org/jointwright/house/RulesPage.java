@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jointwright.check.Check;
-import org.jointwright.check.Checks;
+import org.jointwright.check.judge.Checks;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.Rounding;

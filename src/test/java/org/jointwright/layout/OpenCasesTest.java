@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.jointwright.check.Checks;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
+import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import org.jointwright.check.along.Nearness;
+import org.jointwright.check.face.Turn;
 import org.jointwright.joint.Cutout;
 import org.jointwright.joint.Source;
 import org.jointwright.plan.Joint;

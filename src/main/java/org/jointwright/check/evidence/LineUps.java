@@ -2,7 +2,9 @@ package org.jointwright.check.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.check.evidence.Stretches.Stretch;
+import org.jointwright.check.along.Nearness;
+import org.jointwright.check.along.Stretches;
+import org.jointwright.check.along.Stretches.Stretch;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Joint;

@@ -2,6 +2,7 @@ package org.jointwright.check.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.check.along.Nearness;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.shape.Arc;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jointwright.check.face.Face;
 import org.jointwright.joint.Source;
 import org.jointwright.practice.Angles;
 import org.jointwright.practice.Tolerance;

@@ -1,6 +1,7 @@
 package org.jointwright.check.evidence;
 
 import java.util.List;
+import org.jointwright.check.face.Face;
 import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;

@@ -1,11 +1,11 @@
 package org.jointwright.check.figure;
 
 import java.util.List;
-import org.jointwright.check.evidence.Face;
 import org.jointwright.check.evidence.JointEnds;
 import org.jointwright.check.evidence.Judged;
 import org.jointwright.check.evidence.LineUps;
 import org.jointwright.check.evidence.Meetings.Meeting;
+import org.jointwright.check.face.Face;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.JointKind;
 import org.jointwright.practice.Cost;

@@ -1,0 +1,88 @@
+package org.jointwright.check.judge;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.check.Check;
+import org.jointwright.check.CrashedRule;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
+import org.jointwright.check.evidence.Judged;
+import org.jointwright.check.hold.IsolationWhereHeld;
+import org.jointwright.check.line.Anchorage;
+import org.jointwright.check.line.LockedJoints;
+import org.jointwright.check.line.ShallowJoints;
+import org.jointwright.check.line.Tees;
+import org.jointwright.check.panel.AcuteAngles;
+import org.jointwright.check.panel.InsideCorners;
+import org.jointwright.check.panel.LongPanels;
+import org.jointwright.check.panel.NarrowPanels;
+import org.jointwright.check.panel.StretchedPanels;
+import org.jointwright.check.panel.WholePanels;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.Plan;
+
+/** Judges layouts by every rule. */
+public final class Checks {
+  /** Every rule, in the order they are reported. */
+  public static final List<Check> ALL =
+      List.of(
+          new LongPanels(),
+          new StretchedPanels(),
+          new InsideCorners(),
+          new AcuteAngles(),
+          new NarrowPanels(),
+          new Anchorage(),
+          new IsolationWhereHeld(),
+          new WholePanels(),
+          new LockedJoints(),
+          new Tees(),
+          new ShallowJoints());
+
+  private Checks() {}
+
+  /** Judges the joints that are in a plan, by every rule. */
+  public static Judgement judge(Layout layout) {
+    return judge(layout.plan(), layout);
+  }
+
+  /**
+   * Judges a layout by every rule.
+   *
+   * @param asked the plan that was given, with what its user locked
+   * @param layout what was laid for it
+   */
+  public static Judgement judge(Plan asked, Layout layout) {
+    return judge(asked, layout, ALL);
+  }
+
+  /** Judges a layout by some rules; one that throws is reported and the others still judge. */
+  public static Judgement judge(Plan asked, Layout layout, List<Check> checks) {
+    List<Finding> findings = new ArrayList<>();
+    List<CrashedRule> crashed = new ArrayList<>();
+    for (SlabLayout slab : layout.slabs()) {
+      Judgement one = judge(new Judged(asked, layout, slab), checks);
+      findings.addAll(one.findings());
+      crashed.addAll(one.crashed());
+    }
+    return new Judgement(findings, crashed);
+  }
+
+  /** Judges one slab of a layout by every rule. */
+  public static Judgement judge(Judged slab) {
+    return judge(slab, ALL);
+  }
+
+  private static Judgement judge(Judged slab, List<Check> checks) {
+    List<Finding> findings = new ArrayList<>();
+    List<CrashedRule> crashed = new ArrayList<>();
+    for (Check check : checks) {
+      try {
+        findings.addAll(check.findings(slab));
+      } catch (RuntimeException fault) {
+        crashed.add(new CrashedRule(check.rule(), slab.slab().id(), fault));
+      }
+    }
+    return new Judgement(findings, crashed);
+  }
+}
