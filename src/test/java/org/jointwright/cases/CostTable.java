@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,28 +20,24 @@ final class CostTable {
   static final Path PAGE = Path.of("src/docs/COST.md");
   private static final Path REMARKS = Path.of("src/test/resources/cases/remarks.properties");
   private static final String HEAD =
-"""
+      """
       # What the layouts cost
 
       Every open case of the tests, laid by the engine and measured by the judge's evidence, beside the best layout known for
-      it (`src/test/resources/cases/laid`). Made by `mvn -q -Pcost`, which takes about a minute; a test lays some of them and compares. Remarks
-stand in `src/test/resources/cases/remarks.properties`.
+      it (`src/test/resources/cases/laid`). Made by `mvn -q -Pcost`, which takes about a minute; a test lays some of them and
+      compares. Remarks stand in `src/test/resources/cases/remarks.properties`.
 
       Cost: feet of contraction joint, 8 more for each tee (4 for a Y), 2 for each end that misses its neighbour's, and a quarter of the length times how
       uneven the panels are beyond a tenth. Figures in brackets are those of the best layout known.
 
-""";
+      """;
 
   private CostTable() {}
 
   public static void main(String[] parts) throws IOException {
     List<OpenCase> chosen =
         OpenCase.all().stream()
-            .filter(
-                c ->
-                    parts.length == 0
-                        || Arrays.stream(parts)
-                            .anyMatch(p -> c.name().contains(p) || c.family().equals(p)))
+            .filter(c -> parts.length == 0 || c.isNamedBy(List.of(parts)))
             .toList();
     try (PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8)) {
       if (parts.length == 0) {

@@ -32,6 +32,11 @@ record OpenCase(String name, String family) {
             .toList();
   }
 
+  /** Whether one of these is a part of its name, or its family. */
+  boolean isNamedBy(List<String> parts) {
+    return parts.stream().anyMatch(p -> name.contains(p) || family.equals(p));
+  }
+
   /** The plan as it is asked for. */
   Plan plan() {
     return read(CASES.resolve("open").resolve(name + ".json"));
