@@ -30,6 +30,9 @@ final class EdgeJoints {
   /** A shorter meeting of two slabs is a touch at a corner, inches. */
   private static final double SHORTEST_MEETING = 6;
 
+  /** Nearer to a box-out's side is on it, inches. */
+  private static final double ON_RING = 0.05;
+
   private final List<Segment> filled = new ArrayList<>();
 
   private EdgeJoints() {}
@@ -163,7 +166,9 @@ final class EdgeJoints {
     double from = 0;
     for (int i = 1; i < shares.size(); i++) {
       double to = shares.get(i);
-      boolean inside = ring.contains(e.at((shares.get(i - 1) + to) / 2));
+      Point middle = e.at((shares.get(i - 1) + to) / 2);
+      // A box-out that ends at the edge has a side of its own along it.
+      boolean inside = ring.contains(middle) || ring.distance(middle) < ON_RING;
       if (inside && to > shares.get(i - 1)) {
         if (shares.get(i - 1) > from) {
           kept.add(e.part(from, shares.get(i - 1)));

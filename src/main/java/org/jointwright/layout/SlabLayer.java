@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.joint.Source;
 import org.jointwright.layout.boxout.BoxOuts;
+import org.jointwright.layout.boxout.Choice;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Ground;
@@ -31,17 +32,15 @@ import org.jointwright.shape.jts.InscribedCircle;
 /** Lays one slab, all but the joints along its edges. */
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   Slab lay() {
-    List<BoxOut> boxes = BoxOuts.round(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     Bench bench = Bench.at(slab.outline().ring().box());
-    Ground ground = Grounds.of(slab, boxes, limits(), bench);
-    Draft start = Draft.of(ground);
-    for (Joint j : slab.lockedJoints()) {
-      for (Edge e : j.path().edges()) {
-        start = start.hold(bench.in(e), j.kind());
-      }
-    }
     Score score = new Score(neighbours.meetings(bench));
-    Draft best = Search.best(start, score, plan.unit().isMetric());
+    List<List<BoxOut>> choices =
+        BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
+    Choice.Tried<Draft> chosen =
+        new Choice(choices, tries(choices.size())).best(boxes -> laid(boxes, bench, score));
+    List<BoxOut> boxes = chosen.boxes();
+    Draft best = chosen.laid();
+    Ground ground = best.ground();
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     for (Laid l : best.lines()) {
       joints.addAll(
@@ -51,6 +50,24 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
     }
     joints.addAll(BoxOuts.filler(boxes, slab));
     return slab.withLaid(joints, boxes);
+  }
+
+  /** The best layout found for a set of box-outs. */
+  private Choice.Tried<Draft> laid(List<BoxOut> boxes, Bench bench, Score score) {
+    Draft start = Draft.of(Grounds.of(slab, boxes, limits(), bench));
+    for (Joint j : slab.lockedJoints()) {
+      for (Edge e : j.path().edges()) {
+        start = start.hold(bench.in(e), j.kind());
+      }
+    }
+    Draft best = Search.best(start, score, plan.unit().isMetric());
+    return new Choice.Tried<>(boxes, best, score.of(best));
+  }
+
+  /** How many sets of box-outs are tried: fewer where each takes longer to lay. */
+  private int tries(int objects) {
+    double squares = slab.region().area() / Math.pow(limits().spacing(), 2);
+    return objects == 0 ? 1 : squares + objects < 12 ? 8 : squares + objects < 40 ? 4 : 2;
   }
 
   private Limits limits() {

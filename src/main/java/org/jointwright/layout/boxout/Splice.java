@@ -6,18 +6,22 @@ import org.jointwright.layout.piece.Carriers;
 import org.jointwright.layout.piece.Loop;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** Takes a box-out away from a slab's loops: a hole inside, a notch where it reaches an edge. */
 public final class Splice {
   private Splice() {}
 
+  /** Nearer than this to an edge is on it, inches. */
+  private static final double ON = 0.05;
+
   /** Cuts {@code box}, clockwise, out of {@code loops}; changes the list. */
   public static void cutOut(List<Loop> loops, Loop box) {
     for (int l = 0; l < loops.size(); l++) {
-      List<Place> based = based(loops.get(l), box);
-      if (!based.isEmpty()) {
-        loops.set(l, notched(loops.get(l), box, based));
+      int first = firstFree(loops.get(l), box);
+      if (first >= 0) {
+        loops.set(l, without(loops.get(l), box, first));
         return;
       }
       List<Place> places = places(loops.get(l), box);
@@ -32,24 +36,61 @@ public final class Splice {
   /** A crossing of the two loops. */
   private record Place(int edge, double share, int boxEdge, double boxShare) {}
 
-  /** The ends of a side of the box that lies on an edge of the loop. */
-  private static List<Place> based(Loop loop, Loop box) {
-    for (int i = 0; i < loop.size(); i++) {
-      Edge edge = loop.edge(i);
-      for (int k = 0; k < box.size(); k++) {
-        Edge side = box.edge(k);
-        boolean on =
-            edge.distance(side.start()) < 0.05
-                && edge.distance(side.end()) < 0.05
-                && edge.distance(side.at(0.5)) < 0.05;
-        if (on) {
-          Place a = new Place(i, edge.nearest(side.start()), k, 0);
-          Place b = new Place(i, edge.nearest(side.end()), (k + 1) % box.size(), 0);
-          return List.of(a, b);
-        }
+  private static boolean isOn(Loop loop, Edge side) {
+    for (Edge e : loop.edges()) {
+      if (e.distance(side.start()) < ON
+          && e.distance(side.end()) < ON
+          && e.distance(side.at(0.5)) < ON) {
+        return true;
       }
     }
-    return List.of();
+    return false;
+  }
+
+  /** The first side of a box after those that lie on the loop; -1 where none does. */
+  private static int firstFree(Loop loop, Loop box) {
+    for (int k = 0; k < box.size(); k++) {
+      if (!isOn(loop, box.edge(k)) && isOn(loop, box.edge(k - 1))) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  /** The loop with a detour round a box that stands on it. */
+  private static Loop without(Loop loop, Loop box, int first) {
+    int last = first;
+    while (!isOn(loop, box.edge(last + 1))) {
+      last++;
+    }
+    List<Edge> edges = new ArrayList<>();
+    List<Integer> tags = new ArrayList<>();
+    Place from = foot(loop, box.edge(last).end());
+    Place to = foot(loop, box.edge(first).start());
+    walk(loop, from.edge(), from.share(), to.edge(), to.share(), edges, tags);
+    for (int k = first; k <= last; k++) {
+      edges.add(joinedTo(edges, box.edge(k)));
+      tags.add(box.tag(k));
+    }
+    edges.set(edges.size() - 1, endedAt(edges.getLast(), edges.getFirst().start()));
+    return new Loop(edges, tags);
+  }
+
+  private static Place foot(Loop loop, Point p) {
+    int best = 0;
+    for (int i = 1; i < loop.size(); i++) {
+      if (loop.edge(i).distance(p) < loop.edge(best).distance(p) - 1e-6) {
+        best = i;
+      }
+    }
+    return new Place(best, loop.edge(best).nearest(p), 0, 0);
+  }
+
+  private static Edge endedAt(Edge edge, Point end) {
+    return switch (edge) {
+      case Segment s -> new Segment(s.start(), end);
+      case Arc a -> new Arc(a.start(), end, a.centre(), a.sweep());
+    };
   }
 
   private static List<Place> places(Loop loop, Loop box) {

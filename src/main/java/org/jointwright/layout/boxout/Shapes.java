@@ -1,0 +1,194 @@
+package org.jointwright.layout.boxout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.plan.Outline;
+import org.jointwright.practice.BoxOuts;
+import org.jointwright.shape.Chords;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Region;
+import org.jointwright.shape.Ring;
+import org.jointwright.shape.Segment;
+
+/**
+ * The box-outs that may stand round one object, the likeliest first: amid the slab a square on its
+ * corner, a round one, one with round ends where the object is long; at an edge the half of one
+ * centred on the edge; in a corner the quarter of one.
+ */
+final class Shapes {
+  private static final double CLEAR = BoxOuts.CLEAR.value().inches();
+  private static final double REACH = BoxOuts.REACH.value().inches();
+  private static final double USUAL_REACH = BoxOuts.USUAL_REACH_AT_CORNERS.value().inches();
+
+  /** An object this near to an edge may share a box-out with it, inches. */
+  private static final double BESIDE = 15;
+
+  /** Longer over shorter side from which on round ends come first. */
+  private static final double LONG = 1.6;
+
+  /** An object turned more than this against the slab has a square of its own, degrees. */
+  private static final double TURNED = 3;
+
+  private static final int MOST = 4;
+
+  private final Region slab;
+  private final Point axis;
+  private final Ring object;
+  private final Wraps wraps;
+  private final List<Outline> usual = new ArrayList<>();
+  private final List<Outline> large = new ArrayList<>();
+
+  private Shapes(Region slab, Point axis, Ring object, boolean metric) {
+    this.slab = slab;
+    this.axis = axis;
+    this.object = object;
+    this.wraps = new Wraps(object, metric);
+  }
+
+  /** The choices for {@code object} in a slab whose longest straight edge runs along an axis. */
+  static List<Outline> of(Region slab, Point axis, Ring object, boolean metric) {
+    Shapes s = new Shapes(slab, axis, object, metric);
+    s.find();
+    List<Outline> all = new ArrayList<>(s.usual);
+    all.addAll(s.large);
+    return all.subList(0, Math.min(MOST, all.size()));
+  }
+
+  private void find() {
+    List<Edge> near = nearEdges(CLEAR);
+    if (near.isEmpty()) {
+      amid();
+      atEdges(nearEdges(BESIDE));
+    } else {
+      atEdges(near);
+      atEdges(nearEdges(BESIDE));
+      amid();
+    }
+  }
+
+  private void amid() {
+    Point middle = wraps.middle(axis);
+    if (wraps.rectangle().aspect() > LONG) {
+      add(Optional.of(wraps.roundEnded()));
+    }
+    add(Optional.of(wraps.turned(middle, axis)));
+    add(Optional.of(wraps.round(middle)));
+    Point own = wraps.rectangle().direction();
+    if (turnedBy(own) > TURNED) {
+      add(Optional.of(wraps.turned(wraps.middle(own), own)));
+    }
+    add(Optional.of(wraps.upright(axis)));
+  }
+
+  /** The angle between two directions, square ones taken as one, degrees. */
+  private double turnedBy(Point own) {
+    return Math.toDegrees(
+        Math.asin(Math.min(1, Math.min(Math.abs(own.cross(axis)), Math.abs(own.dot(axis))))));
+  }
+
+  private void atEdges(List<Edge> near) {
+    Point middle = wraps.middle(axis);
+    corner(near)
+        .ifPresent(
+            c -> {
+              add(Optional.of(wraps.turned(c.at(), c.along())));
+              add(Optional.of(wraps.round(c.at())));
+            });
+    for (Edge e : near) {
+      double share = e.nearest(middle);
+      Point foot = e.at(share);
+      add(Optional.of(wraps.turned(foot, e.direction(share))));
+      add(Optional.of(wraps.round(foot)));
+    }
+  }
+
+  private record Place(Point at, Point along) {}
+
+  /** The corner where two edges near the object meet. */
+  private static Optional<Place> corner(List<Edge> near) {
+    for (Edge in : near) {
+      for (Edge out : near) {
+        if (!in.equals(out) && in.end().equals(out.start())) {
+          return Optional.of(new Place(out.start(), out.direction(0)));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The edges nearer to the object than {@code least}, or that it stands across. */
+  private List<Edge> nearEdges(double least) {
+    List<Edge> found = new ArrayList<>();
+    List<Edge> all = new ArrayList<>(slab.outer().edges());
+    slab.holes().forEach(h -> all.addAll(h.edges()));
+    for (Edge e : all) {
+      double near = Double.POSITIVE_INFINITY;
+      for (Point p : Chords.round(object, 1)) {
+        near = Math.min(near, e.distance(p));
+      }
+      for (Edge side : object.edges()) {
+        near = Math.min(near, Math.min(side.distance(e.start()), side.distance(e.end())));
+        boolean across = !org.jointwright.shape.Crossing.of(side, e).isEmpty();
+        near = across ? 0 : near;
+      }
+      if (near < least) {
+        found.add(e);
+      }
+    }
+    return found;
+  }
+
+  private void add(Optional<Outline> shape) {
+    shape.flatMap(s -> Clip.of(s, slab)).ifPresent(this::keep);
+  }
+
+  private void keep(Outline shape) {
+    double reach = 0;
+    for (Edge e : shape.ring().edges()) {
+      for (Point p : List.of(e.start(), e.at(0.5))) {
+        reach = Math.max(reach, object.contains(p) ? 0 : object.distance(p));
+      }
+    }
+    boolean known =
+        usual.stream().anyMatch(s -> same(s, shape)) || large.stream().anyMatch(s -> same(s, shape));
+    if (reach <= REACH && !known && isClear(shape)) {
+      (reach <= USUAL_REACH ? usual : large).add(shape);
+    }
+  }
+
+  /** Whether it stands clear of the object wherever it is not on the slab's own edge. */
+  private boolean isClear(Outline shape) {
+    for (Edge e : shape.ring().edges()) {
+      boolean free =
+          slab.outer().distance(e.at(0.5)) > 0.1
+              && slab.holes().stream().allMatch(h -> h.distance(e.at(0.5)) > 0.1);
+      for (int i = 0; i <= 8 && free; i++) {
+        Point p = e.at(i / 8.0);
+        if (object.contains(p) || object.distance(p) < CLEAR - 0.05) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean same(Outline a, Outline b) {
+    List<Point> p = a.ring().vertices();
+    List<Point> q = b.ring().vertices();
+    return p.size() == q.size()
+        && p.stream().allMatch(x -> q.stream().anyMatch(y -> y.distance(x) < 0.5));
+  }
+
+  /** The direction of a slab's longest straight edge. */
+  static Point axis(Ring outline) {
+    Edge longest = outline.edges().getFirst();
+    for (Edge e : outline.edges()) {
+      if (e instanceof Segment && (longest.turn() != 0 || e.length() > longest.length() + 0.01)) {
+        longest = e;
+      }
+    }
+    return longest instanceof Segment s ? s.direction(0) : new Point(1, 0);
+  }
+}
