@@ -36,10 +36,9 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
     Score score = new Score(neighbours.meetings(bench));
     List<List<BoxOut>> choices =
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
-    Choice.Tried<Draft> chosen =
-        new Choice(choices, tries(choices.size())).best(boxes -> laid(boxes, bench, score));
-    List<BoxOut> boxes = chosen.boxes();
-    Draft best = chosen.laid();
+    List<BoxOut> boxes =
+        new Choice(choices, tries(choices.size())).best(b -> quickly(b, bench, score));
+    Draft best = Search.best(start(boxes, bench), score, plan.unit().isMetric());
     Ground ground = best.ground();
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     for (Laid l : best.lines()) {
@@ -52,16 +51,20 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
     return slab.withLaid(joints, boxes);
   }
 
-  /** The best layout found for a set of box-outs. */
-  private Choice.Tried<Draft> laid(List<BoxOut> boxes, Bench bench, Score score) {
+  /** How good a layout with those box-outs is hoped to be; less is better. */
+  private double quickly(List<BoxOut> boxes, Bench bench, Score score) {
+    return score.of(Search.quick(start(boxes, bench), score));
+  }
+
+  /** The slab with the user's joints in it. */
+  private Draft start(List<BoxOut> boxes, Bench bench) {
     Draft start = Draft.of(Grounds.of(slab, boxes, limits(), bench));
     for (Joint j : slab.lockedJoints()) {
       for (Edge e : j.path().edges()) {
         start = start.hold(bench.in(e), j.kind());
       }
     }
-    Draft best = Search.best(start, score, plan.unit().isMetric());
-    return new Choice.Tried<>(boxes, best, score.of(best));
+    return start;
   }
 
   /** How many sets of box-outs are tried: fewer where each takes longer to lay. */
@@ -89,15 +92,17 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   /** What a joint is there for: an inside corner it ends at comes before mere spacing. */
   private static Purpose purpose(Ground ground, Laid line) {
     Purpose found = Purpose.SPACING;
+    for (boolean last : new boolean[] {false, true}) {
+      int tag = line.tag(last);
+      if (tag < 0 && ground.source(tag) instanceof Source.OnBoxOut) {
+        return Purpose.BOX_OUT;
+      }
+    }
     for (Loop loop : ground.loops()) {
       for (int i = 0; i < loop.size(); i++) {
         Point at = loop.edge(i).start();
         boolean ends = line.end(false).distance(at) < 0.5 || line.end(true).distance(at) < 0.5;
         if (ends && loop.angle(i) > Angles.INSIDE.value()) {
-          boolean box = ground.source(loop.tag(i)) instanceof Source.OnBoxOut;
-          if (box) {
-            return Purpose.BOX_OUT;
-          }
           found = Purpose.INSIDE_CORNER;
         }
       }

@@ -2,12 +2,12 @@ package org.jointwright.layout.boxout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jointwright.plan.BoxOut;
 
 /**
- * Chooses among the box-outs of a slab's objects by what layouts come of them: all alike first, then
- * one object at a time. Bounded by count, so not every combination is seen.
+ * Chooses among the box-outs of a slab's objects by what layouts come of them: all alike first,
+ * then one object at a time. Bounded by count, so not every combination is seen.
  *
  * @param choices for each object, the likeliest first, none empty
  * @param most how many layouts may be tried
@@ -17,35 +17,25 @@ public record Choice(List<List<BoxOut>> choices, int most) {
   private static final double FILLER = 0.1;
 
   /**
-   * A set of box-outs and what came of it.
+   * The best set found.
    *
-   * @param boxes one for each object
-   * @param laid what was laid for them
-   * @param value how good it is; less is better
+   * @param value how good the layouts with a set of box-outs are; less is better
    */
-  public record Tried<T>(List<BoxOut> boxes, T laid, double value) {}
-
-  /**
-   * The best found.
-   *
-   * @param lay what comes of a set of box-outs, with its value
-   */
-  public <T> Tried<T> best(Function<List<BoxOut>, Tried<T>> lay) {
-    List<List<BoxOut>> seen = new ArrayList<>();
-    List<BoxOut> first = alike(0);
-    seen.add(first);
-    Tried<T> best = weighed(lay.apply(first));
+  public List<BoxOut> best(ToDoubleFunction<List<BoxOut>> value) {
+    Trial trial = new Trial(value);
+    List<BoxOut> best = alike(0);
     int longest = choices.stream().mapToInt(List::size).max().orElse(0);
-    for (int k = 1; k < longest && seen.size() < most; k++) {
-      best = better(best, alike(k), seen, lay);
+    if (longest <= 1) {
+      return best;
+    }
+    for (int k = 0; k < longest; k++) {
+      best = trial.better(best, alike(k));
     }
     for (int i = 0; i < choices.size(); i++) {
       for (BoxOut other : choices.get(i)) {
-        List<BoxOut> boxes = new ArrayList<>(best.boxes());
+        List<BoxOut> boxes = new ArrayList<>(best);
         boxes.set(i, other);
-        if (seen.size() < most) {
-          best = better(best, boxes, seen, lay);
-        }
+        best = trial.better(best, boxes);
       }
     }
     return best;
@@ -55,24 +45,31 @@ public record Choice(List<List<BoxOut>> choices, int most) {
     return choices.stream().map(c -> c.get(Math.min(k, c.size() - 1))).toList();
   }
 
-  private static <T> Tried<T> better(
-      Tried<T> best,
-      List<BoxOut> boxes,
-      List<List<BoxOut>> seen,
-      Function<List<BoxOut>, Tried<T>> lay) {
-    if (seen.contains(boxes)) {
-      return best;
-    }
-    seen.add(boxes);
-    Tried<T> tried = weighed(lay.apply(boxes));
-    return tried.value() < best.value() - 1e-6 ? tried : best;
-  }
+  /** What was tried so far. */
+  private final class Trial {
+    private final ToDoubleFunction<List<BoxOut>> value;
+    private final List<List<BoxOut>> seen = new ArrayList<>();
+    private double least = Double.POSITIVE_INFINITY;
 
-  private static <T> Tried<T> weighed(Tried<T> tried) {
-    double inches = 0;
-    for (BoxOut b : tried.boxes()) {
-      inches += b.outline().ring().perimeter();
+    Trial(ToDoubleFunction<List<BoxOut>> value) {
+      this.value = value;
     }
-    return new Tried<>(tried.boxes(), tried.laid(), tried.value() + FILLER * inches / 12);
+
+    List<BoxOut> better(List<BoxOut> best, List<BoxOut> boxes) {
+      if (seen.contains(boxes) || seen.size() >= most) {
+        return best;
+      }
+      seen.add(boxes);
+      double inches = 0;
+      for (BoxOut b : boxes) {
+        inches += b.outline().ring().perimeter();
+      }
+      double found = value.applyAsDouble(boxes) + FILLER * inches / 12;
+      if (found >= least - 1e-6) {
+        return best;
+      }
+      least = found;
+      return boxes;
+    }
   }
 }

@@ -152,7 +152,8 @@ final class Shapes {
       }
     }
     boolean known =
-        usual.stream().anyMatch(s -> same(s, shape)) || large.stream().anyMatch(s -> same(s, shape));
+        usual.stream().anyMatch(s -> same(s, shape))
+            || large.stream().anyMatch(s -> same(s, shape));
     if (reach <= REACH && !known && isClear(shape)) {
       (reach <= USUAL_REACH ? usual : large).add(shape);
     }

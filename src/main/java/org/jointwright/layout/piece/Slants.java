@@ -1,5 +1,7 @@
 package org.jointwright.layout.piece;
 
+import org.jointwright.practice.Corners;
+import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
@@ -9,6 +11,7 @@ final class Slants {
   private static final double LEAST = Math.sin(Math.toRadians(1));
   private static final double MOST = Math.sin(Math.toRadians(15));
   private static final double FORCED = 0.5;
+  private static final double TIGHT = Corners.TIGHT_RADIUS.value().inches();
 
   private Slants() {}
 
@@ -31,7 +34,8 @@ final class Slants {
     }
     for (boolean last : new boolean[] {false, true}) {
       int tag = line.tag(last);
-      if (tag < 0) {
+      // Round a small circle every direction is radial: that makes no joint straight.
+      if (tag < 0 && !isTight(ground.edge(tag))) {
         Edge edge = ground.edge(tag);
         double share = edge.nearest(line.end(last));
         least = Math.min(least, off(u, edge.direction(share)));
@@ -41,6 +45,10 @@ final class Slants {
     }
     boolean slanted = least > LEAST && least < MOST;
     return !slanted ? 0 : corner ? FORCED : 1;
+  }
+
+  private static boolean isTight(Edge edge) {
+    return edge instanceof Arc a && a.radius() < TIGHT;
   }
 
   /** The sine of the angle off parallel or square, whichever is less. */

@@ -23,6 +23,8 @@ final class Choices {
     }
     List<Pattern> all = new ArrayList<>(single(draft, piece));
     all.addAll(Corners.flares(piece));
+    all.addAll(Radials.griddedStars(piece));
+    all.addAll(Radials.stars(piece));
     all.addAll(Spokes.of(piece));
     all.addAll(Patterns.fractions(piece, Move.Reach.PIECE));
     all.addAll(Patterns.grids(piece, hints, Move.Reach.THROUGH));
@@ -34,7 +36,7 @@ final class Choices {
   static List<Pattern> next(Draft draft, Piece piece) {
     List<Point> tees = draft.tally().tees().stream().map(t -> t.at()).toList();
     List<Point> near = tees.stream().filter(t -> piece.outer().distance(t) < 1).toList();
-    List<Pattern> all = new ArrayList<>();
+    List<Pattern> all = new ArrayList<>(Radials.turnedStars(piece));
     all.addAll(Patterns.bands(piece, near, Move.Reach.PIECE));
     all.addAll(Patterns.grids(piece, near, Move.Reach.PIECE));
     all.addAll(Patterns.bands(piece, near, Move.Reach.THROUGH));
@@ -49,6 +51,7 @@ final class Choices {
     all.addAll(Cuts.fromCorners(piece));
     all.addAll(Corners.acrossSharp(piece));
     all.addAll(Cuts.fromTees(draft));
+    all.addAll(Radials.single(piece));
     return all;
   }
 }

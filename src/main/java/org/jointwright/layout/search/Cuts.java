@@ -52,6 +52,12 @@ final class Cuts {
         tried.add(other.at().minus(c.at()).unit());
       }
     }
+    for (Point round : Radials.centres(piece)) {
+      double far = round.distance(c.at());
+      if (far > 12 && far < 2 * piece.ground().limits().spacing()) {
+        tried.add(round.minus(c.at()).unit());
+      }
+    }
     List<Point> kept = new ArrayList<>();
     for (Point d : tried) {
       if (Rows.serves(piece, c, d) && kept.stream().noneMatch(k -> k.dot(d) > 0.9998)) {

@@ -29,6 +29,16 @@ public final class Search {
         && score.of(best) - start.tally().length() <= IDEAL * need;
   }
 
+  /** A draft that comes of {@code start} quickly, to tell how hopeful it is. */
+  public static Draft quick(Draft start, Score score) {
+    Beam beam = new Beam(score);
+    List<Draft> finished = beam.search(start);
+    if (!finished.isEmpty()) {
+      return finished.getFirst();
+    }
+    return beam.nearMisses().isEmpty() ? start : beam.nearMisses().getFirst();
+  }
+
   /**
    * The best draft that comes of {@code start}.
    *

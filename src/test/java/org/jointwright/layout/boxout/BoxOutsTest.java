@@ -1,0 +1,151 @@
+package org.jointwright.layout.boxout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.FixedKind;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.FixedShape;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
+import org.junit.jupiter.api.Test;
+
+class BoxOutsTest {
+  private static final Slab SLAB =
+      Slab.of("slab", rectangle(new Point(0, 0), new Point(240, 0), new Point(0, 180)));
+
+  private static Outline rectangle(Point corner, Point u, Point v) {
+    return Outline.of(List.of(corner, corner.plus(u), corner.plus(u).plus(v), corner.plus(v)));
+  }
+
+  private static FixedObject post(double x, double y, double diameter) {
+    FixedShape shape = new FixedShape.Round(new Point(x, y), Length.inches(diameter), Kept.NOTHING);
+    return new FixedObject("post", "slab", FixedKind.POST, shape, Kept.NOTHING);
+  }
+
+  private static FixedObject box(double x, double y, Point u, Point v) {
+    FixedShape shape = new FixedShape.Outlined(rectangle(new Point(x, y), u, v), Kept.NOTHING);
+    return new FixedObject("box", "slab", FixedKind.DRAIN, shape, Kept.NOTHING);
+  }
+
+  private static List<Ring> choices(FixedObject object) {
+    return BoxOuts.choices(SLAB, List.of(object), false).stream()
+        .flatMap(List::stream)
+        .map(b -> b.outline().ring())
+        .toList();
+  }
+
+  /** Source: common practice, no source: 3 in clear all round. */
+  private static void standsClear(FixedObject object, Ring ring) {
+    Ring own = object.shape().ring();
+    for (Edge e : ring.edges()) {
+      boolean onSlabsEdge = SLAB.outline().ring().distance(e.at(0.5)) < 0.01;
+      for (int i = 0; i <= 10 && !onSlabsEdge; i++) {
+        Point p = e.at(i / 10.0);
+        assertThat(own.contains(p)).isFalse();
+        assertThat(own.distance(p)).isBetween(3 - 0.01, 36.0);
+      }
+    }
+  }
+
+  @Test
+  void amidTheSlabASquareOnItsCornerComesFirstAndARoundOneNext() {
+    List<Ring> found = choices(post(100, 90, 8));
+    assertThat(found.get(0).vertices())
+        .anyMatch(p -> p.distance(new Point(110, 90)) < 0.01)
+        .hasSize(4);
+    assertThat(found.get(1).edges()).hasSize(2).allMatch(e -> e instanceof Arc);
+    assertThat(found.get(1).area()).isCloseTo(Math.PI * 49, within(0.01));
+    found.forEach(r -> standsClear(post(100, 90, 8), r));
+  }
+
+  @Test
+  void longDrainHasRoundEnds() {
+    FixedObject drain = box(60, 90, new Point(96, 0), new Point(0, 6));
+    Ring first = choices(drain).getFirst();
+    assertThat(first.edges()).hasSize(4).filteredOn(e -> e instanceof Arc).hasSize(2);
+    standsClear(drain, first);
+  }
+
+  @Test
+  void noSquareOnItsCornerReachesFartherThanThreeFeetFromALongDrain() {
+    FixedObject drain = box(60, 90, new Point(120, 0), new Point(0, 6));
+    assertThat(choices(drain)).isNotEmpty().allSatisfy(r -> standsClear(drain, r));
+  }
+
+  @Test
+  void postAtAnEdgeHasHalfAtThatEdge() {
+    FixedObject post = post(100, 4, 8);
+    List<Ring> found = choices(post);
+    assertThat(found.get(0).vertices())
+        .hasSize(3)
+        .filteredOn(p -> Math.abs(p.y()) < 1e-6)
+        .hasSize(2);
+    assertThat(found.get(1).edges())
+        .anyMatch(e -> e instanceof Arc a && Math.abs(a.centre().y()) < 1e-6);
+    found.forEach(r -> standsClear(post, r));
+  }
+
+  @Test
+  void postInACornerHasTheCornerCutOff() {
+    FixedObject post = post(5, 5, 6);
+    Ring first = choices(post).getFirst();
+    assertThat(first.vertices()).hasSize(3).anyMatch(p -> p.norm() < 1e-6);
+    standsClear(post, first);
+  }
+
+  @Test
+  void objectOutsideTheSlabHasNone() {
+    assertThat(choices(post(400, 90, 8))).isEmpty();
+  }
+
+  @Test
+  void turnedObjectMayHaveASquareOfItsOwn() {
+    Point u = new Point(18, 0).turned(Math.toRadians(30));
+    FixedObject column = box(100, 90, u, u.left());
+    assertThat(choices(column))
+        .filteredOn(r -> r.edges().size() == 4)
+        .anySatisfy(
+            r ->
+                assertThat(r.edges().getFirst().direction(0).dot(u.unit().turned(Math.PI / 4)))
+                    .satisfiesAnyOf(
+                        d -> assertThat(d).isCloseTo(0, within(1e-6)),
+                        d -> assertThat(Math.abs(d)).isCloseTo(1, within(1e-6))));
+  }
+
+  @Test
+  void boxOutThatALockedJointMeetsStays() {
+    BoxOut old =
+        new BoxOut(
+            "post", rectangle(new Point(90, 80), new Point(20, 0), new Point(0, 20)), Kept.NOTHING);
+    Joint locked =
+        Joint.of(
+                "J1",
+                JointKind.CONTRACTION,
+                org.jointwright.shape.Path.straight(new Point(100, 0), new Point(100, 80)),
+                org.jointwright.plan.Purpose.SPACING)
+            .withLocked(true);
+    Slab slab = SLAB.withLaid(List.of(locked), List.of(old));
+    assertThat(BoxOuts.choices(slab, List.of(post(100, 90, 8)), false))
+        .containsExactly(List.of(old));
+  }
+
+  @Test
+  void fillerLeavesOutTheSlabsOwnEdge() {
+    BoxOut half = BoxOuts.choices(SLAB, List.of(post(100, 4, 8)), false).getFirst().getFirst();
+    List<Joint> filler = BoxOuts.filler(List.of(half), SLAB);
+    assertThat(filler).hasSize(1);
+    assertThat(filler.getFirst().path().edges()).hasSize(2);
+    assertThat(filler.getFirst().kind()).isEqualTo(JointKind.ISOLATION);
+  }
+}
