@@ -9,8 +9,10 @@ import java.util.stream.Collectors;
 import org.jointwright.file.json.Json;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.Job;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Pour;
 import org.jointwright.plan.Slab;
 
 /** Reads the document as a whole. */
@@ -45,19 +47,12 @@ final class DocumentReader {
     boolean isWhole = slabs.size() == items.size();
     List<FixedObject> fixed = new FixedReader(reading, slabs, isWhole).read(fields.list("fixed"));
     checkBoxOuts(slabs, fixed);
+    List<GivenJoint> given = given(fields.list("given"));
+    Pour pour = fields.object("pour").map(f -> PourFile.read(reading, f)).orElse(Pour.UNLIMITED);
     if (reading.problemCount() > 0) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Plan(
-            unit,
-            north,
-            job,
-            slabs,
-            fixed,
-            List.of(),
-            org.jointwright.plan.Pour.UNLIMITED,
-            fields.kept()));
+    return Optional.of(new Plan(unit, north, job, slabs, fixed, given, pour, fields.kept()));
   }
 
   private boolean isOurs() {
@@ -94,6 +89,18 @@ final class DocumentReader {
         f.text("revision"),
         f.text("notes"),
         f.kept());
+  }
+
+  private List<GivenJoint> given(List<Json> items) {
+    List<GivenJoint> given = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      Fields.of(reading, items.get(i), new Place.Top().key("given").item(i))
+          .ifPresent(
+              f ->
+                  PathReader.read(reading, f)
+                      .ifPresent(path -> given.add(new GivenJoint(path, f.kept()))));
+    }
+    return given;
   }
 
   private List<Slab> slabs(List<Json> items) {

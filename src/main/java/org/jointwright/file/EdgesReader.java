@@ -1,5 +1,6 @@
 package org.jointwright.file;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -7,10 +8,12 @@ import java.util.regex.Pattern;
 import org.jointwright.file.json.Json;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Feature;
 
 /** Reads what the edges of a ring are against, and numbers them as the mended ring does. */
 final class EdgesReader {
-  private static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]{0,5}");
+  /** The number of an edge. */
+  static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]{0,5}");
 
   private EdgesReader() {}
 
@@ -48,7 +51,9 @@ final class EdgesReader {
     }
     Integer now = ring.edges().get(given);
     if (now != null) {
-      settings.put(now, setting);
+      double length = ring.outline().ring().edges().get(now).length();
+      int line = entry.getValue().line();
+      settings.put(now, FeatureFile.placed(reading, place, line, setting, length, ring.turned()));
     }
   }
 
@@ -61,10 +66,10 @@ final class EdgesReader {
     int before = reading.problemCount();
     Optional<Against> against = fields.choice("against", Against.values(), FileWords.AGAINST);
     boolean floats = fields.flag("floats");
+    List<Feature> features = FeatureFile.read(reading, fields);
     return reading.problemCount() > before
         ? Optional.empty()
         : Optional.of(
-            new EdgeSetting(
-                against.orElse(Against.OPEN), floats, java.util.List.of(), fields.kept()));
+            new EdgeSetting(against.orElse(Against.OPEN), floats, features, fields.kept()));
   }
 }

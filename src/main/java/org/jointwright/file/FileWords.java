@@ -4,8 +4,10 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.Against;
+import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Preference;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Use;
 
@@ -24,6 +26,8 @@ final class FileWords {
   static final Function<JointKind, String> JOINT_KIND = FileWords::lower;
   static final Function<Purpose, String> PURPOSE = FileWords::lower;
   static final Function<FixedKind, String> FIXED_KIND = FileWords::lower;
+  static final Function<FeatureKind, String> FEATURE_KIND = FileWords::lower;
+  static final Function<Preference.Overall, String> CHOICE = FileWords::lower;
 
   private FileWords() {}
 

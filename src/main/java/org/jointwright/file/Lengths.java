@@ -86,7 +86,8 @@ final class Lengths {
         .orElseGet(() -> Json.of(withUnit(inches, unit)));
   }
 
-  private static Json typed(String text) {
+  /** A length or volume as it was typed: bare where it was a number. */
+  static Json typed(String text) {
     return NUMBER.matcher(text).matches() ? new Json.Figure(text, 0) : Json.of(text);
   }
 

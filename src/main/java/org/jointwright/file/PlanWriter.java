@@ -10,6 +10,7 @@ import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
+import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.Job;
 import org.jointwright.plan.Kept;
 import org.jointwright.plan.Plan;
@@ -34,6 +35,10 @@ public final class PlanWriter {
       List<Json> fixed = plan.fixed().stream().map(f -> fixed(f, plan.unit())).toList();
       members.put("fixed", Json.of(fixed));
     }
+    if (!plan.given().isEmpty()) {
+      members.put("given", Json.of(plan.given().stream().map(g -> given(g, plan.unit())).toList()));
+    }
+    putUnlessEmpty(members, "pour", PourFile.members(plan.pour(), plan.unit()));
     addUnknown(plan.kept(), members);
     return JsonPrinter.pretty(Json.of(members));
   }
@@ -75,6 +80,13 @@ public final class PlanWriter {
     }
     members.put("shape", Json.of(shape));
     addUnknown(object.kept(), members);
+    return Json.of(members);
+  }
+
+  private static Json given(GivenJoint joint, LengthUnit unit) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("path", JointPath.json(joint.path(), joint.kept(), unit));
+    addUnknown(joint.kept(), members);
     return Json.of(members);
   }
 

@@ -35,8 +35,9 @@ final class RingReader {
    * @param edges for each edge of the file's list its number in the outline; edges that fell away
    *     are not in it
    * @param given how many vertices the file's list has
+   * @param turned whether the file's list ran clockwise
    */
-  record ReadRing(Outline outline, Map<Integer, Integer> edges, int given) {}
+  record ReadRing(Outline outline, Map<Integer, Integer> edges, int given, boolean turned) {}
 
   static Optional<ReadRing> read(Reading reading, Json json, Place place) {
     return new RingReader(reading, place, json).read();
@@ -62,9 +63,9 @@ final class RingReader {
     if (ring.signedArea() < 0) {
       reading.repair(place, json.line(), "file.turned");
       read = turned(read);
-      return Optional.of(new ReadRing(outline(read), keysTurned(read), count));
+      return Optional.of(new ReadRing(outline(read), keysTurned(read), count, /* turned= */ true));
     }
-    return Optional.of(new ReadRing(outline(read), keys(read), count));
+    return Optional.of(new ReadRing(outline(read), keys(read), count, /* turned= */ false));
   }
 
   private boolean isBounded(List<ReadVertex> vertices) {

@@ -10,6 +10,7 @@ import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Jointing;
+import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.SpacingRule;
@@ -40,7 +41,9 @@ final class SlabReader {
     Optional<RingReader.ReadRing> outline = ring(outlineJson, "outline");
     Map<Integer, EdgeSetting> edges = EdgesReader.read(reading, fields.object("edges"), outline);
     List<Opening> openings = openings(outline);
-    Jointing jointing = fields.object("jointing").map(this::jointing).orElse(Jointing.DEFAULT);
+    List<KeepClear> keepClear = ZoneFile.read(reading, fields, outline);
+    Jointing jointing =
+        fields.object("jointing").map(f -> jointing(f, outline)).orElse(Jointing.DEFAULT);
     List<Joint> joints = joints();
     List<BoxOut> boxOuts = boxOuts();
     if (outline.isEmpty() || reading.problemCount() > before) {
@@ -54,7 +57,7 @@ final class SlabReader {
             base,
             outline.get().outline(),
             openings,
-            List.of(),
+            keepClear,
             edges,
             jointing,
             joints,
@@ -69,13 +72,13 @@ final class SlabReader {
         : RingReader.read(reading, json, fields.place().key(name));
   }
 
-  private Jointing jointing(Fields f) {
+  private Jointing jointing(Fields f, Optional<RingReader.ReadRing> outline) {
     return new Jointing(
         f.choice("rule", SpacingRule.values(), SpacingRule::word),
         f.length("maxSpacing", Bounds.SPACING),
         f.number("aspect", 1, 4),
         f.length("minPanel", Bounds.SPACING),
-        org.jointwright.plan.Preference.SHORTEST,
+        ChoiceFile.read(reading, f, outline),
         f.kept());
   }
 

@@ -37,6 +37,11 @@ final class SlabWriter {
     if (!slab.openings().isEmpty()) {
       members.put("openings", Json.of(slab.openings().stream().map(this::opening).toList()));
     }
+    if (!slab.keepClear().isEmpty()) {
+      members.put(
+          "keepClear",
+          Json.of(slab.keepClear().stream().map(z -> ZoneFile.json(z, unit)).toList()));
+    }
     PlanWriter.putUnlessEmpty(members, "edges", edges(slab.edges()));
     PlanWriter.putUnlessEmpty(members, "jointing", jointing(slab.jointing()));
     if (!slab.joints().isEmpty()) {
@@ -75,21 +80,26 @@ final class SlabWriter {
     return Json.of(members);
   }
 
-  private static Map<String, Json> edges(Map<Integer, EdgeSetting> edges) {
+  private Map<String, Json> edges(Map<Integer, EdgeSetting> edges) {
     Map<String, Json> members = new LinkedHashMap<>();
     edges.forEach((i, setting) -> members.put(Integer.toString(i), edge(setting)));
     return members;
   }
 
-  private static Json edge(EdgeSetting setting) {
+  private Json edge(EdgeSetting setting) {
     Json against = Json.of(FileWords.AGAINST.apply(setting.against()));
-    if (!setting.floats() && setting.kept().unknown().isEmpty()) {
+    if (!setting.floats() && setting.features().isEmpty() && setting.kept().unknown().isEmpty()) {
       return against;
     }
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("against", against);
     if (setting.floats()) {
       members.put("floats", Json.of(true));
+    }
+    if (!setting.features().isEmpty()) {
+      members.put(
+          "features",
+          Json.of(setting.features().stream().map(f -> FeatureFile.json(f, unit)).toList()));
     }
     PlanWriter.addUnknown(setting.kept(), members);
     return Json.of(members);
@@ -105,6 +115,7 @@ final class SlabWriter {
     jointing
         .minPanel()
         .ifPresent(s -> members.put("minPanel", spacing(jointing.kept(), "minPanel", s)));
+    ChoiceFile.json(jointing.preference()).ifPresent(c -> members.put("choice", c));
     PlanWriter.addUnknown(jointing.kept(), members);
     return members;
   }

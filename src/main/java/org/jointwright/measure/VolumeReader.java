@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 public final class VolumeReader {
   private static final Pattern FORM =
-      Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{0,12})?|\\.[0-9]{1,12})\\s*(.*)");
+      Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{0,30})?|\\.[0-9]{1,30})\\s*(.*)");
 
   private static final Map<String, VolumeUnit> WORDS =
       Map.ofEntries(

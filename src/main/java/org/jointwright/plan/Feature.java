@@ -14,9 +14,12 @@ public record Feature(FeatureKind kind, double from, double to, Kept kept) {
   /** The shortest feature, inches: anything less is a slip of the figures (no source). */
   public static final double SHORTEST = 1;
 
+  /** What a difference of two figures may lose, inches. */
+  private static final double NOISE = 1e-6;
+
   /** Refuses a feature that starts before the edge or does not run forward. */
   public Feature {
-    if (!(from >= 0 && to - from >= SHORTEST)) {
+    if (!(from >= 0 && to - from >= SHORTEST - NOISE)) {
       throw new IllegalArgumentException("no feature runs from " + from + " to " + to);
     }
   }

@@ -17,6 +17,12 @@ public sealed interface Preference {
    * Joints in line with an edge and square to it.
    *
    * @param edge the number of the edge of the slab's outline; an arc counts by its chord
+   * @param kept what the file said besides
    */
-  record LinedUpWith(int edge) implements Preference {}
+  record LinedUpWith(int edge, Kept kept) implements Preference {
+    /** In line with an edge, of which the file says nothing more. */
+    public LinedUpWith(int edge) {
+      this(edge, Kept.NOTHING);
+    }
+  }
 }

@@ -79,7 +79,14 @@ class PlanRoundTripTest {
             "\"zBoxOutVertex\": 10",
             "\"zFixed\": 11",
             "\"zShape\": 12",
-            "\"zCircle\": 13")) {
+            "\"zCircle\": 13",
+            "\"zZone\": 14",
+            "\"zFeature\": 15",
+            "\"zZoneVertex\": 16",
+            "\"zChoice\": 17",
+            "\"zGiven\": 18",
+            "\"zGivenVertex\": 19",
+            "\"zPour\": 20")) {
       assertThat(written).contains(kept);
     }
     assertThat(PlanWriter.write(read(written))).isEqualTo(written);
@@ -94,7 +101,11 @@ class PlanRoundTripTest {
         .contains("[\"24' 6 1/2\\\"\", 0]")
         .contains("\"maxSpacing\": \"2.4 m\"")
         .contains("\"depth\": \"1 1/4 in\"")
-        .contains("\"diameter\": \"20 cm\"");
+        .contains("\"diameter\": \"20 cm\"")
+        .contains("{\"kind\": \"garage-door\", \"from\": \"2 ft\", \"to\": 18.50,")
+        .contains("[20, \"-1 ft\"]")
+        .contains("[[\"4 ft\", 0], {\"at\": [4, -5], \"via\": [3, -7],")
+        .contains("\"most\": \"9 cu yd\", \"strip\": \"12'\"");
   }
 
   @Test

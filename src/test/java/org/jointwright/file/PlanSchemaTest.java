@@ -81,7 +81,18 @@ class PlanSchemaTest {
         "name-as-a-number",
         "id-without-end",
         "id-of-spaces",
-        "coordinates-of-another-planet"
+        "coordinates-of-another-planet",
+        "feature-before-its-edge",
+        "feature-without-an-end",
+        "feature-of-an-unknown-kind",
+        "features-in-words",
+        "zone-without-a-ring",
+        "choice-of-the-cheapest",
+        "choice-of-an-edge-in-words",
+        "given-joint-of-one-point",
+        "given-joint-without-a-path",
+        "pour-in-square-feet",
+        "pour-below-nothing"
       })
   void whatASchemaCanTellIsInvalid(String name) throws IOException {
     String text = Files.readString(Path.of("src/test/resources/cases/bad", name + ".json"));

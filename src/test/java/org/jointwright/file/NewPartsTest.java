@@ -1,0 +1,149 @@
+package org.jointwright.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.Volume;
+import org.jointwright.measure.VolumeUnit;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.Feature;
+import org.jointwright.plan.FeatureKind;
+import org.jointwright.plan.GivenJoint;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Pour;
+import org.jointwright.plan.Preference;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.junit.jupiter.api.Test;
+
+/** Features, given joints, zones, the choice of a layout and pours, in and out of the file. */
+class NewPartsTest {
+  private static PlanReading.ReadPlan read(String slab, String more) {
+    return (PlanReading.ReadPlan)
+        PlanReader.read(
+            "{\"format\": \"jointwright-plan\", \"version\": 1, \"slabs\": [{\"id\": \"a\", "
+                + slab
+                + "}]"
+                + more
+                + "}");
+  }
+
+  private static final String SQUARE = "\"outline\": [[0, 0], [20, 0], [20, 20], [0, 20]]";
+  private static final String CLOCKWISE = "\"outline\": [[0, 0], [0, 30], [20, 30], [20, 0]]";
+
+  @Test
+  void everyPartIsRead() {
+    Plan plan =
+        read(
+                SQUARE
+                    + """
+                    , "keepClear": [{"name": "drain line", "ring": [[9, -1], [11, -1], [11, 21], [9, 21]]}],
+                    "edges": {"0": {"against": "building", "features": [
+                      {"kind": "garage-door", "from": "2 ft", "to": "18 ft"}]}},
+                    "jointing": {"choice": {"linedUpWith": 1}}
+                    """,
+                """
+                , "given": [{"path": [[0, 0], [0, -10]]}], "pour": {"most": "9 yd3", "strip": "12 ft"}
+                """)
+            .plan();
+    Slab slab = plan.slabs().getFirst();
+
+    assertThat(slab.edge(0).against()).isEqualTo(Against.BUILDING);
+    Feature door = slab.edge(0).features().getFirst();
+    assertThat(door.kind()).isEqualTo(FeatureKind.GARAGE_DOOR);
+    assertThat(door.from()).isEqualTo(24);
+    assertThat(door.to()).isEqualTo(216);
+    assertThat(slab.keepClear()).hasSize(1);
+    assertThat(slab.keepClear().getFirst().name()).isEqualTo("drain line");
+    assertThat(slab.jointing().preference()).isEqualTo(new Preference.LinedUpWith(1));
+    assertThat(plan.given())
+        .containsExactly(GivenJoint.of(Path.straight(new Point(0, 0), new Point(0, -120))));
+    assertThat(plan.pour().most()).contains(Volume.cubicYards(9));
+    assertThat(plan.pour().strip()).contains(Length.feet(12));
+  }
+
+  @Test
+  void planThatSaysNothingOfThemHasNone() {
+    Plan plan = read(SQUARE, "").plan();
+
+    assertThat(plan.given()).isEmpty();
+    assertThat(plan.pour()).isEqualTo(Pour.UNLIMITED);
+    assertThat(plan.slabs().getFirst().keepClear()).isEmpty();
+    assertThat(plan.slabs().getFirst().jointing().preference()).isEqualTo(Preference.SHORTEST);
+    assertThat(PlanWriter.write(plan)).doesNotContain("given", "pour", "keepClear", "choice");
+  }
+
+  @Test
+  void featuresOfAClockwiseRingStandWhereTheyStood() {
+    Slab slab =
+        read(
+                CLOCKWISE
+                    + """
+                    , "edges": {"0": {"features": [{"kind": "walk", "from": 4, "to": 9}]}},
+                    "jointing": {"choice": {"linedUpWith": 0}}
+                    """,
+                "")
+            .plan()
+            .slabs()
+            .getFirst();
+    // The left side ran up from the corner at the origin; it now runs down to it, as edge 3.
+    Feature walk = slab.edge(3).features().getFirst();
+    assertThat(slab.edges().keySet()).containsExactly(3);
+    assertThat(slab.outline().ring().edges().get(3).end()).isEqualTo(new Point(0, 0));
+    assertThat(walk.from()).isEqualTo((30 - 9) * 12);
+    assertThat(walk.to()).isEqualTo((30 - 4) * 12);
+    assertThat(slab.jointing().preference()).isEqualTo(new Preference.LinedUpWith(3));
+  }
+
+  @Test
+  void featureMayRunPastItsEdgeByWhatRoundingLeaves() {
+    String door = ", \"edges\": {\"1\": {\"features\": [{\"from\": 2, \"to\": \"20 ft 3/8 in\"}]}}";
+    assertThat(read(SQUARE + door, "").plan().slabs().getFirst().edge(1).features()).hasSize(1);
+  }
+
+  @Test
+  void zoneOutsideItsSlabIsToldAndLeft() {
+    PlanReading.ReadPlan read =
+        read(SQUARE + ", \"keepClear\": [{\"ring\": [[30, 0], [31, 0], [31, 9]]}]", "");
+    assertThat(read.repairs()).extracting(Remark::key).containsExactly("file.zoneOutside");
+    assertThat(read.repairs()).extracting(Remark::place).containsExactly("slabs[0].keepClear[0]");
+    assertThat(read.plan().slabs().getFirst().keepClear()).hasSize(1);
+  }
+
+  @Test
+  void zoneOverTheSlabsEdgeOrRoundItIsNoRemark() {
+    for (String ring :
+        List.of("[[18, 5], [25, 5], [25, 6]]", "[[-9, -9], [40, -9], [40, 40], [-9, 40]]")) {
+      assertThat(read(SQUARE + ", \"keepClear\": [{\"ring\": " + ring + "}]", "").repairs())
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void bareVolumesCountInWhatTheSystemOrders() {
+    assertThat(read(SQUARE, ", \"pour\": {\"most\": 9}").plan().pour().most())
+        .contains(Volume.cubicYards(9));
+    assertThat(read(SQUARE, ", \"pour\": {\"most\": 9}, \"unit\": \"m\"").plan().pour().most())
+        .contains(Volume.of(9, VolumeUnit.CUBIC_METRE));
+  }
+
+  @Test
+  void anyVolumeIsReadBackAsItWasWritten() {
+    long seed = 20261126;
+    Random random = new Random(seed);
+    for (int i = 0; i < 2000; i++) {
+      VolumeUnit unit = VolumeUnit.values()[random.nextInt(3)];
+      Volume volume = Volume.of(4 + random.nextInt(4000) / 16.0 + random.nextDouble(), unit);
+      Plan plan =
+          Plan.EMPTY.withPour(new Pour(Optional.of(volume), Optional.empty(), Kept.NOTHING));
+      String written = PlanWriter.write(plan);
+      String again = PlanWriter.write(PlanRoundTripTest.read(written));
+      assertThat(again).as("seed %d, try %d", seed, i).isEqualTo(written);
+    }
+  }
+}
