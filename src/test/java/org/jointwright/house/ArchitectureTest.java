@@ -129,6 +129,14 @@ class ArchitectureTest {
   }
 
   @Test
+  void fixesKnowNoEngine() {
+    only("fix", "check", "joint", "plan", "shape", "practice", "measure")
+        .because(
+            "a fix is a small change that the rules were asked about; laying anew is another offer,"
+                + " and made where the engine may be called");
+  }
+
+  @Test
   void pourKnowsNoChecks() {
     only("pour", "plan", "joint", "takeoff", "practice", "measure")
         .because("the day's order follows from the layout as it stands");

@@ -8,6 +8,7 @@ import org.jointwright.plan.edit.FixedEdit;
 import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.JobEdit;
 import org.jointwright.plan.edit.JointEdit;
+import org.jointwright.plan.edit.Named;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Together;
@@ -30,6 +31,7 @@ public final class EditNames {
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
       case FixedEdit.Move move -> words.say("window.did.move", move.id());
       case JobEdit job -> words.say("window.did.job");
+      case Named named -> words.say(named.key(), named.arguments().toArray());
       case Together together ->
           together.edits().isEmpty()
               ? words.say("window.did.change")

@@ -1,0 +1,100 @@
+package org.jointwright.fix;
+
+import java.util.Optional;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Subject;
+import org.jointwright.fix.line.Floor;
+import org.jointwright.fix.line.Redraft;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+
+/** A finding and where it is. */
+final class Broken {
+  private final Plan asked;
+  private final Layout layout;
+  private final Finding finding;
+  private final SlabLayout laid;
+  private final Floor floor;
+  private final Marks marks;
+
+  Broken(Plan asked, Layout layout, Finding finding) {
+    this.asked = asked;
+    this.layout = layout;
+    this.finding = finding;
+    laid =
+        layout
+            .slab(finding.slab())
+            .orElseThrow(() -> new IllegalArgumentException("no slab " + finding.slab()));
+    floor = Floor.of(layout.plan(), laid.slab());
+    marks = new Marks(Lettering.of(layout.plan()), layout.plan().unit());
+  }
+
+  /** The plan that was given. */
+  Plan asked() {
+    return asked;
+  }
+
+  /** The plan that was laid. */
+  Plan plan() {
+    return layout.plan();
+  }
+
+  /** The finding. */
+  Finding finding() {
+    return finding;
+  }
+
+  /** Its slab, as it was laid. */
+  Slab slab() {
+    return laid.slab();
+  }
+
+  /** The slab's panels. */
+  SlabLayout laid() {
+    return laid;
+  }
+
+  /** The slab's lines. */
+  Floor floor() {
+    return floor;
+  }
+
+  /** What places are called. */
+  Marks marks() {
+    return marks;
+  }
+
+  /** The panel that it is about. */
+  Optional<Panel> panel() {
+    return finding
+        .panel()
+        .flatMap(id -> laid.panels().stream().filter(p -> p.id().equals(id)).findFirst());
+  }
+
+  /** The joint that it is about. */
+  Optional<Joint> joint() {
+    return finding.joint().flatMap(floor::joint);
+  }
+
+  /** The edge that it is about. */
+  Optional<Subject.OnEdge> edge() {
+    return finding.subject() instanceof Subject.OnEdge e ? Optional.of(e) : Optional.empty();
+  }
+
+  /** The fixed object that it is about. */
+  Optional<String> fixed() {
+    return finding.subject() instanceof Subject.OnFixedObject f
+        ? Optional.of(f.fixed())
+        : Optional.empty();
+  }
+
+  /** The slab's joints, to be changed. */
+  Redraft redraft() {
+    return Redraft.of(slab());
+  }
+}

@@ -1,0 +1,30 @@
+package org.jointwright.fix;
+
+import java.util.List;
+import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.Named;
+
+/**
+ * Something that can be done about a finding. Holds no words: {@code key} and {@code arguments}
+ * make them.
+ *
+ * @param key the key of what it says, an order: {@code fix.across.plain}
+ * @param arguments what fills the places: names of panels, joints and sides, lengths, numbers
+ * @param edit what it does to the plan that was judged
+ */
+public record Fix(String key, List<Object> arguments, Edit edit) {
+  /** Copies the list. */
+  public Fix {
+    arguments = List.copyOf(arguments);
+  }
+
+  /**
+   * A fix whose edit is named by words of its own.
+   *
+   * @param did the key of what the step is called once it is done, of the same arguments
+   */
+  static Fix of(String key, String did, List<?> arguments, Edit edit) {
+    List<Object> all = List.copyOf(arguments);
+    return new Fix(key, all, new Named(did, all, edit));
+  }
+}

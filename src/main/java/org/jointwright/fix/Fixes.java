@@ -1,0 +1,74 @@
+package org.jointwright.fix;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jointwright.check.Finding;
+import org.jointwright.joint.Layout;
+import org.jointwright.plan.Plan;
+
+/** Finds what can be done about a finding. */
+public final class Fixes {
+  /** No more than this are offered. */
+  public static final int MOST = 3;
+
+  /** No more than this are tried; searches end by count. */
+  private static final int MOST_TRIED = 64;
+
+  private static final Map<String, List<Remedy>> BY_RULE =
+      Map.ofEntries(
+          Map.entry("M1", List.of(new AcrossPanel(), new EvenOut(), new FromCorner())),
+          Map.entry(
+              "M2", List.of(new AcrossPanel(), new EvenOut(), new TakeOut(), new FromCorner())),
+          Map.entry("M3", List.of(new FromCorner(), new ThroughCorner(), new RunOn())),
+          Map.entry("M4", List.of(new MeetSquare(), new EvenOut(), new TakeOut())),
+          Map.entry("M5", List.of(new EvenOut(), new TakeOut())),
+          Map.entry("M6", List.of(new Ends(), new Overlaps())),
+          Map.entry("M7", List.of(new FillEdge(), new FillBoxOut())),
+          Map.entry("M8", List.of(new FromHole(), new FromCorner(), new AcrossPanel())),
+          Map.entry("M9", List.of(new PutBack())),
+          Map.entry("S1", List.of(new RunOn(), new LineUp(), new TakeOut())),
+          Map.entry("S9", List.of(new Deepen())));
+
+  private Fixes() {}
+
+  /**
+   * Up to three fixes of a finding, the worthiest first: each clears it, and brings no finding of
+   * its weight or more that was not there, at its place and as large. Empty where none is known.
+   *
+   * @param asked the plan that was given, with what its user locked
+   * @param layout what was laid for it, and judged
+   * @param finding one of the findings of {@code layout}
+   */
+  public static List<Fix> of(Plan asked, Layout layout, Finding finding) {
+    Broken broken = new Broken(asked, layout, finding);
+    Trial trial = new Trial(asked, layout, finding);
+    List<Trial.Helped> helped = new ArrayList<>();
+    Set<Plan> seen = new HashSet<>();
+    int tried = 0;
+    int free = 0;
+    for (Remedy remedy : BY_RULE.getOrDefault(finding.rule(), List.of())) {
+      for (Fix fix : remedy.proposals(broken)) {
+        Plan plan = fix.edit().applyTo(layout.plan());
+        if (free < MOST && tried < MOST_TRIED && seen.add(plan) && !plan.equals(layout.plan())) {
+          tried++;
+          trial.of(fix).ifPresent(helped::add);
+          free = (int) helped.stream().filter(trial::isFree).count();
+        }
+      }
+    }
+    Set<String> said = new HashSet<>();
+    return helped.stream()
+        .sorted(
+            Comparator.comparingLong(Trial.Helped::must)
+                .thenComparingLong(Trial.Helped::should)
+                .thenComparingLong(Trial.Helped::note))
+        .map(Trial.Helped::fix)
+        .filter(f -> said.add(f.arguments().toString() + f.key()))
+        .limit(MOST)
+        .toList();
+  }
+}

@@ -1,0 +1,143 @@
+package org.jointwright.fix;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
+import org.jointwright.check.Severity;
+import org.jointwright.check.judge.Checks;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+
+/** Does what is proposed on a copy of the plan and has it judged. */
+final class Trial {
+  private final Plan asked;
+  private final Layout before;
+  private final Finding finding;
+  private final Judgement judged;
+
+  Trial(Plan asked, Layout before, Finding finding) {
+    this.asked = asked;
+    this.before = before;
+    this.finding = finding;
+    judged = Checks.judge(asked, before);
+  }
+
+  /**
+   * A fix that helps.
+   *
+   * @param fix the fix
+   * @param plan the plan after it
+   * @param must how many rules that must hold are broken then
+   * @param should how many that should
+   * @param note how many notes there are
+   */
+  record Helped(Fix fix, Plan plan, long must, long should, long note) {}
+
+  /** Whether a fix that helps costs nothing elsewhere. */
+  boolean isFree(Helped helped) {
+    return helped.should() <= count(judged, Severity.SHOULD)
+        && helped.note() <= count(judged, Severity.NOTE);
+  }
+
+  /** What comes of a fix, if it clears its finding and breaks nothing else. */
+  Optional<Helped> of(Fix fix) {
+    Plan plan = fix.edit().applyTo(before.plan());
+    Layout after = Layouts.of(plan);
+    Judgement now = Checks.judge(askedAfter(plan), after);
+    boolean isHelp =
+        now.crashed().size() <= judged.crashed().size()
+            && clears(after, now)
+            && breaksNothing(after, now);
+    return isHelp
+        ? Optional.of(
+            new Helped(
+                fix,
+                plan,
+                count(now, Severity.MUST),
+                count(now, Severity.SHOULD),
+                count(now, Severity.NOTE)))
+        : Optional.empty();
+  }
+
+  private static long count(Judgement judgement, Severity severity) {
+    return judgement.of(severity).size();
+  }
+
+  /** What the user asked for, with what the fix says of locked joints that stood in their place. */
+  private Plan askedAfter(Plan plan) {
+    Plan all = asked;
+    for (Slab slab : asked.slabs()) {
+      List<Joint> joints = new ArrayList<>();
+      for (Joint j : slab.joints()) {
+        Optional<Joint> stood = joint(before.plan(), slab.id(), j.id());
+        boolean inPlace = stood.filter(s -> s.path().equals(j.path())).isPresent();
+        if (!j.locked() || !inPlace) {
+          joints.add(j);
+        } else {
+          joint(plan, slab.id(), j.id()).ifPresent(s -> joints.add(j.withPath(s.path())));
+        }
+      }
+      all = all.withSlab(slab.id(), s -> s.withLaid(joints, s.boxOuts()));
+    }
+    return all;
+  }
+
+  private static Optional<Joint> joint(Plan plan, String slab, String id) {
+    return plan.slab(slab).stream()
+        .flatMap(s -> s.joints().stream())
+        .filter(j -> j.id().equals(id))
+        .findFirst();
+  }
+
+  private boolean weighs(Finding f) {
+    return f.severity().compareTo(finding.severity()) <= 0;
+  }
+
+  private boolean clears(Layout after, Judgement now) {
+    return isLess(after, now, false) && isLess(after, now, true);
+  }
+
+  /** Whether fewer findings are at the place of the finding: of its rule, or of its very words. */
+  private boolean isLess(Layout after, Judgement now, boolean sameKey) {
+    return at(after, now, sameKey) < at(before, judged, sameKey);
+  }
+
+  private long at(Layout layout, Judgement judgement, boolean sameKey) {
+    SamePlace place = new SamePlace(before, layout);
+    return judgement.findings().stream()
+        .filter(f -> weighs(f) && place.holds(finding, f))
+        .filter(f -> !sameKey || f.key().equals(finding.key()))
+        .count();
+  }
+
+  /** Whether every finding that weighs as much was there before, at its place, and no smaller. */
+  private boolean breaksNothing(Layout after, Judgement now) {
+    SamePlace place = new SamePlace(before, after);
+    Set<Integer> free = new LinkedHashSet<>();
+    for (int i = 0; i < judged.findings().size(); i++) {
+      free.add(i);
+    }
+    for (Finding f : now.findings()) {
+      if (weighs(f)) {
+        Optional<Integer> old =
+            free.stream()
+                .filter(i -> place.isNoWorse(judged.findings().get(i), f))
+                .min(
+                    java.util.Comparator.comparingDouble(
+                        i -> judged.findings().get(i).at().distance(f.at())));
+        if (old.isEmpty()) {
+          return false;
+        }
+        free.remove(old.get());
+      }
+    }
+    return true;
+  }
+}

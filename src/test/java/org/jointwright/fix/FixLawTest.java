@@ -1,0 +1,117 @@
+package org.jointwright.fix;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
+import org.jointwright.check.Subject;
+import org.jointwright.check.judge.Checks;
+import org.jointwright.joint.Layouts;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.History;
+import org.jointwright.text.Words;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The law of fixes, on every case: what is offered clears its finding and breaks nothing else, and
+ * undoing it brings the plan back. Counted here by rule, without asking how the fixes compare.
+ */
+class FixLawTest {
+  private static final Path CASES = Path.of("src/test/resources/cases");
+
+  /** Findings are at one place when they are no farther apart, inches. */
+  private static final double SAME_PLACE = 1;
+
+  static Stream<CasePlans> cases() {
+    return Stream.of(
+            CASES.resolve("broken"),
+            CASES.resolve("laid"),
+            CASES.resolve("open"),
+            Path.of("samples"))
+        .flatMap(folder -> CasePlans.in(folder).stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void everyFixClearsItsFindingAndBreaksNothing(CasePlans c) {
+    Judgement before = Checks.judge(c.asked(), c.layout());
+    for (Finding finding : before.findings()) {
+      List<Fix> fixes = Fixes.of(c.asked(), c.layout(), finding);
+      assertThat(fixes).hasSizeLessThanOrEqualTo(Fixes.MOST);
+      for (Fix fix : fixes) {
+        String what = finding.rule() + " at " + finding.at() + ": " + said(fix);
+        Plan plan = fix.edit().applyTo(c.layout().plan());
+        // The user chose the fix: what it does to a joint that was in its place is as locked.
+        Plan asked = c.asked().equals(c.layout().plan()) ? plan : c.asked();
+        Judgement after = Checks.judge(asked, Layouts.of(plan));
+        assertThat(after.crashed()).as(what).isEmpty();
+        assertThat(at(finding, after)).as(what).isLessThan(at(finding, before));
+        Map<String, List<Double>> were = excesses(finding, before);
+        excesses(finding, after)
+            .forEach((rule, is) -> assertNoWorse(what, rule, were.get(rule), is));
+        assertThat(History.begun(c.layout().plan()).done(fix.edit()).undone().now())
+            .as(what)
+            .isEqualTo(c.layout().plan());
+      }
+    }
+  }
+
+  private static String said(Fix fix) {
+    String said = "";
+    for (UnitSystem units : UnitSystem.values()) {
+      said = Words.english(units).say(fix.key(), fix.arguments().toArray());
+      assertThat(said).isNotBlank().doesNotContain("{");
+    }
+    return said;
+  }
+
+  /** How many findings of the rule, as weighty, are where the finding was. */
+  private static long at(Finding finding, Judgement judgement) {
+    return judgement.findings().stream()
+        .filter(f -> f.rule().equals(finding.rule()) && f.slab().equals(finding.slab()))
+        .filter(f -> f.severity().compareTo(finding.severity()) <= 0)
+        .filter(
+            f ->
+                f.subject() instanceof Subject.OnEdge
+                        || f.subject() instanceof Subject.OnFixedObject
+                    ? f.subject().equals(finding.subject())
+                    : f.at().distance(finding.at()) <= SAME_PLACE)
+        .count();
+  }
+
+  /** By slab, rule and weight, how far each finding is over its limit, the worst first. */
+  private static Map<String, List<Double>> excesses(Finding finding, Judgement judgement) {
+    Map<String, List<Double>> all = new TreeMap<>();
+    for (Finding f : judgement.findings()) {
+      if (f.severity().compareTo(finding.severity()) <= 0) {
+        double over = Math.abs(f.measured() - f.limit()) / (f.limit() == 0 ? 1 : f.limit());
+        all.computeIfAbsent(f.slab() + " " + f.rule() + " " + f.key(), k -> new ArrayList<>())
+            .add(over);
+      }
+    }
+    all.values().forEach(l -> l.sort(java.util.Comparator.reverseOrder()));
+    return all;
+  }
+
+  private static void assertNoWorse(
+      String what,
+      String rule,
+      @org.jspecify.annotations.Nullable List<Double> were,
+      List<Double> are) {
+    assertThat(were).as("%s brings %s", what, rule).isNotNull();
+    assertThat(are.size()).as("%s brings more of %s", what, rule).isLessThanOrEqualTo(were.size());
+    for (int i = 0; i < are.size(); i++) {
+      assertThat(are.get(i))
+          .as("%s makes %s worse", what, rule)
+          .isLessThanOrEqualTo(were.get(i) + 1e-3);
+    }
+  }
+}
