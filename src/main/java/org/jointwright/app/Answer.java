@@ -1,6 +1,7 @@
 package org.jointwright.app;
 
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.judge.Checks;
@@ -10,25 +11,28 @@ import org.jointwright.joint.Layouts;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
+import org.jointwright.reason.Reason;
+import org.jointwright.reason.Reasons;
 import org.jointwright.text.Words;
 
 /**
  * A layout and what the rules say of it.
  *
- * @param layout the plan and its panels
+ * @param asked the plan that was given, with what its user locked
+ * @param layout the plan with its joints, and its panels
  * @param judgement what every rule found
  */
-public record Answer(Layout layout, Judgement judgement) {
+public record Answer(Plan asked, Layout layout, Judgement judgement) {
   /** The joints of a plan laid anew. */
   public static Answer laid(Plan plan) {
     Layout layout = LayoutEngine.lay(plan);
-    return new Answer(layout, Checks.judge(plan, layout));
+    return new Answer(plan, layout, Checks.judge(plan, layout));
   }
 
   /** The joints of a plan as they stand in it. */
   public static Answer asItStands(Plan plan) {
     Layout layout = Layouts.of(plan);
-    return new Answer(layout, Checks.judge(layout));
+    return new Answer(plan, layout, Checks.judge(layout));
   }
 
   /** The plan with its joints. */
@@ -41,9 +45,26 @@ public record Answer(Layout layout, Judgement judgement) {
     return judgement.findings();
   }
 
-  /** The layout output, its findings in English and in the plan's own measures. */
+  /** Why each joint is where it is, by slab, in the order of its joints. */
+  public List<Reason> reasons() {
+    return layout.slabs().stream()
+        .flatMap(s -> Reasons.of(asked, layout, s.slab().id()).stream())
+        .toList();
+  }
+
+  /** Why some joints of a slab are where they are, in the slab's order. */
+  public List<Reason> reasons(String slab, List<String> joints) {
+    return Reasons.of(asked, layout, slab, joints);
+  }
+
+  /** Why one joint is where it is; empty where the slab has no joint of that id. */
+  public Optional<Reason> reason(String slab, String joint) {
+    return reasons(slab, List.of(joint)).stream().findFirst();
+  }
+
+  /** The layout output, its findings and reasons in English and in the plan's own measures. */
   public String json() {
     Words words = Words.english(UnitSystem.of(plan().unit()));
-    return LayoutWriter.write(layout, findings(), words);
+    return LayoutWriter.write(layout, findings(), reasons(), words);
   }
 }

@@ -1,5 +1,6 @@
 package org.jointwright.command;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
 import org.jointwright.check.Severity;
@@ -18,6 +19,12 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", descriptionKey = "command.check.json")
   private boolean json;
 
+  @Option(names = "--why", descriptionKey = "command.check.why")
+  private boolean why;
+
+  @Option(names = "--joint", paramLabel = "JOINT", descriptionKey = "command.check.joint")
+  private List<String> joints = List.of();
+
   CheckCommand(Console console) {
     this.console = console;
   }
@@ -26,11 +33,17 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Answer answer = Answer.asItStands(new PlanInput(console, plan).read());
     FindingLines lines = new FindingLines(answer);
-    Output.of(console, null).write(json ? answer.json() : lines.report());
+    Output.of(console, null).write(json ? answer.json() : report(answer, lines));
     FaultReport.ofCrashedRules(console, answer.judgement());
     if (!answer.judgement().isComplete()) {
       return Outcome.FAULT;
     }
     return answer.judgement().of(Severity.MUST).isEmpty() ? Outcome.DONE : Outcome.BROKEN;
+  }
+
+  private String report(Answer answer, FindingLines lines) {
+    return why || !joints.isEmpty()
+        ? lines.report() + new ReasonLines(answer).of(joints)
+        : lines.report();
   }
 }

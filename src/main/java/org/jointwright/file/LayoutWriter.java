@@ -19,6 +19,8 @@ import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
+import org.jointwright.reason.Reason;
+import org.jointwright.reason.words.ReasonWords;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -30,9 +32,11 @@ import org.jointwright.text.Words;
 public final class LayoutWriter {
   private final LengthUnit unit;
   private final int decimals;
+  private final List<Reason> reasons;
 
-  private LayoutWriter(LengthUnit unit) {
+  private LayoutWriter(LengthUnit unit, List<Reason> reasons) {
     this.unit = unit;
+    this.reasons = reasons;
     // At least four, and in every unit some thousandths of an inch or finer.
     this.decimals =
         switch (unit) {
@@ -46,14 +50,19 @@ public final class LayoutWriter {
    * The layout as the text of a file.
    *
    * @param findings what the rules say of it
-   * @param words what the findings are said in
+   * @param reasons why its joints are where they are; a joint that has none here is written without
+   * @param words what the findings and the reasons are said in
    */
-  public static String write(Layout layout, List<Finding> findings, Words words) {
-    LayoutWriter writer = new LayoutWriter(layout.plan().unit());
+  public static String write(
+      Layout layout, List<Finding> findings, List<Reason> reasons, Words words) {
+    LayoutWriter writer = new LayoutWriter(layout.plan().unit(), reasons);
+    ReasonMembers why =
+        new ReasonMembers(
+            words, ReasonWords.byId(layout.plan(), words), writer::length, writer::point);
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("unit", Json.of(layout.plan().unit().symbol()));
     members.put(
-        "slabs", Json.of(layout.slabs().stream().map(s -> writer.slab(layout, s)).toList()));
+        "slabs", Json.of(layout.slabs().stream().map(s -> writer.slab(layout, s, why)).toList()));
     List<Json> found = findings.stream().map(f -> writer.finding(f, words)).toList();
     members.put("findings", Json.of(found));
     return JsonPrinter.pretty(Json.of(members));
@@ -73,7 +82,7 @@ public final class LayoutWriter {
     return Json.of(members);
   }
 
-  private Json slab(Layout whole, SlabLayout layout) {
+  private Json slab(Layout whole, SlabLayout layout, ReasonMembers why) {
     Slab slab = layout.slab();
     Length longest = new Judged(whole.plan(), whole, layout).spacing();
     ChordLines lines = new ChordLines(layout);
@@ -82,7 +91,8 @@ public final class LayoutWriter {
     members.put("maxSpacing", length(longest.inches()));
     members.put("boxouts", Json.of(layout.boxOuts().stream().map(b -> boxOut(b, lines)).toList()));
     members.put("panels", Json.of(layout.panels().stream().map(p -> panel(p, lines)).toList()));
-    members.put("joints", Json.of(layout.joints().stream().map(j -> joint(j, lines)).toList()));
+    members.put(
+        "joints", Json.of(layout.joints().stream().map(j -> joint(slab, j, lines, why)).toList()));
     return Json.of(members);
   }
 
@@ -110,7 +120,7 @@ public final class LayoutWriter {
     return sides.stream().map(Side::edge).toList();
   }
 
-  private Json joint(Joint joint, ChordLines lines) {
+  private Json joint(Slab slab, Joint joint, ChordLines lines, ReasonMembers why) {
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("id", Json.of(joint.id()));
     members.put("kind", Json.of(FileWords.JOINT_KIND.apply(joint.kind())));
@@ -129,6 +139,10 @@ public final class LayoutWriter {
         .ifPresent(
             w -> members.put("width", Lengths.size(joint.kept(), "width", w.inches(), unit)));
     members.put("locked", Json.of(joint.locked()));
+    reasons.stream()
+        .filter(r -> r.slab().equals(slab.id()) && r.joint().equals(joint.id()))
+        .findFirst()
+        .ifPresent(r -> members.put("reasons", why.of(r)));
     return Json.of(members);
   }
 

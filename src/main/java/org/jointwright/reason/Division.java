@@ -29,10 +29,7 @@ final class Division {
   private Division(Ground ground, Joint joint) {
     this.ground = ground;
     this.joint = joint;
-    others =
-        ground.jointLines().stream()
-            .filter(l -> !l.getValue().equals(new Source.OnJoint(joint.id())))
-            .toList();
+    others = ground.jointLines().stream().filter(l -> !l.getValue().equals(own())).toList();
   }
 
   /** What it divides: equal parts where it does so, else what it stands between. */
@@ -54,7 +51,7 @@ final class Division {
     }
     Optional<Origin> even =
         looks.stream()
-            .flatMap(l -> l.even().stream())
+            .flatMap(l -> l.even(ground.anchors(), own()).stream())
             .max(Comparator.comparingInt(Origin.Even::of).thenComparingDouble(Origin.Even::whole))
             .map(e -> e);
     return even.or(() -> looks.stream().flatMap(l -> l.between().stream()).findFirst());
@@ -97,6 +94,10 @@ final class Division {
   private static boolean runsBeside(Point u, Edge wall, Segment look, double at) {
     Point d = wall.direction(wall.nearest(look.at(at / look.length())));
     return Math.abs(d.cross(u)) <= BESIDE;
+  }
+
+  private Source own() {
+    return new Source.OnJoint(joint.id());
   }
 
   private double reach() {
@@ -169,13 +170,13 @@ final class Division {
         && a.sweep() * arc.sweep() > 0;
   }
 
-  private static Optional<Origin> alongArc(
+  private Optional<Origin> alongArc(
       List<Map.Entry<Double, Source>> marks, double self, double whole, Source from, Source to) {
     Stops stops = new Stops();
     stops.add(-self, from, /* beside= */ true);
     stops.add(whole - self, to, /* beside= */ true);
     marks.forEach(m -> stops.add(m.getKey() - self, m.getValue(), /* beside= */ true));
-    return stops.even().<Origin>map(e -> e).or(stops::between);
+    return stops.even(ground.anchors(), own()).<Origin>map(e -> e).or(stops::between);
   }
 
   private static Optional<Origin> roundCircle(

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.joint.Side;
 import org.jointwright.joint.Source;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Feature;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Meeting;
+import org.jointwright.plan.Opening;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
 import org.jointwright.practice.Angles;
@@ -16,6 +19,7 @@ import org.jointwright.practice.Corners;
 import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
 /** What one end of a joint takes its place from. */
@@ -54,6 +58,8 @@ final class EndOrigins {
   static List<Origin> of(Ground ground, Joint joint, boolean first) {
     EndOrigins work = new EndOrigins(ground, joint, first);
     boolean atCorner = work.corner();
+    work.features();
+    work.given();
     work.neighbour();
     work.otherJoints();
     work.radial();
@@ -132,6 +138,42 @@ final class EndOrigins {
       }
     }
     return false;
+  }
+
+  private void features() {
+    Slab slab = ground.slab();
+    List<Edge> outline = slab.outline().ring().edges();
+    for (int i = 0; i < outline.size(); i++) {
+      features(outline.get(i), slab.edge(i), new Source.OnOutline(i));
+    }
+    for (int n = 0; n < slab.openings().size(); n++) {
+      Opening o = slab.openings().get(n);
+      List<Edge> edges = o.outline().ring().edges();
+      for (int i = 0; i < edges.size(); i++) {
+        features(edges.get(i), o.edge(i), new Source.OnOpening(n, i));
+      }
+    }
+  }
+
+  private void features(Edge edge, EdgeSetting setting, Source of) {
+    for (int i = 0; i < setting.features().size(); i++) {
+      Feature f = setting.features().get(i);
+      for (boolean first : new boolean[] {true, false}) {
+        double at = (first ? f.from() : f.to()) / edge.length();
+        if (at <= 1 && edge.at(at).distance(end) <= LINED_UP) {
+          found.add(new Origin.FeatureEnd(where, of, f.kind(), i, first));
+        }
+      }
+    }
+  }
+
+  private void given() {
+    for (int i = 0; i < ground.plan().given().size(); i++) {
+      Path path = ground.plan().given().get(i).path();
+      if (Math.min(path.start().distance(end), path.end().distance(end)) <= LINED_UP) {
+        found.add(new Origin.GivenJointEnd(where, i));
+      }
+    }
   }
 
   private void neighbour() {

@@ -23,6 +23,7 @@ import org.jointwright.shape.Corner;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Traced;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the joints of a slab can take their places from: its edges as closed rounds, the concrete on
@@ -52,6 +53,7 @@ final class Ground {
   private final List<Joint> joints;
   private final Lettering lettering;
   private final List<Meeting> meetings;
+  private @Nullable Anchors anchors;
 
   Ground(Layout layout, SlabLayout laid) {
     this.layout = layout;
@@ -123,6 +125,16 @@ final class Ground {
   /** The joints but filler, arcs that came as chords found again. */
   List<Joint> joints() {
     return joints;
+  }
+
+  /** The joints that others are set out between. */
+  Anchors anchors() {
+    Anchors found = anchors;
+    if (found == null) {
+      found = new Anchors(this);
+      anchors = found;
+    }
+    return found;
   }
 
   /** Where slabs of the plan meet. */

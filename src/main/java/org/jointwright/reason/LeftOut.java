@@ -45,7 +45,7 @@ final class LeftOut {
     this.slab = slab;
     this.ground = ground;
     before = judge(judged, slab);
-    outcome = Outcome.of(slab);
+    outcome = Outcome.of(judged);
   }
 
   /** What would be without the joints of those ids. */
@@ -58,7 +58,8 @@ final class LeftOut {
             left.joints().stream().filter(j -> !ids.contains(j.id())).toList(), left.boxOuts());
     Layout changed = Layouts.with(layout, left);
     SlabLayout now = changed.slab(left.id()).orElseThrow();
-    List<Found> after = judge(new Judged(unasked(gone), changed, now), now);
+    Judged without = new Judged(unasked(gone), changed, now);
+    List<Found> after = judge(without, now);
     List<Finding> fresh =
         after.stream()
             .filter(f -> before.stream().noneMatch(b -> isSame(b, f)))
@@ -70,7 +71,7 @@ final class LeftOut {
         breaks,
         of(fresh, Severity.SHOULD),
         outcome,
-        Outcome.of(now),
+        Outcome.of(without),
         Cracks.of(ground, breaks, ids));
   }
 

@@ -3,6 +3,7 @@ package org.jointwright.reason;
 import java.util.Optional;
 import org.jointwright.joint.Source;
 import org.jointwright.plan.Against;
+import org.jointwright.plan.FeatureKind;
 import org.jointwright.shape.Point;
 
 /**
@@ -44,6 +45,20 @@ public sealed interface Origin {
    */
   record OutsideCorner(Where where, Source of, Point at, Optional<String> letter, double degrees)
       implements Origin {}
+
+  /**
+   * It meets an end of something that people see along an edge.
+   *
+   * @param of the edge
+   * @param kind what is seen there
+   * @param number which of the edge's features it is, from 0
+   * @param first whether it meets the end that is nearer the edge's first corner
+   */
+  record FeatureEnd(Where where, Source of, FeatureKind kind, int number, boolean first)
+      implements Origin {}
+
+  /** It meets a joint of concrete that is there already, by its number in the plan, from 0. */
+  record GivenJointEnd(Where where, int number) implements Origin {}
 
   /** It meets a joint of another slab, across an edge that has no filler. */
   record NeighbourJoint(Where where, String slab, String joint) implements Origin {}
@@ -120,6 +135,9 @@ public sealed interface Origin {
 
   /** Two slabs of the plan meet there; one is placed first. */
   record SlabsMeet(Where where, String other) implements Origin {}
+
+  /** One pour ends there, for the plan limits how much is placed at once. */
+  record PourEnds(Where where) implements Origin {}
 
   /** It cuts off the tip of a sharp corner, or of one that its user marked. */
   record CornerTip(Where where, Point at, Optional<String> letter, double degrees)

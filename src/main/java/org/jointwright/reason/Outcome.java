@@ -1,27 +1,20 @@
 package org.jointwright.reason;
 
-import java.util.List;
-import org.jointwright.joint.PanelMeasures;
-import org.jointwright.joint.SlabLayout;
+import org.jointwright.check.evidence.Judged;
+import org.jointwright.check.face.Face;
+import org.jointwright.check.figure.SlabFigures;
 
 /**
- * What the panels of a slab come to.
+ * What a slab comes to with its joints, or without some of them.
  *
- * @param panels how many there are
- * @param longest the longest one's longer side, inches
- * @param evenness the standard deviation of their areas over the mean; 0 where all are alike
- * @param aspect the mean of longer side over shorter
+ * @param longest the longest panel's longer side, inches; 0 without panels
+ * @param most the longest that a panel may be, inches
+ * @param figures its figures
  */
-public record Outcome(int panels, double longest, double evenness, double aspect) {
-  static Outcome of(SlabLayout slab) {
-    List<PanelMeasures> all = slab.panels().stream().map(PanelMeasures::of).toList();
-    double mean = all.stream().mapToDouble(PanelMeasures::area).average().orElse(0);
-    double spread =
-        all.stream().mapToDouble(m -> (m.area() - mean) * (m.area() - mean)).average().orElse(0);
-    return new Outcome(
-        all.size(),
-        all.stream().mapToDouble(PanelMeasures::longSide).max().orElse(0),
-        mean > 0 ? Math.sqrt(spread) / mean : 0,
-        all.stream().mapToDouble(PanelMeasures::aspect).average().orElse(1));
+public record Outcome(double longest, double most, SlabFigures figures) {
+  static Outcome of(Judged slab) {
+    double longest =
+        slab.faces().stream().map(Face::measures).mapToDouble(m -> m.longSide()).max().orElse(0);
+    return new Outcome(longest, slab.spacing().inches(), SlabFigures.of(slab));
   }
 }

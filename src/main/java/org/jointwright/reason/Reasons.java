@@ -31,33 +31,25 @@ public final class Reasons {
    *
    * @param asked the plan that was given, with what its user locked
    * @param layout what was laid for it
-   * @param slab the id of the slab; none where the layout has no such slab
+   * @param slab the id of the slab; no reasons where the layout has no such slab
    */
   public static List<Reason> of(Plan asked, Layout layout, String slab) {
-    return reasons(asked, layout, slab)
-        .map(r -> r.slab.joints().stream().map(r::of).toList())
-        .orElse(List.of());
+    List<String> all =
+        layout.slab(slab).stream().flatMap(s -> s.joints().stream()).map(Joint::id).toList();
+    return of(asked, layout, slab, all);
   }
 
-  /** The reasons of one joint; empty where the slab has no joint of that id. */
-  public static Optional<Reason> of(Plan asked, Layout layout, String slab, String joint) {
-    boolean isThere =
-        layout.slab(slab).stream()
-            .flatMap(s -> s.joints().stream())
-            .anyMatch(j -> j.id().equals(joint));
-    return isThere
-        ? reasons(asked, layout, slab)
-            .flatMap(
-                r ->
-                    r.slab.joints().stream()
-                        .filter(j -> j.id().equals(joint))
-                        .findFirst()
-                        .map(r::of))
-        : Optional.empty();
-  }
-
-  private static Optional<Reasons> reasons(Plan asked, Layout layout, String slab) {
-    return layout.slab(slab).map(s -> new Reasons(asked, layout, s));
+  /** The reasons of the joints of those ids, in the slab's order; only those are worked out. */
+  public static List<Reason> of(Plan asked, Layout layout, String slab, List<String> joints) {
+    Optional<SlabLayout> laid = layout.slab(slab);
+    if (laid.isEmpty() || joints.isEmpty()) {
+      return List.of();
+    }
+    Reasons reasons = new Reasons(asked, layout, laid.get());
+    return laid.get().joints().stream()
+        .filter(j -> joints.contains(j.id()))
+        .map(reasons::of)
+        .toList();
   }
 
   private Reason of(Joint joint) {
@@ -101,10 +93,13 @@ public final class Reasons {
       case Origin.RoundObject e -> 0;
       case Origin.SlabsMeet e -> 0;
       case Origin.CornerTip e -> 0;
+      case Origin.PourEnds e -> 0;
       case Origin.Locked e -> 0;
       case Origin.BoxOutCorner e -> 1;
       case Origin.InsideCorner e -> 2;
+      case Origin.GivenJointEnd e -> 3;
       case Origin.NeighbourJoint e -> 3;
+      case Origin.FeatureEnd e -> 3;
       case Origin.EndOfArc e -> 4;
       case Origin.OutsideCorner e -> 5;
       case Origin.Even e -> 6;

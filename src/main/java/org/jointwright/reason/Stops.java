@@ -8,7 +8,7 @@ import org.jointwright.joint.Source;
 
 /** Lines met one after the other on a way across a slab, and the joint among them. */
 final class Stops {
-  /** Parts that differ by no more are equal, inches: joints stand at whole inches. */
+  /** A line this near to its exact place is there, inches: joints stand at whole inches. */
   private static final double EQUAL = 1 + 1.0 / 16;
 
   /** Lines nearer to each other than this are one, inches. */
@@ -44,45 +44,62 @@ final class Stops {
     return Optional.of(new Origin.Between(Where.ALONG, a.line(), -a.at(), b.line(), b.at()));
   }
 
-  /** The widest stretch of equal parts that the joint divides, if there is one. */
-  Optional<Origin.Even> even() {
+  /**
+   * The equal parts that the joint is one of the lines between: from anchor to anchor where those
+   * are equal, else, for a joint that is no anchor, the widest stretch of equal parts there.
+   */
+  Optional<Origin.Even> even(Anchors anchors, Source own) {
     List<Stop> all = new ArrayList<>(stops);
-    Stop self = new Stop(0, new Source.OnJoint(""), true);
+    Stop self = new Stop(0, own, true);
     all.add(self);
     all.sort(Comparator.comparingDouble(Stop::at));
+    int k = all.indexOf(self);
+    int left = k - 1;
+    while (left > 0 && !anchors.hold(all.get(left).line())) {
+      left--;
+    }
+    int right = k + 1;
+    while (right < all.size() - 1 && !anchors.hold(all.get(right).line())) {
+      right++;
+    }
+    if (left >= 0 && right < all.size() && isEven(all, left, right)) {
+      return Optional.of(even(all, left, k, right));
+    }
+    return anchors.hold(own)
+        ? Optional.empty()
+        : widest(all.subList(Math.max(left, 0), Math.min(right + 1, all.size())), self);
+  }
+
+  private static Optional<Origin.Even> widest(List<Stop> all, Stop self) {
     int k = all.indexOf(self);
     Optional<Origin.Even> best = Optional.empty();
     for (int i = 0; i < k; i++) {
       for (int j = k + 1; j < all.size(); j++) {
         if (isEven(all, i, j) && best.map(Origin.Even::of).orElse(0) < j - i) {
-          Stop from = all.get(i);
-          Stop to = all.get(j);
-          double whole = to.at() - from.at();
-          best =
-              Optional.of(
-                  new Origin.Even(
-                      Where.ALONG,
-                      from.line(),
-                      to.line(),
-                      k - i,
-                      j - i,
-                      -from.at() / whole,
-                      whole));
+          best = Optional.of(even(all, i, k, j));
         }
       }
     }
     return best;
   }
 
+  private static Origin.Even even(List<Stop> all, int i, int k, int j) {
+    Stop from = all.get(i);
+    Stop to = all.get(j);
+    double whole = to.at() - from.at();
+    double share = -from.at() / whole;
+    return new Origin.Even(Where.ALONG, from.line(), to.line(), k - i, j - i, share, whole);
+  }
+
+  /** Whether every line from the first to the last stands where equal parts would put it. */
   private static boolean isEven(List<Stop> all, int first, int last) {
-    double least = Double.POSITIVE_INFINITY;
-    double most = 0;
-    for (int i = first; i < last; i++) {
-      double gap = all.get(i + 1).at() - all.get(i).at();
-      least = Math.min(least, gap);
-      most = Math.max(most, gap);
+    double from = all.get(first).at();
+    double part = (all.get(last).at() - from) / (last - first);
+    for (int i = first; i <= last; i++) {
+      if (!all.get(i).beside() || Math.abs(all.get(i).at() - from - (i - first) * part) > EQUAL) {
+        return false;
+      }
     }
-    boolean bounded = all.subList(first, last + 1).stream().allMatch(Stop::beside);
-    return bounded && most - least <= EQUAL;
+    return true;
   }
 }

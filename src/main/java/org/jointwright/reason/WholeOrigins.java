@@ -122,6 +122,9 @@ final class WholeOrigins {
         return;
       }
     }
+    if (ground.plan().pour().isLimited() && !joint.locked()) {
+      found.add(new Origin.PourEnds(Where.ALONG));
+    }
   }
 
   private void tip() {

@@ -1,0 +1,8 @@
+package org.jointwright.reason.words;
+
+/** What a joint is called where its reasons are read: by its id, or by its number on the plan. */
+@FunctionalInterface
+public interface JointName {
+  /** The name of a joint of a slab, to stand within a sentence. */
+  String of(String slab, String joint);
+}

@@ -1,0 +1,115 @@
+package org.jointwright.reason.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jointwright.check.Check;
+import org.jointwright.check.Finding;
+import org.jointwright.check.judge.Checks;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
+import org.jointwright.reason.LikelyCrack;
+import org.jointwright.reason.Origin;
+import org.jointwright.reason.Reason;
+import org.jointwright.reason.Without;
+import org.jointwright.text.Words;
+
+/** Says why a joint is where it is, in plain sentences and in the reader's measures. */
+public final class ReasonWords {
+  private final Plan plan;
+  private final Words words;
+  private final JointName joints;
+  private final Lettering lettering;
+
+  /**
+   * Ready to speak of the joints of a plan.
+   *
+   * @param plan the plan with its joints
+   * @param joints what the joints are called
+   */
+  public ReasonWords(Plan plan, Words words, JointName joints) {
+    this.plan = plan;
+    this.words = words;
+    this.joints = joints;
+    lettering = Lettering.of(plan);
+  }
+
+  /** Ready to speak of the joints of a plan by their ids. */
+  public static ReasonWords byId(Plan plan, Words words) {
+    return new ReasonWords(plan, words, (slab, joint) -> words.say("reason.line.joint", joint));
+  }
+
+  /** One sentence for each thing that a joint takes its place from, the weightiest first. */
+  public List<String> origins(Reason reason) {
+    return reason.origins().stream().map(o -> origin(reason, o)).distinct().toList();
+  }
+
+  /** The sentence for one of them. */
+  public String origin(Reason reason, Origin origin) {
+    return new OriginWords(words, lines(reason)).say(origin);
+  }
+
+  /** What would be without it: the rule that would break first, or that none would. */
+  public List<String> without(Reason reason) {
+    List<String> said = new ArrayList<>();
+    WithoutWords alone = without(reason, "reason.withoutIt");
+    said.addAll(alone.say(reason.without()));
+    Optional<Without> line = reason.withoutLine();
+    if (reason.without().breaksNothing() && line.filter(w -> !w.breaksNothing()).isPresent()) {
+      WithoutWords whole = without(reason, "reason.withoutLine");
+      said.addAll(whole.say(line.get()));
+    }
+    return said;
+  }
+
+  /** What one finding would be, as a sentence. */
+  public String broken(Reason reason, Finding finding) {
+    return without(reason, "reason.withoutIt").say(finding);
+  }
+
+  /** What is said beside the dashed line of a likely crack; empty where none is likely. */
+  public Optional<String> crack(Reason reason) {
+    return reason.cracks().stream().findFirst().map(LikelyCrack::degrees).map(this::crack);
+  }
+
+  private String crack(double degrees) {
+    return words.say("reason.crack", degrees);
+  }
+
+  /** The rule that would break first, its name, and where it comes from. */
+  public Optional<String> rule(Reason reason) {
+    return first(reason)
+        .map(
+            f ->
+                words.say(
+                    "reason.rule",
+                    f.rule(),
+                    name(f),
+                    words.say(f.sourceKey(), f.sourceReference())));
+  }
+
+  /** The break that weighs most, of the joint alone or of its whole line. */
+  private static Optional<Finding> first(Reason reason) {
+    return reason.without().breaks().stream()
+        .findFirst()
+        .or(() -> reason.withoutLine().flatMap(w -> w.breaks().stream().findFirst()));
+  }
+
+  private String name(Finding finding) {
+    return Checks.ALL.stream()
+        .filter(c -> c.rule().equals(finding.rule()))
+        .findFirst()
+        .map(Check::nameKey)
+        .map(k -> words.say(k).toLowerCase(Locale.ENGLISH))
+        .orElse("");
+  }
+
+  private WithoutWords without(Reason reason, String start) {
+    return new WithoutWords(words, lines(reason), reason.origins(), start);
+  }
+
+  private LineNames lines(Reason reason) {
+    return new LineNames(plan, reason.slab(), lettering, words, joints);
+  }
+}
