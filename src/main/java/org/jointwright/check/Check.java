@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jointwright.check.evidence.Judged;
 import org.jointwright.practice.Cited;
+import org.jointwright.shape.Point;
 
 /** One rule: looks at a slab and says what is wrong there. */
 public interface Check {
@@ -18,6 +19,38 @@ public interface Check {
 
   /** What it finds on a slab, in a fixed order; empty where all is well. */
   List<Finding> findings(Judged slab);
+
+  /**
+   * What it says of one place, at its own weight and by its weightiest source.
+   *
+   * @param slab the slab
+   * @param subject what it is about
+   * @param at where
+   * @param measured what was found
+   * @param limit what is allowed there, in the same measure
+   * @param key the message's key
+   * @param arguments what fills the message's places
+   */
+  default Finding finding(
+      Judged slab,
+      Subject subject,
+      Point at,
+      double measured,
+      double limit,
+      String key,
+      Object... arguments) {
+    return new Finding(
+        rule(),
+        severity(),
+        slab.slab().id(),
+        subject,
+        at,
+        measured,
+        limit,
+        key,
+        List.of(arguments),
+        sources().getFirst());
+  }
 
   /** The key of the rule's name in words. */
   default String nameKey() {

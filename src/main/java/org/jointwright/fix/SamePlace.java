@@ -32,6 +32,9 @@ record SamePlace(Layout before, Layout after) {
         switch (old.subject()) {
           case Subject.OnEdge edge -> true;
           case Subject.OnFixedObject object -> true;
+          case Subject.AtCorner corner -> true;
+          case Subject.OnZone zone -> true;
+          case Subject.OnSlab slab -> true;
           case Subject.OnPanel panel -> false;
           case Subject.OnJoint joint -> false;
         };

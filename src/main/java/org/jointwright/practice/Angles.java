@@ -24,9 +24,17 @@ public final class Angles {
   /** An outline corner under this breaks off. */
   public static final Limit<Double> FEATHER = Limit.of(45.0, Cited.practice());
 
-  /** Joints meet edges no farther off square, and arcs no farther off the radius. */
+  /** Joints meet edges no farther off square, and arcs no farther off the radius, than this. */
   public static final Limit<Double> EDGE =
-      Limit.of(15.0, Cited.ownChoice(), Documents.HANDBOOK_JOINTS);
+      Limit.of(15.0, Documents.HANDBOOK_JOINTS, Documents.ACPA_JOINTING, Cited.ownChoice());
+
+  /** Joints stand no farther off parallel, square or radial to the edges they serve than this. */
+  public static final Limit<Double> SLANT =
+      Limit.of(1.0, Documents.HANDBOOK_JOINTS, Cited.ownChoice());
+
+  /** A line bends no more than this where it goes on beyond another. */
+  public static final Limit<Double> BEND =
+      Limit.of(1.0, Documents.HANDBOOK_JOINTS, Cited.ownChoice());
 
   /** Two joints nearer to one line than this run through where they meet. */
   public static final Limit<Double> THROUGH = Limit.of(20.0, Cited.ownChoice());

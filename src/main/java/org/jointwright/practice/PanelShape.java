@@ -41,6 +41,12 @@ public final class PanelShape {
   /** A panel fills this much of its enclosing rectangle as a rule. */
   public static final Limit<Double> USUAL_FILL = Limit.of(0.60, Cited.ownChoice());
 
+  /** A panel is no smaller than this share of the slab's mean panel. */
+  public static final Limit<Double> SMALLEST = Limit.of(0.20, Cited.ownChoice());
+
+  /** The spread of a slab's panel areas, standard deviation over mean, that is still even. */
+  public static final Limit<Double> SPREAD = Limit.of(0.50, Cited.ownChoice());
+
   private PanelShape() {}
 
   /**

@@ -43,6 +43,7 @@ public final class Sketch {
   private final List<Opening> openings = new ArrayList<>();
   private final Outline outline;
   private Jointing jointing = Jointing.DEFAULT;
+  private final List<Slab> beside = new ArrayList<>();
   private double thickness = 4;
 
   private Sketch(Outline outline) {
@@ -158,6 +159,12 @@ public final class Sketch {
     return this;
   }
 
+  /** Another sketch's slab beside this one, under that name. */
+  public Sketch beside(String id, Sketch other) {
+    beside.add(other.plan().slabs().getFirst().withId(id));
+    return this;
+  }
+
   /** A box-out round the post with filler all round it. */
   public Sketch boxOut(double... xy) {
     List<Point> round = points(xy);
@@ -184,7 +191,9 @@ public final class Sketch {
             .withOpenings(openings)
             .withJointing(jointing)
             .withLaid(joints, boxOuts);
-    return Plan.EMPTY.withSlabs(List.of(slab)).withFixed(fixed);
+    List<Slab> slabs = new ArrayList<>(List.of(slab));
+    slabs.addAll(beside);
+    return Plan.EMPTY.withSlabs(slabs).withFixed(fixed);
   }
 
   /** What a rule finds, by all weights. */

@@ -1,7 +1,9 @@
 package org.jointwright.check.evidence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jointwright.check.face.Face;
@@ -83,6 +85,16 @@ public final class Judged {
   /** Whether a panel is a tip that a corner joint cuts off. */
   public boolean isTip(Face face) {
     return corners().tips().contains(face.id());
+  }
+
+  /** The panels that are no tips. */
+  public List<Face> panels() {
+    return faces().stream().filter(f -> !isTip(f)).toList();
+  }
+
+  /** The largest panel that is no tip; empty where there is none. */
+  public Optional<Face> largestPanel() {
+    return panels().stream().max(Comparator.comparingDouble(f -> f.measures().area()));
   }
 
   /** The longest a panel may be. */

@@ -1,7 +1,7 @@
 package org.jointwright.check.evidence;
 
-import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.practice.JointMarks;
 import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Edge;
 
@@ -10,14 +10,7 @@ public final class Marks {
   /** How near a whole mark is on it, inches; rounding forgiven. */
   public static final double NEAR = Tolerance.MARK.value().inches() + 1e-6;
 
-  private static final double TEN_MILLIMETRES = 10 * LengthUnit.MILLIMETRE.inches();
-
   private Marks() {}
-
-  /** The step from one whole mark to the next, inches: an inch, or 10 mm in a metric plan. */
-  public static double step(UnitSystem units) {
-    return units == UnitSystem.METRIC ? TEN_MILLIMETRES : LengthUnit.INCH.inches();
-  }
 
   /** How far a place on an edge is off a whole mark from the nearer-to-whole end, inches. */
   public static double offWhole(Edge edge, double along, UnitSystem units) {
@@ -26,7 +19,8 @@ public final class Marks {
   }
 
   private static double off(double distance, UnitSystem units) {
-    double steps = distance / step(units);
-    return Math.abs(steps - Math.rint(steps)) * step(units);
+    double step = JointMarks.step(units).value().inches();
+    double steps = distance / step;
+    return Math.abs(steps - Math.rint(steps)) * step;
   }
 }

@@ -40,7 +40,7 @@ public record SlabFigures(
 
   /** The figures of a slab. */
   public static SlabFigures of(Judged slab) {
-    List<Face> panels = slab.faces().stream().filter(f -> !slab.isTip(f)).toList();
+    List<Face> panels = slab.panels();
     List<Meeting> meetings = slab.meetings();
     int ys = (int) meetings.stream().filter(Meeting::isY).count();
     return new SlabFigures(
@@ -48,7 +48,7 @@ public record SlabFigures(
         inches(slab) / INCHES,
         meetings.size() - ys,
         ys,
-        cv(panels),
+        spread(slab),
         panels.stream().mapToDouble(f -> f.measures().aspect()).average().orElse(1),
         EndCount.of(JointEnds.of(slab), UnitSystem.of(slab.plan().unit())),
         (int) slab.lineUps().stream().filter(LineUps.End::misses).count(),
@@ -64,7 +64,9 @@ public record SlabFigures(
         .sum();
   }
 
-  private static double cv(List<Face> panels) {
+  /** The spread of a slab's panel areas: population standard deviation over mean, tips left out. */
+  public static double spread(Judged slab) {
+    List<Face> panels = slab.panels();
     double mean = panels.stream().mapToDouble(f -> f.measures().area()).average().orElse(0);
     double variance =
         panels.stream()

@@ -10,13 +10,19 @@ import org.jointwright.check.evidence.Judged;
 import org.jointwright.check.hold.IsolationWhereHeld;
 import org.jointwright.check.line.Anchorage;
 import org.jointwright.check.line.LockedJoints;
+import org.jointwright.check.line.MissedNeighbours;
 import org.jointwright.check.line.ShallowJoints;
+import org.jointwright.check.line.SlantedEnds;
 import org.jointwright.check.line.Tees;
 import org.jointwright.check.panel.AcuteAngles;
+import org.jointwright.check.panel.FeatherCorners;
 import org.jointwright.check.panel.InsideCorners;
 import org.jointwright.check.panel.LongPanels;
+import org.jointwright.check.panel.LongPanelsOnTheWhole;
 import org.jointwright.check.panel.NarrowPanels;
+import org.jointwright.check.panel.ScrappyPanels;
 import org.jointwright.check.panel.StretchedPanels;
+import org.jointwright.check.panel.UnevenPanels;
 import org.jointwright.check.panel.WholePanels;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
@@ -37,7 +43,13 @@ public final class Checks {
           new WholePanels(),
           new LockedJoints(),
           new Tees(),
-          new ShallowJoints());
+          new UnevenPanels(),
+          new LongPanelsOnTheWhole(),
+          new SlantedEnds(),
+          new MissedNeighbours(),
+          new ScrappyPanels(),
+          new ShallowJoints(),
+          new FeatherCorners());
 
   private Checks() {}
 

@@ -34,7 +34,9 @@ class EveryRuleTest {
   void theRulesDueAreThereOnceEach() {
     assertThat(Checks.ALL)
         .extracting(Check::rule)
-        .containsExactly("M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "S1", "S9");
+        .containsExactly(
+            "M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "S1", "S3", "S4", "S5", "S7",
+            "S8", "S9", "N1");
   }
 
   @ParameterizedTest

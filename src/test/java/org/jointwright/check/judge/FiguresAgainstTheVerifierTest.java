@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.jointwright.check.Finding;
 import org.jointwright.check.Verified;
 import org.jointwright.check.figure.EndCount;
 import org.jointwright.check.figure.Figures;
@@ -102,6 +103,31 @@ class FiguresAgainstTheVerifierTest {
     if (UnitSystem.of(plan.unit()) == UnitSystem.FEET_INCHES) {
       assertThat(ours.wholeShare()).isCloseTo(row.of("marks"), within(0.0001));
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void theFindingsAreAsMany(Row row) {
+    Plan plan = LAID.plan(row.plan());
+    List<Finding> found =
+        Checks.judge(Layouts.of(plan)).findings().stream()
+            .filter(f -> f.slab().equals(row.slab()))
+            .toList();
+    // Off-square ends at the corners of box-outs are the verifier's alone: see above.
+    int atBoxOuts =
+        row.count("ends")
+            - Figures.of(Layouts.of(plan)).slab(row.slab()).orElseThrow().ends().onEdges();
+    int slanted = row.count("ends") - (int) Math.rint(row.of("square") * row.count("ends"));
+    assertThat(count(found, "S5")).isEqualTo(slanted - atBoxOuts);
+    assertThat(count(found, "S7")).isEqualTo(row.count("missed"));
+    assertThat(found.stream().filter(f -> f.key().equals("check.s8.thin")))
+        .hasSize(row.count("thin"));
+    assertThat(count(found, "S9")).isEqualTo(row.count("shallow"));
+    assertThat(count(found, "N1")).isEqualTo(row.count("feather"));
+  }
+
+  private static int count(List<Finding> findings, String rule) {
+    return (int) findings.stream().filter(f -> f.rule().equals(rule)).count();
   }
 
   @Test
