@@ -11,7 +11,10 @@ import org.jointwright.app.PlanFiles;
 import org.jointwright.designer.start.Portrait;
 import org.jointwright.file.PlanReading;
 
-/** Makes the pictures of the README by the program itself: {@code mvn -q -Ppictures}. */
+/**
+ * Makes the pictures of the README by the program itself: {@code mvn -q -Ppictures}. Told a plan,
+ * it makes a picture of the window on it in {@code target} instead.
+ */
 final class Pictures {
   private static final Path SAMPLE = Path.of("samples/drive-approach-walk.jointwright.json");
   private static final Path FOLDER = Path.of("src/docs/pictures");
@@ -20,6 +23,12 @@ final class Pictures {
   private Pictures() {}
 
   public static void main(String[] args) throws Exception {
+    if (args.length > 0) {
+      Path png = Path.of("target", CutSheets.stem(Optional.of(Path.of(args[0]))) + "-window.png");
+      Files.deleteIfExists(png);
+      Portrait.write(Path.of(args[0]), SIZE, png);
+      return;
+    }
     Files.createDirectories(FOLDER);
     cutSheet(FOLDER.resolve("cut-sheet.png"));
     // Saving keeps what was there before; the repository does so already.
