@@ -1,17 +1,22 @@
 package org.jointwright.designer.facts;
 
 import org.jointwright.designer.state.Picks;
+import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.FixedEdit;
+import org.jointwright.plan.edit.GivenEdit;
 import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.JobEdit;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.plan.edit.Named;
+import org.jointwright.plan.edit.PourEdit;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Together;
+import org.jointwright.plan.edit.ZoneEdit;
 import org.jointwright.text.Words;
 
 /** Names what a step did, for undoing and doing it again. */
@@ -27,6 +32,17 @@ public final class EditNames {
     return switch (edit) {
       case SlabEdit slab -> slab(slab, before, words);
       case JointEdit joint -> joint(joint, before, words);
+      case FeatureEdit.Add add ->
+          words.say("window.did.addFeature", feature(add.feature().kind(), words));
+      case FeatureEdit.Remove remove -> words.say("window.did.removeFeature");
+      case ZoneEdit.Add add ->
+          add.zone().name().isEmpty()
+              ? words.say("window.did.addZone")
+              : words.say("window.did.addNamedZone", add.zone().name());
+      case ZoneEdit.Remove remove -> words.say("window.did.removeZone");
+      case GivenEdit.Add add -> words.say("window.did.addGiven");
+      case GivenEdit.Remove remove -> words.say("window.did.removeGiven");
+      case PourEdit pour -> words.say("window.did.pour");
       case FixedEdit.Add add -> words.say("window.did.addFixed", add.object().id());
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
       case FixedEdit.Move move -> words.say("window.did.move", move.id());
@@ -67,14 +83,28 @@ public final class EditNames {
       case SlabEdit.SetBase set -> words.say("window.did.base", set.id());
       case SlabEdit.SetUse set -> words.say("window.did.use", set.id());
       case SlabEdit.SetJointing set -> words.say("window.did.jointing", set.id());
+      case SlabEdit.SetPreference set -> words.say("window.did.preference", set.id());
       case SlabEdit.AddOpening add -> words.say("window.did.addOpening");
       case SlabEdit.RemoveOpening remove -> words.say("window.did.removeOpening");
+    };
+  }
+
+  private static String feature(FeatureKind kind, Words words) {
+    return switch (kind) {
+      case GARAGE_DOOR -> words.say("window.feature.garageDoor");
+      case DOOR -> words.say("window.feature.door");
+      case STEP -> words.say("window.feature.step");
+      case WALK -> words.say("window.feature.walk");
+      case OTHER -> words.say("window.feature.other");
     };
   }
 
   private static String joint(JointEdit edit, Plan before, Words words) {
     return switch (edit) {
       case JointEdit.Add add -> words.say("window.did.addJoint");
+      case JointEdit.AddCornerJoint add ->
+          words.say(
+              "window.did.addCornerJoint", letter(Ref.outline(add.slab(), add.corner()), before));
       case JointEdit.Remove remove ->
           words.say("window.did.removeJoint", number(remove.slab(), remove.joint(), before, words));
       case JointEdit.Move move ->

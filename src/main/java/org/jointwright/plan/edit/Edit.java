@@ -9,7 +9,17 @@ import org.jointwright.plan.Plan;
  * <p>An edit that names something the plan does not hold is refused with an {@link
  * IllegalArgumentException}: the window never offers such a one.
  */
-public sealed interface Edit permits SlabEdit, FixedEdit, JointEdit, JobEdit, Together, Named {
+public sealed interface Edit
+    permits SlabEdit,
+        FeatureEdit,
+        ZoneEdit,
+        FixedEdit,
+        JointEdit,
+        GivenEdit,
+        PourEdit,
+        JobEdit,
+        Together,
+        Named {
   /** The plan after the change; the one before is left as it is. */
   Plan applyTo(Plan before);
 

@@ -47,6 +47,22 @@ public sealed interface JointEdit extends Edit {
     }
   }
 
+  /**
+   * Cuts the tip off a corner of a slab's outline: a straight contraction joint across it, locked,
+   * in place of any other corner joint there.
+   *
+   * @param slab the slab's id
+   * @param corner the number of the corner
+   * @param legs how far from the corner both ends stand, inches along the edges; less than the
+   *     shorter of the two
+   */
+  record AddCornerJoint(String slab, int corner, double legs) implements JointEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return CornerJoint.across(before, slab, corner, legs);
+    }
+  }
+
   /** Takes a joint out. */
   record Remove(String slab, String joint) implements JointEdit {
     @Override

@@ -4,6 +4,7 @@ import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
@@ -28,6 +29,10 @@ final class Moved {
         .withOpenings(
             s.openings().stream()
                 .map(o -> new Opening(outline(o.outline(), by), o.edges(), o.kept()))
+                .toList())
+        .withKeepClear(
+            s.keepClear().stream()
+                .map(z -> new KeepClear(z.name(), outline(z.outline(), by), z.kept()))
                 .toList())
         .withLaid(
             s.joints().stream().map(j -> joint(j, by)).toList(),

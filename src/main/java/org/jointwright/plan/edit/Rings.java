@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 import java.util.function.UnaryOperator;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Jointing;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Point;
@@ -26,21 +29,32 @@ final class Rings {
   }
 
   static Plan change(Plan plan, Ref ref, UnaryOperator<Outline> change) {
-    return edit(plan, ref, e -> new Edged(change.apply(e.outline), e.edges));
+    return edit(
+        plan,
+        ref,
+        e -> {
+          Outline changed = change.apply(e.outline);
+          return new Edged(changed, EdgesAfter.fitted(changed, e.edges));
+        });
   }
 
   static Plan set(Plan plan, Ref ref, EdgeSetting setting) {
+    return changeSetting(plan, ref, s -> setting);
+  }
+
+  static Plan changeSetting(Plan plan, Ref ref, UnaryOperator<EdgeSetting> change) {
     return edit(
         plan,
         ref,
         e -> {
           Map<Integer, EdgeSetting> edges = new TreeMap<>(e.edges);
+          EdgeSetting setting = change.apply(edges.getOrDefault(ref.index(), EdgeSetting.OPEN));
           if (setting.equals(EdgeSetting.OPEN)) {
             edges.remove(ref.index());
           } else {
             edges.put(ref.index(), setting);
           }
-          return new Edged(e.outline, edges);
+          return new Edged(e.outline, EdgesAfter.fitted(e.outline, edges));
         });
   }
 
@@ -51,14 +65,12 @@ final class Rings {
         e -> {
           List<Vertex> vertices = new ArrayList<>(e.outline.vertices());
           vertices.add(ref.index() + 1, vertex);
-          Map<Integer, EdgeSetting> edges = new TreeMap<>();
-          e.edges.forEach((i, s) -> edges.put(i <= ref.index() ? i : i + 1, s));
-          EdgeSetting split = e.edges.get(ref.index());
-          if (split != null) {
-            edges.put(ref.index() + 1, split);
-          }
-          return new Edged(new Outline(vertices), edges);
-        });
+          Outline now = new Outline(vertices);
+          Map<Integer, EdgeSetting> edges =
+              EdgesAfter.split(e.outline, e.edges, ref.index(), vertex.at());
+          return new Edged(now, EdgesAfter.fitted(now, edges));
+        },
+        i -> i <= ref.index() ? i : i + 1);
   }
 
   static Plan removed(Plan plan, Ref ref) {
@@ -75,15 +87,20 @@ final class Rings {
           Vertex last = vertices.get(before);
           vertices.set(before, last.moved(last.at(), Optional.empty()));
           vertices.remove(ref.index());
-          Map<Integer, EdgeSetting> edges = new TreeMap<>();
-          e.edges.forEach(
-              (i, s) -> {
-                if (i != ref.index()) {
-                  edges.put(i < ref.index() ? i : i - 1, s);
-                }
-              });
-          return new Edged(new Outline(vertices), edges);
-        });
+          Outline now = new Outline(vertices);
+          int joined = before < ref.index() ? before : before - 1;
+          Map<Integer, EdgeSetting> edges =
+              EdgesAfter.joined(e.outline, e.edges, ref.index(), now.ring().edges().get(joined));
+          return new Edged(now, EdgesAfter.fitted(now, edges));
+        },
+        i -> numberWithout(plan, ref, i));
+  }
+
+  /** The number of edge {@code i} once a corner is gone; its own edge is one with that before. */
+  private static int numberWithout(Plan plan, Ref ref, int i) {
+    int n = slab(plan, ref.slab()).outline().vertices().size();
+    int kept = i == ref.index() ? (i + n - 1) % n : i;
+    return kept < ref.index() ? kept : kept - 1;
   }
 
   /** A vertex moved; the arcs at it are carried along so that they keep their shape. */
@@ -116,6 +133,24 @@ final class Rings {
     double along = m.minus(a).dot(old) / n;
     double off = old.cross(m.minus(a)) / n;
     return c.plus(now.times(along)).plus(now.left().times(off));
+  }
+
+  /** An edit that numbers the edges of the ring anew. */
+  private static Plan edit(
+      Plan plan, Ref ref, UnaryOperator<Edged> change, IntUnaryOperator number) {
+    Plan changed = edit(plan, ref, change);
+    return ref.ring() != Ref.OUTLINE
+        ? changed
+        : changed.withSlab(ref.slab(), s -> s.withJointing(renumbered(s.jointing(), number)));
+  }
+
+  private static Jointing renumbered(Jointing jointing, IntUnaryOperator number) {
+    return switch (jointing.preference()) {
+      case Preference.Overall overall -> jointing;
+      case Preference.LinedUpWith lined ->
+          jointing.withPreference(
+              new Preference.LinedUpWith(number.applyAsInt(lined.edge()), lined.kept()));
+    };
   }
 
   private static Plan edit(Plan plan, Ref ref, UnaryOperator<Edged> change) {

@@ -8,6 +8,7 @@ import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Jointing;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.Vertex;
@@ -145,6 +146,14 @@ public sealed interface SlabEdit extends Edit {
     @Override
     public Plan applyTo(Plan before) {
       return before.withSlab(id, s -> s.withJointing(jointing));
+    }
+  }
+
+  /** Sets which of several good layouts of a slab is wanted. */
+  record SetPreference(String id, Preference preference) implements SlabEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(id, s -> s.withJointing(s.jointing().withPreference(preference)));
     }
   }
 

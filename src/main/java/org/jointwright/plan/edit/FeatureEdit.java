@@ -1,0 +1,46 @@
+package org.jointwright.plan.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.jointwright.plan.Feature;
+import org.jointwright.plan.Plan;
+
+/** An edit of what people see along an edge. */
+public sealed interface FeatureEdit extends Edit {
+  /** Adds a feature; what reaches beyond the edge's end is cut off. */
+  record Add(Ref edge, Feature feature) implements FeatureEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return changed(
+          before,
+          edge,
+          features -> {
+            features.add(feature);
+            return features;
+          });
+    }
+  }
+
+  /** Takes a feature out, by its number along the edge. */
+  record Remove(Ref edge, int feature) implements FeatureEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return changed(
+          before,
+          edge,
+          features -> {
+            if (feature < 0 || feature >= features.size()) {
+              throw new IllegalArgumentException("the edge has no feature " + feature);
+            }
+            features.remove(feature);
+            return features;
+          });
+    }
+  }
+
+  private static Plan changed(Plan before, Ref edge, UnaryOperator<List<Feature>> change) {
+    return Rings.changeSetting(
+        before, edge, s -> s.withFeatures(change.apply(new ArrayList<>(s.features()))));
+  }
+}
