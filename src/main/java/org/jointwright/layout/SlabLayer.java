@@ -21,13 +21,10 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.Angles;
-import org.jointwright.practice.PanelShape;
-import org.jointwright.practice.Spacing;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
-import org.jointwright.shape.jts.InscribedCircle;
 
 /** Lays one slab, all but the joints along its edges. */
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
@@ -58,7 +55,7 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
 
   /** The slab with the user's joints in it. */
   private Draft start(List<BoxOut> boxes, Bench bench) {
-    Draft start = Draft.of(Grounds.of(slab, boxes, limits(), bench));
+    Draft start = Draft.of(Grounds.of(slab, boxes, Limits.of(slab), bench));
     for (Joint j : slab.lockedJoints()) {
       for (Edge e : j.path().edges()) {
         start = start.hold(bench.in(e), j.kind());
@@ -69,20 +66,8 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
 
   /** How many sets of box-outs are tried: fewer where each takes longer to lay. */
   private int tries(int objects) {
-    double squares = slab.region().area() / Math.pow(limits().spacing(), 2);
+    double squares = slab.region().area() / Math.pow(Limits.of(slab).spacing(), 2);
     return objects == 0 ? 1 : squares + objects < 12 ? 8 : squares + objects < 40 ? 4 : 2;
-  }
-
-  private Limits limits() {
-    double width = Spacing.needsWidth(slab.jointing()) ? width() : 0;
-    return new Limits(
-        Spacing.longest(slab.thickness(), slab.jointing(), width).inches(),
-        PanelShape.aspect(slab.jointing()),
-        PanelShape.narrowest(slab.jointing()).inches());
-  }
-
-  private double width() {
-    return InscribedCircle.of(slab.region()).diameter();
   }
 
   private static Joint contraction(Edge path, Purpose purpose) {

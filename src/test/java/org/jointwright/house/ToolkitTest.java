@@ -21,6 +21,12 @@ class ToolkitTest {
   }
 
   @Test
+  void ojAlgoStaysBehindItsDoor() {
+    onlyIn("org.ojalgo..", "layout.exact")
+        .because("how near the best a layout is may be proved another way; no search rests on it");
+  }
+
+  @Test
   void javaFxStaysInTheWindow() {
     onlyIn("javafx..", "designer").because("the command line must run where there is no screen");
   }

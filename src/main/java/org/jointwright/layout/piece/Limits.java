@@ -1,6 +1,9 @@
 package org.jointwright.layout.piece;
 
+import org.jointwright.plan.Slab;
 import org.jointwright.practice.PanelShape;
+import org.jointwright.practice.Spacing;
+import org.jointwright.shape.jts.InscribedCircle;
 
 /**
  * What a slab's panels must keep to, inches and ratios.
@@ -18,4 +21,14 @@ public record Limits(double spacing, double aspect, double narrowest) {
 
   /** How much longer a panel with an arc of the slab's edge may be: its bow is not its span. */
   public static final double BOW = PanelShape.BOW.value();
+
+  /** The limits in force for a slab. */
+  public static Limits of(Slab slab) {
+    double width =
+        Spacing.needsWidth(slab.jointing()) ? InscribedCircle.of(slab.region()).diameter() : 0;
+    return new Limits(
+        Spacing.longest(slab.thickness(), slab.jointing(), width).inches(),
+        PanelShape.aspect(slab.jointing()),
+        PanelShape.narrowest(slab.jointing()).inches());
+  }
 }
