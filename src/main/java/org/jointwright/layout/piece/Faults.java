@@ -76,14 +76,14 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
       Loop loop = piece.loop(l);
       int n = loop.size();
       int start = 0;
-      while (start < n && loop.edge(start - 1).length() <= NEAR) {
+      while (start < n && goesOn(loop, start - 1)) {
         start++;
       }
       for (int i = start; i < start + n; i++) {
         int first = i;
         double turn = 180 - loop.angle(i);
         // Corners less than 1/2 in apart count as one.
-        while (i + 1 < start + n && loop.edge(i).length() <= NEAR) {
+        while (i + 1 < start + n && goesOn(loop, i)) {
           turn += Math.toDegrees(loop.edge(i).turn());
           i++;
           turn += 180 - loop.angle(i);
@@ -94,12 +94,26 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
       tight = Math.max(tight, tightest(loop));
     }
 
+    private static boolean goesOn(Loop loop, int i) {
+      return loop.edge(i).length() <= NEAR || Shared.isRoundedOff(loop, i);
+    }
+
     private void corner(int l, Loop loop, int first, int last, double found) {
       double angle = found > 355 && first == last ? 0 : found;
       Point at = loop.edge(first).start();
       if (angle > INSIDE) {
-        if (!isSoft(loop, first) && !isJog(loop, first, last, angle)) {
-          corners.add(new Corner(l, Math.floorMod(first, loop.size()), angle, at));
+        if (!isSoft(loop, first)
+            && !isJog(loop, first, last, angle)
+            && !Shared.isServed(ground, loop, first, last)) {
+          int rounded = first;
+          while (rounded < last && !Shared.isRoundedOff(loop, rounded)) {
+            rounded++;
+          }
+          corners.add(
+              rounded == last
+                  ? new Corner(l, Math.floorMod(first, loop.size()), angle, at)
+                  : new Corner(
+                      l, Math.floorMod(last, loop.size()), angle, loop.edge(rounded).at(0.5)));
         }
         return;
       }

@@ -25,6 +25,7 @@ final class Choices {
     all.addAll(Corners.flares(piece));
     all.addAll(Radials.griddedStars(piece));
     all.addAll(Radials.stars(piece));
+    all.addAll(Ribbon.of(piece));
     all.addAll(Spokes.of(piece));
     all.addAll(Patterns.fractions(piece, Move.Reach.PIECE));
     all.addAll(Patterns.grids(piece, hints, Move.Reach.THROUGH));
@@ -40,6 +41,7 @@ final class Choices {
     all.addAll(Patterns.bands(piece, near, Move.Reach.PIECE));
     all.addAll(Patterns.grids(piece, near, Move.Reach.PIECE));
     all.addAll(Patterns.bands(piece, near, Move.Reach.THROUGH));
+    all.addAll(Ribbon.of(piece));
     all.addAll(Spokes.of(piece));
     all.addAll(Patterns.fractions(piece, Move.Reach.PIECE));
     all.addAll(single(draft, piece));

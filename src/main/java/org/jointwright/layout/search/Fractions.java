@@ -53,6 +53,11 @@ final class Fractions {
     return sides.size() == 4 && piece.holes().isEmpty();
   }
 
+  /** The edges of a side in order round the piece. */
+  List<Edge> side(int number) {
+    return sides.get(number);
+  }
+
   private double length(int side) {
     return sides.get(side).stream().mapToDouble(Edge::length).sum();
   }
@@ -82,7 +87,10 @@ final class Fractions {
     for (int k = 1; k < parts; k++) {
       Point a = at(which, (double) k / parts);
       Point b = at(which + 2, 1 - (double) k / parts);
-      moves.add(Move.between(a, b, reach));
+      // The two sides of a slit lie on each other.
+      if (a.distance(b) > 1) {
+        moves.add(Move.between(a, b, reach));
+      }
     }
     return moves;
   }

@@ -41,6 +41,9 @@ final class Patterns {
       fixed.add(rows.thinned(0.6 * s));
       fixed.add(rows.thinned(0.35 * s));
       fixed.add(rows.anchorPlaces());
+      fixed.add(rows.eased());
+      fixed.add(rows.shifted(0.5));
+      fixed.add(rows.shifted(-0.5));
       if (rows.anchorPlaces().size() <= 4) {
         for (double v : rows.anchorPlaces()) {
           fixed.add(List.of(v));

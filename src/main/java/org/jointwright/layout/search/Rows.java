@@ -1,7 +1,9 @@
 package org.jointwright.layout.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Chord;
@@ -19,12 +21,18 @@ final class Rows {
   /** Openings of a larger radius are treated as curved edges, inches. */
   private static final double ROUND = 96;
 
+  /** A joint meets a circle at 60 degrees or more within this share of its radius. */
+  private static final double OFF_CENTRE = 0.48;
+
+  private static final int FEW = 2;
+
   private final Piece piece;
   private final Point along;
   private final Point across;
   private final double low;
   private final double high;
   private final List<Double> anchors;
+  private final Map<Double, Double> slack = new HashMap<>();
 
   /**
    * Lines that run along {@code along}.
@@ -61,7 +69,9 @@ final class Rows {
       for (Edge e : piece.loop(l).edges()) {
         // A joint may go to the middle of a round opening, not along its side.
         if (e instanceof Arc a && a.turn() < 0 && a.radius() < ROUND) {
-          found.add(a.centre().dot(across));
+          double v = a.centre().dot(across);
+          found.add(v);
+          slack.merge(v, OFF_CENTRE * a.radius(), Math::max);
         }
       }
     }
@@ -86,6 +96,43 @@ final class Rows {
     turn = turn < 0 ? turn + 360 : turn;
     double rest = corner.angle() - turn;
     return turn >= 59 && turn <= 185 && rest >= 59 && rest <= 185;
+  }
+
+  /** Anchors at round openings moved off their middles where that saves a line. */
+  List<Double> eased() {
+    List<Double> moved = new ArrayList<>();
+    double from = low;
+    for (int i = 0; i < anchors.size(); i++) {
+      double at = anchors.get(i);
+      double to = i + 1 < anchors.size() ? anchors.get(i + 1) : high;
+      double most = slack.getOrDefault(at, 0.0);
+      double best = at;
+      for (double v : new double[] {from + reach(at - from), to - reach(to - at)}) {
+        boolean fewer = parts(v - from) + parts(to - v) < parts(best - from) + parts(to - best);
+        if (Math.abs(v - at) <= most && fewer) {
+          best = v;
+        }
+      }
+      moved.add(best);
+      from = best;
+    }
+    return moved;
+  }
+
+  /**
+   * Anchors at round openings moved off their middles by a share of what they may be; empty where
+   * there are none, or too many to try.
+   */
+  List<Double> shifted(double share) {
+    if (slack.isEmpty() || slack.size() > FEW) {
+      return List.of();
+    }
+    return anchors.stream().map(v -> v + share * slack.getOrDefault(v, 0.0)).toList();
+  }
+
+  /** The length of the whole number of longest panels nearest to a gap. */
+  private double reach(double gap) {
+    return Math.max(1, Math.rint(gap / spacing())) * spacing();
   }
 
   double span() {
