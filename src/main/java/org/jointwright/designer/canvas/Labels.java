@@ -184,12 +184,28 @@ final class Labels {
       return;
     }
     List<Box> wanted = new ArrayList<>();
+    if (isRing) {
+      wanted.addAll(beside(new Ring(path.edges()).box(), size));
+    }
     for (double share : ALONG) {
       wanted.add(around(at(path, share), size.x() + 2, size.y() + 2));
     }
     places
         .takeFirst(wanted)
         .ifPresent(box -> marks.add(Tags.tag(box.centre(), number, item.work(), capital)));
+  }
+
+  /** Off the sides of a box-out, between its joints: on its line the number would cover it. */
+  private static List<Box> beside(Box ring, Point size) {
+    double right = ring.width() / 4 + size.x() / 2 + 1;
+    double down = ring.height() / 4 + size.y() / 2 + 1;
+    List<Box> found = new ArrayList<>();
+    for (Point way :
+        List.of(new Point(1, 1), new Point(-1, 1), new Point(1, -1), new Point(-1, -1))) {
+      Point at = ring.centre().plus(new Point(way.x() * right, way.y() * down));
+      found.add(around(at, size.x(), size.y()));
+    }
+    return found;
   }
 
   private static Point at(Path path, double share) {

@@ -1,0 +1,65 @@
+package org.jointwright.designer.canvas;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.jointwright.app.Answer;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.View;
+import org.jointwright.file.PlanReading;
+import org.jointwright.joint.Layout;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Plan;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LabelsTest {
+  @ParameterizedTest
+  @ValueSource(strings = {"truck-yard", "shed-pad-with-a-drain"})
+  void theNumberOfABoxOutLeavesTheObjectToBeSeen(String sample) {
+    Plan plan = read(sample);
+    Layout layout = Answer.laid(plan).layout();
+    Desk desk = Desk.begun(layout.plan()).fitted();
+    View view = desk.viewport().view();
+    List<Mark.Group> tags =
+        Labels.of(layout, desk, new Places(), Words.english(UnitSystem.FEET_INCHES)).stream()
+            .filter(Mark.Group.class::isInstance)
+            .map(Mark.Group.class::cast)
+            .toList();
+    assertThat(tags).hasSizeGreaterThan(plan.fixed().size());
+    for (FixedObject object : plan.fixed()) {
+      Box seen = view.boxOf(object.shape().ring());
+      assertThat(tags)
+          .as("over " + object.id())
+          .noneMatch(tag -> corners(seen).stream().anyMatch(paper(tag)::holds));
+    }
+  }
+
+  private static List<Point> corners(Box b) {
+    return List.of(
+        b.centre(),
+        new Point(b.minX(), b.minY()),
+        new Point(b.maxX(), b.minY()),
+        new Point(b.maxX(), b.maxY()),
+        new Point(b.minX(), b.maxY()));
+  }
+
+  /** The paper that a tag covers, its first mark. */
+  private static Box paper(Mark.Group tag) {
+    return ((Mark.Area) tag.marks().getFirst()).rings().getFirst().box();
+  }
+
+  private static Plan read(String sample) {
+    return switch (PlanFiles.open(Path.of("samples", sample + ".jointwright.json"))) {
+      case PlanReading.ReadPlan read -> read.plan();
+      case PlanReading.Refused refused -> throw new AssertionError(refused.problems().toString());
+    };
+  }
+}
