@@ -10,6 +10,7 @@ import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Opening;
+import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -28,6 +29,9 @@ public final class PlanDrawing {
             group("grounds", Grounds.of(layout.plan(), view, pens)),
             group("panels", panels(layout, view)),
             group("walls", Grounds.walls(layout.plan(), view, pens)),
+            group("zones", UserMarks.zones(layout.plan(), view, pens)),
+            group("features", UserMarks.features(layout.plan(), view, pens)),
+            group("given", UserMarks.given(layout.plan(), view, pens)),
             group("cut-joints", joints(layout, view, pens, JointKind.CONTRACTION)),
             group("outlines", outlines(layout, view, pens)),
             group("formed-joints", joints(layout, view, pens, JointKind.CONSTRUCTION)),
@@ -101,6 +105,20 @@ public final class PlanDrawing {
       marks.addAll(fixed(f, view, pens));
     }
     return marks;
+  }
+
+  /** The lines that the user's own words put on the plan besides: no text should touch them. */
+  public static List<Mark.Line> told(Plan plan, View view, Pens pens) {
+    List<Mark> marks = new ArrayList<>(UserMarks.zones(plan, view, pens));
+    marks.addAll(UserMarks.features(plan, view, pens));
+    marks.addAll(UserMarks.given(plan, view, pens));
+    return marks.stream()
+        .flatMap(
+            m ->
+                m instanceof Mark.Line line
+                    ? java.util.stream.Stream.of(line)
+                    : java.util.stream.Stream.<Mark.Line>empty())
+        .toList();
   }
 
   /** The marks of one fixed object. */

@@ -18,6 +18,12 @@ public enum Role {
   OUTLINE,
   /** The wall or curb line of what stands beside a slab. */
   WALL,
+  /** What people see along the edge of a slab: a garage door, a step. */
+  FEATURE,
+  /** A joint that is there already beside a slab. */
+  GIVEN,
+  /** The edge of a zone where no joint may run. */
+  ZONE,
   /** A joint that is tooled or sawn. */
   CONTRACTION,
   /** A joint where one pour ends. */

@@ -15,6 +15,7 @@ import org.jointwright.drawing.Tags;
 import org.jointwright.drawing.View;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.Corner;
+import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
@@ -242,6 +243,48 @@ final class LabelPlacer {
           if (ground.isFree(Quad.of(words, 0.8))) {
             return Optional.of(words);
           }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The names of the zones that are kept clear, in them or beside their long sides. */
+  List<Mark> zones() {
+    List<Mark> marks = new ArrayList<>();
+    for (Slab slab : facts.plan().slabs()) {
+      for (KeepClear zone : slab.keepClear()) {
+        String name = Lines.fitting(zone.name(), Type.NOTE, 40);
+        List<Edge> sides = new ArrayList<>(zone.outline().ring().edges());
+        sides.sort(Comparator.comparingDouble(e -> -e.length()));
+        sides.stream()
+            .filter(e -> !name.isEmpty())
+            .flatMap(e -> alongside(slab, view.on(e), name).stream())
+            .findFirst()
+            .ifPresent(
+                w -> {
+                  ground.add(w);
+                  marks.add(w);
+                });
+      }
+    }
+    return marks;
+  }
+
+  /** Words along the line of an edge, on either side of it, on the slab. */
+  private Optional<Mark.Words> alongside(Slab slab, Edge edge, String word) {
+    for (double off : new double[] {2.4, -2.4, 4, -4, 6, -6}) {
+      for (double t : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
+        Point u = edge.direction(t);
+        double turn = Math.toDegrees(Math.atan2(-u.y(), u.x()));
+        // Read from the bottom or from the right, never upside down.
+        double readable = turn > 90.5 ? turn - 180 : turn <= -89.5 ? turn + 180 : turn;
+        Point down = new Point(0, 1).turned(-Math.toRadians(readable));
+        Point middle = edge.at(t).plus(u.left().times(off));
+        Point base = middle.plus(down.times(Type.NOTE.capital / 2));
+        Mark.Words words = Type.NOTE.turned(base, word, Anchor.MIDDLE, readable);
+        if (slab.region().contains(view.back(middle)) && ground.isFree(Quad.of(words, 0.5))) {
+          return Optional.of(words);
         }
       }
     }

@@ -91,6 +91,7 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     marks.add(new Mark.Group("numbers", "", labels.numbers()));
     marks.add(new Mark.Group("slabs", "", labels.names()));
     marks.add(new Mark.Group("beside", "", labels.besides()));
+    marks.add(new Mark.Group("kept-clear", "", labels.zones()));
     Furniture furniture = new Furniture(facts, field, grounds(drawing));
     if (way.strip()) {
       Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + STRIP);
@@ -146,6 +147,8 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
         }
       }
     }
+    PlanDrawing.told(facts.plan(), view, Pens.PAPER)
+        .forEach(l -> ground.addLine(l.path(), l.width()));
     facts.plan().fixed().forEach(f -> line(f.shape().ring(), view, ground));
   }
 

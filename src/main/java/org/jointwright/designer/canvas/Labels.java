@@ -22,6 +22,7 @@ import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Corner;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Lettering;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
@@ -62,6 +63,7 @@ final class Labels {
     labels.letters();
     labels.numbers();
     labels.names();
+    labels.zones();
     return labels.marks;
   }
 
@@ -226,6 +228,40 @@ final class Labels {
       double both = Math.max(name, Typeface.of(Weight.REGULAR).width(thick, QUIET) + 10);
       if (!room(s, both, 40, box -> name(s.slab().id(), thick, box))) {
         room(s, name, 20, box -> nameOnly(s.slab().id(), box));
+      }
+    }
+  }
+
+  /** The names of the zones that are kept clear: in them, or beside them where they are narrow. */
+  private void zones() {
+    for (SlabLayout s : layout.slabs()) {
+      for (KeepClear zone : s.slab().keepClear()) {
+        if (zone.name().isEmpty()) {
+          continue;
+        }
+        Box box = view.boxOf(zone.outline().ring());
+        double width = Typeface.of(Weight.REGULAR).width(zone.name(), QUIET) + 6;
+        List<Box> wanted = new ArrayList<>();
+        for (double down : new double[] {0.5, 0.3, 0.7, 0.15, 0.85}) {
+          double y = box.minY() + down * box.height();
+          if (box.width() > width + 6) {
+            wanted.add(around(new Point(box.centre().x(), y), width, QUIET + 4));
+          }
+          wanted.add(around(new Point(box.maxX() + width / 2 + 4, y), width, QUIET + 4));
+          wanted.add(around(new Point(box.minX() - width / 2 - 4, y), width, QUIET + 4));
+        }
+        places
+            .takeFirst(wanted.stream().filter(b -> isInside(s.slab().region(), b)).toList())
+            .ifPresent(
+                b ->
+                    marks.add(
+                        Mark.Words.level(
+                            b.centre().plus(new Point(0, QUIET * Typeface.CAPITAL / 2)),
+                            zone.name(),
+                            QUIET,
+                            Weight.REGULAR,
+                            Anchor.MIDDLE,
+                            Role.QUIET_TEXT)));
       }
     }
   }

@@ -28,7 +28,7 @@ public enum Theme {
       case BUILDING -> "#D3CBBD";
       case STREET -> "#CFCDC8";
       case OUTLINE, CONSTRUCTION, TEXT, WALL, ON_SHOULD -> "#24221E";
-      case QUIET_TEXT, DIMENSION -> "#5B564D";
+      case QUIET_TEXT, DIMENSION, FEATURE, GIVEN, ZONE -> "#5B564D";
       case CONTRACTION -> "#35322D";
       case FILLER_LINE -> "#54371D";
       case FILLER -> "#D9B98F";

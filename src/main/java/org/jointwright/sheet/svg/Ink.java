@@ -13,6 +13,9 @@ final class Ink {
       case STREET -> "#e6e5e2";
       case OUTLINE,
           WALL,
+          FEATURE,
+          GIVEN,
+          ZONE,
           CONTRACTION,
           CONSTRUCTION,
           FILLER_LINE,
