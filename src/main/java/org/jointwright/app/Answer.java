@@ -2,10 +2,12 @@ package org.jointwright.app;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.file.LayoutWriter;
+import org.jointwright.fix.Fix;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.layout.LayoutEngine;
@@ -64,7 +66,12 @@ public record Answer(Plan asked, Layout layout, Judgement judgement) {
 
   /** The layout output, its findings and reasons in English and in the plan's own measures. */
   public String json() {
+    return json(f -> List.of());
+  }
+
+  /** The layout output with what can be done about each finding. */
+  public String json(Function<Finding, List<Fix>> fixes) {
     Words words = Words.english(UnitSystem.of(plan().unit()));
-    return LayoutWriter.write(layout, findings(), reasons(), words);
+    return LayoutWriter.write(layout, findings(), reasons(), words, fixes);
   }
 }

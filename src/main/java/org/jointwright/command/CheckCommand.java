@@ -3,6 +3,7 @@ package org.jointwright.command;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
+import org.jointwright.app.Remedies;
 import org.jointwright.check.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,8 +33,9 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Answer answer = Answer.asItStands(new PlanInput(console, plan).read());
+    Remedies remedies = new Remedies(answer.asked(), answer.layout(), answer.judgement());
     FindingLines lines = new FindingLines(answer);
-    Output.of(console, null).write(json ? answer.json() : report(answer, lines));
+    Output.of(console, null).write(json ? answer.json(remedies::of) : report(answer, lines, remedies));
     FaultReport.ofCrashedRules(console, answer.judgement());
     if (!answer.judgement().isComplete()) {
       return Outcome.FAULT;
@@ -41,9 +43,8 @@ final class CheckCommand implements Callable<Integer> {
     return answer.judgement().of(Severity.MUST).isEmpty() ? Outcome.DONE : Outcome.BROKEN;
   }
 
-  private String report(Answer answer, FindingLines lines) {
-    return why || !joints.isEmpty()
-        ? lines.report() + new ReasonLines(answer).of(joints)
-        : lines.report();
+  private String report(Answer answer, FindingLines lines, Remedies remedies) {
+    String report = lines.report(remedies::of);
+    return why || !joints.isEmpty() ? report + new ReasonLines(answer).of(joints) : report;
   }
 }

@@ -3,9 +3,11 @@ package org.jointwright.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.jointwright.app.Answer;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
+import org.jointwright.fix.Fix;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
@@ -21,11 +23,17 @@ final class FindingLines {
     this.words = Words.english(UnitSystem.of(answer.plan().unit()));
   }
 
-  /** The whole report: each slab's size and every finding, the last line the sum. */
-  String report() {
+  /**
+   * The whole report: each slab's size and every finding with the first of its fixes, the last line
+   * the sum.
+   */
+  String report(Function<Finding, List<Fix>> fixes) {
     List<String> lines = new ArrayList<>();
     answer.layout().slabs().forEach(s -> lines.add(slab(s)));
-    answer.findings().forEach(f -> lines.add(line(f)));
+    for (Finding f : answer.findings()) {
+      lines.add(line(f));
+      fixes.apply(f).stream().findFirst().map(this::line).ifPresent(lines::add);
+    }
     lines.add(
         words.say(
             "command.check.sum",
@@ -56,6 +64,10 @@ final class FindingLines {
         words.say(f.sourceKey(), f.sourceReference()),
         Length.inches(f.at().x()),
         Length.inches(f.at().y()));
+  }
+
+  private String line(Fix fix) {
+    return words.say("command.check.fix", words.say(fix.key(), fix.arguments().toArray()));
   }
 
   private int count(Severity severity) {

@@ -5,11 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jointwright.check.Finding;
 import org.jointwright.check.evidence.Judged;
 import org.jointwright.file.json.Json;
 import org.jointwright.file.json.JsonPrinter;
+import org.jointwright.fix.Fix;
 import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.PanelMeasures;
 import org.jointwright.joint.Side;
@@ -51,10 +55,15 @@ public final class LayoutWriter {
    *
    * @param findings what the rules say of it
    * @param reasons why its joints are where they are; a joint that has none here is written without
-   * @param words what the findings and the reasons are said in
+   * @param words what the findings, the reasons and the fixes are said in
+   * @param fixes what can be done about a finding; the joints that would come of it are written
    */
   public static String write(
-      Layout layout, List<Finding> findings, List<Reason> reasons, Words words) {
+      Layout layout,
+      List<Finding> findings,
+      List<Reason> reasons,
+      Words words,
+      Function<Finding, List<Fix>> fixes) {
     LayoutWriter writer = new LayoutWriter(layout.plan().unit(), reasons);
     ReasonMembers why =
         new ReasonMembers(
@@ -63,12 +72,13 @@ public final class LayoutWriter {
     members.put("unit", Json.of(layout.plan().unit().symbol()));
     members.put(
         "slabs", Json.of(layout.slabs().stream().map(s -> writer.slab(layout, s, why)).toList()));
-    List<Json> found = findings.stream().map(f -> writer.finding(f, words)).toList();
+    List<Json> found =
+        findings.stream().map(f -> writer.finding(layout, f, words, fixes.apply(f))).toList();
     members.put("findings", Json.of(found));
     return JsonPrinter.pretty(Json.of(members));
   }
 
-  private Json finding(Finding finding, Words words) {
+  private Json finding(Layout layout, Finding finding, Words words, List<Fix> fixes) {
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("rule", Json.of(finding.rule()));
     members.put("severity", Json.of(finding.severity().name().toLowerCase(Locale.ROOT)));
@@ -79,6 +89,36 @@ public final class LayoutWriter {
     String message = words.say(finding.key(), finding.arguments().toArray());
     members.put("message", Json.of(message));
     members.put("source", Json.of(words.say(finding.sourceKey(), finding.sourceReference())));
+    if (!fixes.isEmpty()) {
+      members.put("fixes", Json.of(fixes.stream().map(f -> fix(layout, f, words)).toList()));
+    }
+    return Json.of(members);
+  }
+
+  /** What a fix says, and the joints and box-outs of the slabs that it changes. */
+  private Json fix(Layout before, Fix fix, Words words) {
+    Layout after = Layouts.of(fix.edit().applyTo(before.plan()));
+    List<Json> changed = new ArrayList<>();
+    for (SlabLayout slab : after.slabs()) {
+      Optional<SlabLayout> was = before.slab(slab.slab().id());
+      if (was.isEmpty()
+          || !was.get().joints().equals(slab.joints())
+          || !was.get().boxOuts().equals(slab.boxOuts())) {
+        changed.add(laidOf(slab));
+      }
+    }
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("message", Json.of(words.say(fix.key(), fix.arguments().toArray())));
+    members.put("slabs", Json.of(changed));
+    return Json.of(members);
+  }
+
+  private Json laidOf(SlabLayout layout) {
+    ChordLines lines = new ChordLines(layout);
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(layout.slab().id()));
+    members.put("boxouts", Json.of(layout.boxOuts().stream().map(b -> boxOut(b, lines)).toList()));
+    members.put("joints", Json.of(layout.joints().stream().map(j -> Json.of(joint(j, lines))).toList()));
     return Json.of(members);
   }
 
@@ -121,6 +161,15 @@ public final class LayoutWriter {
   }
 
   private Json joint(Slab slab, Joint joint, ChordLines lines, ReasonMembers why) {
+    Map<String, Json> members = joint(joint, lines);
+    reasons.stream()
+        .filter(r -> r.slab().equals(slab.id()) && r.joint().equals(joint.id()))
+        .findFirst()
+        .ifPresent(r -> members.put("reasons", why.of(r)));
+    return Json.of(members);
+  }
+
+  private Map<String, Json> joint(Joint joint, ChordLines lines) {
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("id", Json.of(joint.id()));
     members.put("kind", Json.of(FileWords.JOINT_KIND.apply(joint.kind())));
@@ -139,11 +188,7 @@ public final class LayoutWriter {
         .ifPresent(
             w -> members.put("width", Lengths.size(joint.kept(), "width", w.inches(), unit)));
     members.put("locked", Json.of(joint.locked()));
-    reasons.stream()
-        .filter(r -> r.slab().equals(slab.id()) && r.joint().equals(joint.id()))
-        .findFirst()
-        .ifPresent(r -> members.put("reasons", why.of(r)));
-    return Json.of(members);
+    return members;
   }
 
   private Json ring(List<Edge> edges, ChordLines lines) {

@@ -23,7 +23,7 @@ public record Fix(String key, List<Object> arguments, Edit edit) {
    *
    * @param did the key of what the step is called once it is done, of the same arguments
    */
-  static Fix of(String key, String did, List<?> arguments, Edit edit) {
+  public static Fix of(String key, String did, List<?> arguments, Edit edit) {
     List<Object> all = List.copyOf(arguments);
     return new Fix(key, all, new Named(did, all, edit));
   }

@@ -170,6 +170,7 @@ class ArchitectureTest {
   void fileKnowsTheDocumentNotItsPictures() {
     only(
             "file",
+            "fix",
             "text",
             "check",
             "reason",

@@ -2,6 +2,8 @@ package org.jointwright.designer.pane;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -11,13 +13,19 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.facts.FindingFacts;
+import org.jointwright.designer.facts.FixFacts;
 import org.jointwright.designer.state.Desk;
 
-/** The findings, worst first; a click goes there. */
+/** The findings, worst first; a click goes there and shows what can be done about it. */
 final class FindingsPane extends VBox {
+  /** Fixes stand under the finding's words, right of its flag. */
+  private static final Insets UNDER = new Insets(2, 0, 0, 34);
+
   private final Board board;
   private final Theme theme;
   private List<FindingFacts> shown = List.of();
+  private List<VBox> fixes = List.of();
+  private Optional<FixFacts> offered = Optional.empty();
 
   FindingsPane(Board board, Theme theme) {
     this.board = board;
@@ -32,17 +40,73 @@ final class FindingsPane extends VBox {
     boolean isJudged = desk.laying().laid().isPresent() && !desk.plan().slabs().isEmpty();
     setVisible(isJudged);
     setManaged(isJudged);
+    Optional<FixFacts> offer = FixFacts.of(desk, board.words());
     if (now.equals(shown) && !getChildren().isEmpty()) {
+      if (!offer.equals(offered)) {
+        offered = offer;
+        showFixes();
+      }
       return;
     }
+    offered = offer;
     shown = now;
     List<Node> all = new ArrayList<>();
     Region rule = new Region();
     rule.getStyleClass().add("rule");
     all.add(rule);
     all.add(head(now));
-    now.forEach(f -> all.add(row(f)));
+    fixes = now.stream().map(f -> new VBox(2)).toList();
+    for (int i = 0; i < now.size(); i++) {
+      all.add(new VBox(row(now.get(i)), fixes.get(i)));
+    }
     getChildren().setAll(all);
+    showFixes();
+  }
+
+  /** Puts the fixes under the finding that was gone to, and nothing under the others. */
+  private void showFixes() {
+    for (int i = 0; i < fixes.size(); i++) {
+      int number = i + 1;
+      fixes
+          .get(i)
+          .getChildren()
+          .setAll(offered.filter(o -> o.finding() == number).map(this::rows).orElse(List.of()));
+    }
+  }
+
+  private List<Node> rows(FixFacts offer) {
+    if (offer.texts().isEmpty()) {
+      String why = offer.known() ? "window.fix.none" : "window.fix.looking";
+      Label quiet = wrapped(board.say(why), "source");
+      quiet.setId("fix-none");
+      VBox.setMargin(quiet, UNDER);
+      return List.of(quiet);
+    }
+    List<Node> rows = new ArrayList<>();
+    for (int i = 0; i < offer.texts().size(); i++) {
+      int index = i;
+      String text = offer.texts().get(i);
+      Label label = wrapped(text, "link");
+      HBox.setHgrow(label, Priority.ALWAYS);
+      PressedRow row =
+          new PressedRow(
+              "fix-" + (i + 1),
+              board.say("window.fix.spoken", text),
+              () -> board.change(d -> FixFacts.done(d, offer.finding(), index)),
+              label);
+      VBox.setMargin(row, UNDER);
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private static Label wrapped(String text, String style) {
+    Label label = new Label(text);
+    label.getStyleClass().add(style);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.setMinWidth(0);
+    return label;
   }
 
   private Node head(List<FindingFacts> now) {
@@ -61,15 +125,7 @@ final class FindingsPane extends VBox {
   }
 
   private Node row(FindingFacts f) {
-    Label text = new Label(f.text());
-    text.getStyleClass().add("body");
-    text.setWrapText(true);
-    text.setMinHeight(Region.USE_PREF_SIZE);
-    Label source = new Label(f.source());
-    source.getStyleClass().add("source");
-    source.setWrapText(true);
-    source.setMinHeight(Region.USE_PREF_SIZE);
-    VBox words = new VBox(2, text, source);
+    VBox words = new VBox(2, wrapped(f.text(), "body"), wrapped(f.source(), "source"));
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
     FlagIcon flag = new FlagIcon(Integer.toString(f.number()), f.severity(), theme);

@@ -2,35 +2,41 @@ package org.jointwright.designer.pane;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Notice;
+import org.jointwright.designer.state.Offer;
 import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Wish;
 
 /**
- * The threads on which all slow work is done: one lays and judges, the other reads and writes, so
- * that a plan can be saved while a long layout is worked on. Of the wishes for a layout that come
- * meanwhile, only the newest is done.
+ * The threads on which all slow work is done: one lays and judges, one reads and writes, so that a
+ * plan can be saved while a long layout is worked on, and one looks for fixes, which nothing waits
+ * for. Of the wishes for a layout that come meanwhile, only the newest is done.
  */
 public final class Workshop {
   private final ExecutorService laying = thread("laying");
   private final ExecutorService files = thread("files");
+  private final ExecutorService fixing = thread("fixing");
   private final AtomicReference<Optional<Wish>> newest = new AtomicReference<>(Optional.empty());
   private final Board board;
   private final Outside outside;
   private long asked;
+  private Optional<Offer> sought = Optional.empty();
 
   /** A workshop that works for {@code board} and has its answers from {@code outside}. */
   public Workshop(Board board, Outside outside) {
     this.board = board;
     this.outside = outside;
     board.watch(d -> d.laying().wish().ifPresent(this::ask));
+    board.watch(this::seek);
   }
 
   private static ExecutorService thread(String name) {
@@ -68,6 +74,34 @@ public final class Workshop {
     }
   }
 
+  /** Looks for fixes of the finding gone to, once for each. */
+  private void seek(Desk desk) {
+    Optional<Laid> laid = desk.laying().laid().filter(l -> desk.laying().isCurrent());
+    OptionalInt number = desk.sight().finding();
+    if (laid.isEmpty() || number.isEmpty() || number.getAsInt() > laid.get().findings().size()) {
+      return;
+    }
+    Offer none = new Offer(laid.get().generation(), number.getAsInt(), List.of());
+    if (sought.equals(Optional.of(none))) {
+      return;
+    }
+    sought = Optional.of(none);
+    fixing.execute(
+        () -> {
+          Offer offer = offer(laid.get(), none);
+          Platform.runLater(() -> board.change(d -> d.offered(offer)));
+        });
+  }
+
+  /** A fault costs the fixes and nothing else: the finding says itself what to do. */
+  private Offer offer(Laid laid, Offer none) {
+    try {
+      return outside.fixes(laid, none.finding());
+    } catch (RuntimeException fault) {
+      return none;
+    }
+  }
+
   /**
    * Does {@code work} on the thread for files, then gives what came of it to the JavaFX thread.
    *
@@ -100,5 +134,6 @@ public final class Workshop {
   public void close() {
     laying.shutdown();
     files.shutdown();
+    fixing.shutdown();
   }
 }

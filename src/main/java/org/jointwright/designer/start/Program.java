@@ -7,17 +7,25 @@ import java.util.Optional;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.PlanFiles;
+import org.jointwright.app.Remedies;
 import org.jointwright.app.UnprintableException;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Offer;
 import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Wish;
 import org.jointwright.file.PlanReading;
+import org.jointwright.fix.Fix;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
 /** The program behind the window, asked where the command line asks too. */
 final class Program implements Outside {
+  private Optional<Kept> kept = Optional.empty();
+
+  /** The remedies of what was laid last, which keep what they laid themselves. */
+  private record Kept(long generation, Remedies remedies) {}
+
   @Override
   public Opened open(Path file, Words words) {
     return switch (PlanFiles.open(file)) {
@@ -45,7 +53,21 @@ final class Program implements Outside {
   @Override
   public Laid work(Wish wish) {
     Answer answer = wish.lay() ? Answer.laid(wish.plan()) : Answer.asItStands(wish.plan());
-    return new Laid(wish.generation(), answer.layout(), answer.judgement());
+    return new Laid(wish.generation(), wish.plan(), answer.layout(), answer.judgement());
+  }
+
+  @Override
+  public Offer fixes(Laid laid, int finding) {
+    Kept last =
+        kept.filter(k -> k.generation() == laid.generation())
+            .orElseGet(
+                () ->
+                    new Kept(
+                        laid.generation(),
+                        new Remedies(laid.asked(), laid.layout(), laid.judgement())));
+    kept = Optional.of(last);
+    List<Fix> fixes = last.remedies().of(laid.findings().get(finding - 1));
+    return new Offer(laid.generation(), finding, fixes);
   }
 
   @Override

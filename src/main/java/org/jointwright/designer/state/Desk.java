@@ -139,6 +139,11 @@ public record Desk(
     return withLaying(laying.without(wish));
   }
 
+  /** With what can be done about a finding, unless the desk has gone on since. */
+  public Desk offered(Offer offer) {
+    return withLaying(laying.offered(offer));
+  }
+
   /** On the same paper as {@code other}: as large, and all of it in sight. */
   public Desk onPaperOf(Desk other) {
     Viewport v = other.viewport();

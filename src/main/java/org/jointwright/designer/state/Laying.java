@@ -8,33 +8,38 @@ import org.jointwright.plan.Plan;
  *
  * @param laid the last answer
  * @param wish the last wish
+ * @param offer what can be done about the finding that was gone to
  */
-public record Laying(Optional<Laid> laid, Optional<Wish> wish) {
+public record Laying(Optional<Laid> laid, Optional<Wish> wish, Optional<Offer> offer) {
   /** Nothing asked yet. */
-  public static final Laying NONE = new Laying(Optional.empty(), Optional.empty());
+  public static final Laying NONE =
+      new Laying(Optional.empty(), Optional.empty(), Optional.empty());
 
   /** A new wish; what was laid stays in sight meanwhile. */
   public Laying wishing(Plan plan, boolean lay) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return new Laying(laid, Optional.of(new Wish(next, plan, lay, false)));
+    return new Laying(laid, Optional.of(new Wish(next, plan, lay, false)), Optional.empty());
   }
 
   /** The same wish numbered after those of another desk, so that no answer to them fits it. */
   Laying after(Laying other) {
     long before = other.wish.map(Wish::generation).orElse(0L);
-    return new Laying(laid, wish.map(w -> new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())));
+    return new Laying(
+        laid,
+        wish.map(w -> new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())),
+        Optional.empty());
   }
 
   /** With an answer, unless a later one is here already. */
   public Laying answered(Laid answer) {
     boolean isOld = laid.filter(l -> l.generation() > answer.generation()).isPresent();
-    return isOld ? this : new Laying(Optional.of(answer), wish);
+    return isOld ? this : new Laying(Optional.of(answer), wish, Optional.empty());
   }
 
   /** Without a wish that could not be worked out, if it is the last one. */
   public Laying without(Wish given) {
     boolean isLast = wish.filter(w -> w.generation() == given.generation()).isPresent();
-    return isLast ? new Laying(laid, Optional.of(given.givenUp())) : this;
+    return isLast ? new Laying(laid, Optional.of(given.givenUp()), offer) : this;
   }
 
   /** Whether the answer in hand is that to the last wish. */
@@ -47,5 +52,19 @@ public record Laying(Optional<Laid> laid, Optional<Wish> wish) {
   /** Whether {@code answer} is that to the last wish. */
   public boolean asks(Laid answer) {
     return wish.filter(w -> w.generation() == answer.generation()).isPresent();
+  }
+
+  /** With an offer, if it is for what was laid last and nothing newer is wished. */
+  public Laying offered(Offer value) {
+    return isOpenTo(value) ? new Laying(laid, wish, Optional.of(value)) : this;
+  }
+
+  /** What is offered for the finding of that number; empty while it is not worked out. */
+  public Optional<Offer> offerFor(int finding) {
+    return offer.filter(o -> o.finding() == finding && isOpenTo(o));
+  }
+
+  private boolean isOpenTo(Offer value) {
+    return isCurrent() && laid.filter(l -> l.generation() == value.generation()).isPresent();
   }
 }

@@ -63,6 +63,12 @@ public interface Outside {
   Laid work(Wish wish);
 
   /**
+   * What can be done about the finding of that number, the worthiest first. Asked on one thread
+   * only.
+   */
+  Offer fixes(Laid laid, int finding);
+
+  /**
    * Writes the crew's sheets of a plan that has joints into a folder.
    *
    * @param file the plan's file, after which they are named

@@ -36,7 +36,7 @@ class MoveJointTest {
   private static Desk answered(Desk desk, Plan plan) {
     long generation = desk.laying().wish().orElseThrow().generation();
     return desk.answered(
-        new Laid(generation, Layouts.of(plan), new Judgement(List.of(), List.of())));
+        new Laid(generation, plan, Layouts.of(plan), new Judgement(List.of(), List.of())));
   }
 
   private static Pointer at(Desk desk, double x, double y) {

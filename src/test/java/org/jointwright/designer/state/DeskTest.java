@@ -35,7 +35,7 @@ class DeskTest {
   private static Laid answer(Desk desk) {
     Wish wish = desk.laying().wish().orElseThrow();
     Answer answer = wish.lay() ? Answer.laid(wish.plan()) : Answer.asItStands(wish.plan());
-    return new Laid(wish.generation(), answer.layout(), answer.judgement());
+    return new Laid(wish.generation(), wish.plan(), answer.layout(), answer.judgement());
   }
 
   private static Desk laid(Desk desk) {
