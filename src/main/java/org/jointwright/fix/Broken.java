@@ -5,6 +5,7 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Subject;
 import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Redraft;
+import org.jointwright.fix.line.Stop;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
@@ -91,6 +92,16 @@ final class Broken {
     return finding.subject() instanceof Subject.OnFixedObject f
         ? Optional.of(f.fixed())
         : Optional.empty();
+  }
+
+  /** What a joint of the slab is called. */
+  JointName name(Joint joint) {
+    return new JointName(slab().id(), joint.id());
+  }
+
+  /** What a line of the slab is called where another meets it. */
+  Target target(Stop stop) {
+    return marks.target(slab().id(), stop);
   }
 
   /** The slab's joints, to be changed. */

@@ -21,7 +21,7 @@ final class Deepen implements Remedy {
                   Fix.of(
                       "fix.deepen",
                       "fix.did.deepen",
-                      List.of(j.id(), least),
+                      List.of(broken.name(j), least),
                       broken.redraft().with(deep(j, least)).edit()));
             })
         .orElse(List.of());

@@ -139,7 +139,7 @@ final class Ends implements Remedy {
         Fix.of(
             "fix.straighten",
             "fix.did.straighten",
-            List.of(joint.id()),
+            List.of(broken.name(joint)),
             broken.redraft().with(joint.withPath(straight).withLocked(true)).edit()));
     var redraft = broken.redraft().without(Set.of(joint.id()));
     for (Edge e : path.edges()) {
@@ -149,15 +149,16 @@ final class Ends implements Remedy {
         Fix.of(
             "fix.pieces",
             "fix.did.pieces",
-            List.of(joint.id(), path.edges().size()),
+            List.of(broken.name(joint), path.edges().size()),
             redraft.edit()));
   }
 
   private static Fix said(Broken broken, Joint joint, Path path, Stop end, boolean on) {
+    Target target = broken.target(end);
     return Fix.of(
         on ? "fix.runOn" : "fix.cutBack",
         on ? "fix.did.runOn" : "fix.did.cutBack",
-        List.of(joint.id(), broken.marks().name(end)),
+        List.of(broken.name(joint), target.name(), target.kind()),
         broken.redraft().with(joint.withPath(path).withLocked(true)).edit());
   }
 }

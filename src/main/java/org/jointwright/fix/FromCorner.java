@@ -66,17 +66,17 @@ final class FromCorner implements Remedy {
   private static void put(Broken broken, Point corner, Stop end, Map<Path, Fix> fixes) {
     Path path = Path.straight(corner, end.at());
     String from = broken.marks().side(corner);
-    String to = broken.marks().name(end);
+    Target to = broken.target(end);
     var edit = broken.redraft().adding(JointKind.CONTRACTION, path, Purpose.INSIDE_CORNER).edit();
     boolean isLettered = broken.marks().lettering().cornerAt(corner).isPresent();
     fixes.putIfAbsent(
         path,
         from.isEmpty()
-            ? Fix.of("fix.corner.here", "fix.did.corner", List.of(to), edit)
+            ? Fix.of("fix.corner.here", "fix.did.corner", List.of(to.name(), to.kind()), edit)
             : Fix.of(
                 isLettered ? "fix.corner.lettered" : "fix.corner.side",
                 "fix.did.corner",
-                List.of(to, from),
+                List.of(to.name(), to.kind(), from),
                 edit));
   }
 

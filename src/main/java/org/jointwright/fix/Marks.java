@@ -57,14 +57,21 @@ record Marks(Lettering lettering, LengthUnit unit) {
     return of(path.start()).or(() -> of(path.end()));
   }
 
-  /** What a line is called where another meets it: a side, a joint, an object. */
-  String name(Stop stop) {
+  /** What a line is called where another meets it: a corner, a side, a joint, an object. */
+  Target target(String slab, Stop stop) {
     return switch (stop.source()) {
-      case Source.OnJoint j -> j.joint();
-      case Source.OnBoxOut b -> b.fixed();
-      case Source.OnOutline o -> side(stop.at());
-      case Source.OnOpening o -> side(stop.at());
+      case Source.OnJoint j -> Target.joint(new JointName(slab, j.joint()));
+      case Source.OnBoxOut b -> Target.object(b.fixed());
+      case Source.OnOutline o -> edge(stop.at());
+      case Source.OnOpening o -> edge(stop.at());
     };
+  }
+
+  private Target edge(Point p) {
+    return lettering
+        .cornerAt(p)
+        .map(c -> Target.corner(c.letter()))
+        .orElseGet(() -> Target.side(side(p)));
   }
 
   /** The letter of the corner at a place, or the name of the side there; empty where none is. */

@@ -21,7 +21,7 @@ final class Overlaps implements Remedy {
             Fix.of(
                 "fix.drop.one",
                 "fix.did.drop",
-                List.of(j.id()),
+                List.of(broken.name(j)),
                 broken.redraft().without(Set.of(j.id())).edit()));
       }
     }

@@ -44,7 +44,8 @@ final class PutBack implements Remedy {
                     line,
                     joint.path().start(),
                     joint.path().end().minus(joint.path().start())))
-        .ifPresent(changed -> fixes.add(fix(joint, broken.redraft().with(changed).with(joint))));
+        .ifPresent(
+            changed -> fixes.add(fix(broken, joint, broken.redraft().with(changed).with(joint))));
     // Gone, or something else under its name: laid over what lies along it.
     Set<String> along = new HashSet<>();
     for (Joint j : broken.slab().joints()) {
@@ -52,8 +53,8 @@ final class PutBack implements Remedy {
         along.add(j.id());
       }
     }
-    fixes.add(fix(joint, broken.redraft().without(along).adding(joint)));
-    fixes.add(fix(joint, broken.redraft().without(Set.of(joint.id())).adding(joint)));
+    fixes.add(fix(broken, joint, broken.redraft().without(along).adding(joint)));
+    fixes.add(fix(broken, joint, broken.redraft().without(Set.of(joint.id())).adding(joint)));
     return fixes;
   }
 
@@ -70,7 +71,7 @@ final class PutBack implements Remedy {
             });
   }
 
-  private static Fix fix(Joint joint, Redraft redraft) {
-    return Fix.of("fix.putBack", "fix.did.putBack", List.of(joint.id()), redraft.edit());
+  private static Fix fix(Broken broken, Joint joint, Redraft redraft) {
+    return Fix.of("fix.putBack", "fix.did.putBack", List.of(broken.name(joint)), redraft.edit());
   }
 }

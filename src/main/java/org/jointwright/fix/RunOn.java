@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.jointwright.fix.line.Chalk;
 import org.jointwright.fix.line.Floor;
+import org.jointwright.fix.line.Stop;
 import org.jointwright.joint.Source;
 import org.jointwright.plan.Joint;
 import org.jointwright.shape.Edge;
@@ -35,23 +36,21 @@ final class RunOn implements Remedy {
           for (Chalk.Reach reach : List.of(Chalk.Reach.THROUGH, Chalk.Reach.EDGE)) {
             Chalk.end(floor, way.end(), way.direction(1), reach, Set.of(j.id()))
                 .filter(stop -> stop.at().distance(way.end()) >= Chalk.SHORTEST)
-                .ifPresent(
-                    stop ->
-                        fixes.add(
-                            Fix.of(
-                                "fix.runThrough",
-                                "fix.did.runOn",
-                                List.of(j.id(), broken.marks().name(stop)),
-                                broken
-                                    .redraft()
-                                    .with(
-                                        j.withPath(Path.straight(way.start(), stop.at()))
-                                            .withLocked(true))
-                                    .edit())));
+                .ifPresent(stop -> fixes.add(fix(broken, j, way.start(), stop)));
           }
         }
       }
     }
     return fixes;
+  }
+
+  private static Fix fix(Broken broken, Joint joint, Point from, Stop to) {
+    Joint longer = joint.withPath(Path.straight(from, to.at())).withLocked(true);
+    Target target = broken.target(to);
+    return Fix.of(
+        "fix.runThrough",
+        "fix.did.runOn",
+        List.of(broken.name(joint), target.name(), target.kind()),
+        broken.redraft().with(longer).edit());
   }
 }

@@ -42,12 +42,12 @@ final class Shifts {
                     Fix.of(
                         key,
                         "fix.did.turn",
-                        List.of(line.joints().getFirst().id()),
+                        List.of(broken.name(line.joints().getFirst())),
                         broken.redraft().with(changed).edit()));
   }
 
   private static Fix said(Broken broken, Straight line, List<Joint> changed, double by) {
-    String id = line.joints().getFirst().id();
+    JointName id = broken.name(line.joints().getFirst());
     Length far = Length.inches(by);
     var edit = broken.redraft().with(changed).edit();
     return broken

@@ -34,7 +34,7 @@ final class TakeOut implements Remedy {
     return Fix.of(
         ids.size() == 1 ? "fix.drop.one" : "fix.drop.line",
         "fix.did.drop",
-        List.of(id),
+        List.of(new JointName(broken.slab().id(), id)),
         broken.redraft().without(ids).edit());
   }
 }

@@ -47,7 +47,7 @@ public final class EditNames {
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
       case FixedEdit.Move move -> words.say("window.did.move", move.id());
       case JobEdit job -> words.say("window.did.job");
-      case Named named -> words.say(named.key(), named.arguments().toArray());
+      case Named named -> words.say(named.key(), FixFacts.named(named.arguments(), before, words));
       case Together together ->
           together.edits().isEmpty()
               ? words.say("window.did.change")

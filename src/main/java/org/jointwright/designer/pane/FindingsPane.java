@@ -19,7 +19,7 @@ import org.jointwright.designer.state.Desk;
 /** The findings, worst first; a click goes there and shows what can be done about it. */
 final class FindingsPane extends VBox {
   /** Fixes stand under the finding's words, right of its flag. */
-  private static final Insets UNDER = new Insets(2, 0, 0, 34);
+  private static final Insets UNDER = new Insets(2, 0, 0, 45);
 
   private final Board board;
   private final Theme theme;
