@@ -1,7 +1,9 @@
 package org.jointwright.fix;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
 import org.jointwright.check.Subject;
 import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Redraft;
@@ -19,13 +21,15 @@ final class Broken {
   private final Plan asked;
   private final Layout layout;
   private final Finding finding;
+  private final Judgement judged;
   private final SlabLayout laid;
   private final Floor floor;
   private final Marks marks;
 
-  Broken(Plan asked, Layout layout, Finding finding) {
+  Broken(Plan asked, Layout layout, Judgement judged, Finding finding) {
     this.asked = asked;
     this.layout = layout;
+    this.judged = judged;
     this.finding = finding;
     laid =
         layout
@@ -48,6 +52,17 @@ final class Broken {
   /** The finding. */
   Finding finding() {
     return finding;
+  }
+
+  /** The same layout with another of its findings looked at. */
+  Broken at(Finding other) {
+    return new Broken(asked, layout, judged, other);
+  }
+
+  /** What the rules found on the same slab besides. */
+  Stream<Finding> others() {
+    return judged.findings().stream()
+        .filter(f -> f.slab().equals(finding.slab()) && !f.equals(finding));
   }
 
   /** Its slab, as it was laid. */

@@ -30,6 +30,9 @@ final class FillBoxOut implements Remedy {
 
   private static final int MOST_STEPS = 60;
 
+  /** An object this near to a side stands at it, inches. */
+  private static final double AT_SIDE = 6;
+
   @Override
   public List<Fix> proposals(Broken broken) {
     Optional<FixedObject> object = broken.fixed().flatMap(broken.plan()::fixedObject);
@@ -83,22 +86,51 @@ final class FillBoxOut implements Remedy {
 
   /** Squares turned so that their corners lie along the slab's joints or sides, and a circle. */
   private static List<Ring> anew(Broken broken, Ring object) {
-    Point middle = object.box().centre();
-    double reach =
-        object.edges().stream()
-            .flatMap(e -> Stream.of(e.start(), e.at(0.5)))
-            .mapToDouble(p -> p.distance(middle))
-            .max()
-            .orElse(0);
     List<Ring> rings = new ArrayList<>();
-    for (Point u : directions(broken)) {
-      double half = Math.ceil((reach + CLEAR) * Math.sqrt(2)) + 1;
-      Ring square = BoxedOut.square(middle, u, half);
-      rings.add(square);
-      rings.add(BoxedOut.square(middle, u.turned(Math.PI / 4), half));
+    for (Point middle : middles(broken, object)) {
+      for (Point u : directions(broken)) {
+        rings.add(square(object, middle, u));
+        rings.add(square(object, middle, u.turned(Math.PI / 4)));
+      }
     }
+    Point middle = object.box().centre();
+    double reach = around(object).mapToDouble(p -> p.distance(middle)).max().orElse(0);
     rings.add(BoxedOut.circle(middle, Math.ceil(reach + CLEAR)));
     return rings;
+  }
+
+  private static Stream<Point> around(Ring object) {
+    return object.edges().stream()
+        .flatMap(e -> Stream.of(0.0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875).map(e::at));
+  }
+
+  /** The square with two corners in a direction that stands clear of an object. */
+  private static Ring square(Ring object, Point middle, Point u) {
+    double half =
+        around(object)
+            .map(p -> p.minus(middle))
+            .mapToDouble(p -> Math.abs(p.dot(u)) + Math.abs(p.cross(u)))
+            .max()
+            .orElse(0);
+    return BoxedOut.square(middle, u, Math.ceil(half + CLEAR * Math.sqrt(2)));
+  }
+
+  /** The middle of a box-out: on the slab's corner or side where the object stands at one. */
+  private static List<Point> middles(Broken broken, Ring object) {
+    List<Point> middles = new ArrayList<>();
+    Ring outline = broken.slab().outline().ring();
+    outline.vertices().stream()
+        .filter(p -> object.contains(p) || object.distance(p) <= AT_SIDE)
+        .forEach(middles::add);
+    Point middle = object.box().centre();
+    for (Edge e : outline.edges()) {
+      Point foot = e.at(e.nearest(middle));
+      if (object.contains(foot) || object.distance(foot) <= AT_SIDE) {
+        middles.add(foot);
+      }
+    }
+    middles.add(middle);
+    return middles;
   }
 
   private static List<Point> directions(Broken broken) {

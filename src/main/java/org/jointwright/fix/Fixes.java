@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
+import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 
@@ -20,15 +22,21 @@ public final class Fixes {
 
   private static final Map<String, List<Remedy>> BY_RULE =
       Map.ofEntries(
-          Map.entry("M1", List.of(new AcrossPanel(), new EvenOut(), new FromCorner())),
+          Map.entry("M1", List.of(new Causes(), new AcrossPanel(), new EvenOut(), new FromCorner())),
           Map.entry(
-              "M2", List.of(new AcrossPanel(), new EvenOut(), new TakeOut(), new FromCorner())),
-          Map.entry("M3", List.of(new FromCorner(), new ThroughCorner(), new RunOn())),
-          Map.entry("M4", List.of(new MeetSquare(), new EvenOut(), new TakeOut())),
-          Map.entry("M5", List.of(new EvenOut(), new TakeOut())),
+              "M2",
+              List.of(
+                  new Causes(),
+                  new AcrossPanel(),
+                  new EvenOut(),
+                  new TakeOut(),
+                  new FromCorner())),
+          Map.entry("M3", List.of(new Causes(), new FromCorner(), new ThroughCorner(), new RunOn())),
+          Map.entry("M4", List.of(new MeetSquare(), new Causes(), new EvenOut(), new TakeOut())),
+          Map.entry("M5", List.of(new Causes(), new EvenOut(), new TakeOut())),
           Map.entry("M6", List.of(new Ends(), new Overlaps())),
           Map.entry("M7", List.of(new FillEdge(), new FillBoxOut())),
-          Map.entry("M8", List.of(new FromHole(), new FromCorner(), new AcrossPanel())),
+          Map.entry("M8", List.of(new Causes(), new FromHole(), new FromCorner(), new AcrossPanel())),
           Map.entry("M9", List.of(new PutBack())),
           Map.entry("S1", List.of(new RunOn(), new LineUp(), new TakeOut())),
           Map.entry("S9", List.of(new Deepen())));
@@ -44,8 +52,9 @@ public final class Fixes {
    * @param finding one of the findings of {@code layout}
    */
   public static List<Fix> of(Plan asked, Layout layout, Finding finding) {
-    Broken broken = new Broken(asked, layout, finding);
-    Trial trial = new Trial(asked, layout, finding);
+    Judgement judged = Checks.judge(asked, layout);
+    Broken broken = new Broken(asked, layout, judged, finding);
+    Trial trial = new Trial(asked, layout, judged, finding);
     List<Trial.Helped> helped = new ArrayList<>();
     Set<Plan> seen = new HashSet<>();
     int tried = 0;

@@ -21,8 +21,8 @@ final class MeetSquare implements Remedy {
   /** A corner farther off than this is not hard by, inches. */
   private static final double HARD_BY = 48;
 
-  /** A turn over this makes another joint of it, the cosine: about 40 degrees. */
-  private static final double MOST_TURN = 0.77;
+  /** A turn over this makes another joint of it, the cosine: about 75 degrees. */
+  private static final double MOST_TURN = 0.26;
 
   @Override
   public List<Fix> proposals(Broken broken) {

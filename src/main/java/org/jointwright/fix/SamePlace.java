@@ -59,6 +59,13 @@ record SamePlace(Layout before, Layout after) {
         && excess(now) <= excess(old) + SLACK;
   }
 
+  /** Whether the later finding is of a piece of the panel that the earlier is of, and no worse. */
+  boolean isPiece(Finding old, Finding now) {
+    return isNoWorse(old, now)
+        && middle(before, old).filter(r -> r.contains(now.at())).isPresent()
+        && middle(after, now).isPresent();
+  }
+
   private static double excess(Finding f) {
     return f.limit() == 0
         ? Math.abs(f.measured())

@@ -1,6 +1,7 @@
 package org.jointwright.fix;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,11 +23,11 @@ final class Trial {
   private final Finding finding;
   private final Judgement judged;
 
-  Trial(Plan asked, Layout before, Finding finding) {
+  Trial(Plan asked, Layout before, Judgement judged, Finding finding) {
     this.asked = asked;
     this.before = before;
     this.finding = finding;
-    judged = Checks.judge(asked, before);
+    this.judged = judged;
   }
 
   /**
@@ -117,27 +118,33 @@ final class Trial {
         .count();
   }
 
-  /** Whether every finding that weighs as much was there before, at its place, and no smaller. */
+  /**
+   * Whether every finding that weighs as much was there before, at its place, and no smaller. Of a
+   * panel that was cut several pieces may still break what it broke, if there is less to find in
+   * all.
+   */
   private boolean breaksNothing(Layout after, Judgement now) {
     SamePlace place = new SamePlace(before, after);
+    List<Finding> were = judged.findings().stream().filter(this::weighs).toList();
+    List<Finding> are = now.findings().stream().filter(this::weighs).toList();
     Set<Integer> free = new LinkedHashSet<>();
-    for (int i = 0; i < judged.findings().size(); i++) {
+    for (int i = 0; i < were.size(); i++) {
       free.add(i);
     }
-    for (Finding f : now.findings()) {
-      if (weighs(f)) {
-        Optional<Integer> old =
-            free.stream()
-                .filter(i -> place.isNoWorse(judged.findings().get(i), f))
-                .min(
-                    java.util.Comparator.comparingDouble(
-                        i -> judged.findings().get(i).at().distance(f.at())));
-        if (old.isEmpty()) {
-          return false;
-        }
+    boolean isInPieces = false;
+    for (Finding f : are) {
+      Optional<Integer> old =
+          free.stream()
+              .filter(i -> place.isNoWorse(were.get(i), f))
+              .min(Comparator.comparingDouble(i -> were.get(i).at().distance(f.at())));
+      if (old.isPresent()) {
         free.remove(old.get());
+      } else if (were.stream().anyMatch(b -> place.isPiece(b, f))) {
+        isInPieces = true;
+      } else {
+        return false;
       }
     }
-    return true;
+    return !isInPieces || are.size() < were.size();
   }
 }
