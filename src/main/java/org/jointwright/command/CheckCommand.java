@@ -35,7 +35,8 @@ final class CheckCommand implements Callable<Integer> {
     Answer answer = Answer.asItStands(new PlanInput(console, plan).read());
     Remedies remedies = new Remedies(answer.asked(), answer.layout(), answer.judgement());
     FindingLines lines = new FindingLines(answer);
-    Output.of(console, null).write(json ? answer.json(remedies::of) : report(answer, lines, remedies));
+    Output.of(console, null)
+        .write(json ? answer.json(remedies::of) : report(answer, lines, remedies));
     FaultReport.ofCrashedRules(console, answer.judgement());
     if (!answer.judgement().isComplete()) {
       return Outcome.FAULT;

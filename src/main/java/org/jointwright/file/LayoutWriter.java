@@ -118,7 +118,8 @@ public final class LayoutWriter {
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("id", Json.of(layout.slab().id()));
     members.put("boxouts", Json.of(layout.boxOuts().stream().map(b -> boxOut(b, lines)).toList()));
-    members.put("joints", Json.of(layout.joints().stream().map(j -> Json.of(joint(j, lines))).toList()));
+    members.put(
+        "joints", Json.of(layout.joints().stream().map(j -> Json.of(joint(j, lines))).toList()));
     return Json.of(members);
   }
 

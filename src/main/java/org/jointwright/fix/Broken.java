@@ -27,14 +27,15 @@ final class Broken {
   private final Marks marks;
 
   Broken(Plan asked, Layout layout, Judgement judged, Finding finding) {
+    this(asked, layout, judged, finding, finding.slab());
+  }
+
+  private Broken(Plan asked, Layout layout, Judgement judged, Finding finding, String slab) {
     this.asked = asked;
     this.layout = layout;
     this.judged = judged;
     this.finding = finding;
-    laid =
-        layout
-            .slab(finding.slab())
-            .orElseThrow(() -> new IllegalArgumentException("no slab " + finding.slab()));
+    laid = layout.slab(slab).orElseThrow(() -> new IllegalArgumentException("no slab " + slab));
     floor = Floor.of(layout.plan(), laid.slab());
     marks = new Marks(Lettering.of(layout.plan()), layout.plan().unit());
   }
@@ -57,6 +58,11 @@ final class Broken {
   /** The same layout with another of its findings looked at. */
   Broken at(Finding other) {
     return new Broken(asked, layout, judged, other);
+  }
+
+  /** The same finding seen from another slab, of which something may be done about it. */
+  Broken from(String slab) {
+    return new Broken(asked, layout, judged, finding, slab);
   }
 
   /** What the rules found on the same slab besides. */
@@ -85,11 +91,13 @@ final class Broken {
     return marks;
   }
 
-  /** The panel that it is about. */
+  /** The panel that it is about; of a whole slab the panel that it points at. */
   Optional<Panel> panel() {
-    return finding
-        .panel()
-        .flatMap(id -> laid.panels().stream().filter(p -> p.id().equals(id)).findFirst());
+    return finding.subject() instanceof Subject.OnSlab
+        ? laid.panels().stream().filter(p -> p.region().contains(finding.at())).findFirst()
+        : finding
+            .panel()
+            .flatMap(id -> laid.panels().stream().filter(p -> p.id().equals(id)).findFirst());
   }
 
   /** The joint that it is about. */

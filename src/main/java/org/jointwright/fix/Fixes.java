@@ -22,23 +22,28 @@ public final class Fixes {
 
   private static final Map<String, List<Remedy>> BY_RULE =
       Map.ofEntries(
-          Map.entry("M1", List.of(new Causes(), new AcrossPanel(), new EvenOut(), new FromCorner())),
+          Map.entry(
+              "M1", List.of(new Causes(), new AcrossPanel(), new EvenOut(), new FromCorner())),
           Map.entry(
               "M2",
               List.of(
-                  new Causes(),
-                  new AcrossPanel(),
-                  new EvenOut(),
-                  new TakeOut(),
-                  new FromCorner())),
-          Map.entry("M3", List.of(new Causes(), new FromCorner(), new ThroughCorner(), new RunOn())),
+                  new Causes(), new AcrossPanel(), new EvenOut(), new TakeOut(), new FromCorner())),
+          Map.entry(
+              "M3", List.of(new Causes(), new FromCorner(), new ThroughCorner(), new RunOn())),
           Map.entry("M4", List.of(new MeetSquare(), new Causes(), new EvenOut(), new TakeOut())),
           Map.entry("M5", List.of(new Causes(), new EvenOut(), new TakeOut())),
           Map.entry("M6", List.of(new Ends(), new Overlaps())),
           Map.entry("M7", List.of(new FillEdge(), new FillBoxOut())),
-          Map.entry("M8", List.of(new Causes(), new FromHole(), new FromCorner(), new AcrossPanel())),
+          Map.entry(
+              "M8", List.of(new Causes(), new FromHole(), new FromCorner(), new AcrossPanel())),
           Map.entry("M9", List.of(new PutBack())),
           Map.entry("S1", List.of(new RunOn(), new LineUp(), new TakeOut())),
+          Map.entry("S3", List.of(new EvenOut())),
+          Map.entry("S4", List.of(new EvenOut(), new AcrossPanel())),
+          Map.entry("S5", List.of(new MeetSquare())),
+          Map.entry("S7", List.of(new MeetNeighbour())),
+          Map.entry("S8", List.of(new EvenOut(), new MeetSquare(), new TakeOut())),
+          Map.entry("N1", List.of(new CutTip())),
           Map.entry("S9", List.of(new Deepen())));
 
   private Fixes() {}

@@ -111,13 +111,18 @@ class FixLawTest {
         (kind, is) -> {
           List<Double> was = were.get(kind);
           assertThat(was).as("%s brings %s", what, kind).isNotNull();
-          if (!isFewer || !PANELS.contains(kind.substring(kind.indexOf(' ') + 1, kind.indexOf(':')))) {
-            assertThat(is.size()).as("%s brings more of %s", what, kind).isLessThanOrEqualTo(was.size());
+          if (!isFewer
+              || !PANELS.contains(kind.substring(kind.indexOf(' ') + 1, kind.indexOf(':')))) {
+            assertThat(is.size())
+                .as("%s brings more of %s", what, kind)
+                .isLessThanOrEqualTo(was.size());
           }
           for (int i = 0; i < is.size(); i++) {
             double most = was.get(Math.min(i, was.size() - 1));
             double limit = isFewer ? was.getFirst() : most;
-            assertThat(is.get(i)).as("%s makes %s worse", what, kind).isLessThanOrEqualTo(limit + 1e-3);
+            assertThat(is.get(i))
+                .as("%s makes %s worse", what, kind)
+                .isLessThanOrEqualTo(limit + 1e-3);
           }
         });
   }
