@@ -9,6 +9,7 @@ import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Straight;
 import org.jointwright.joint.Source;
 import org.jointwright.plan.Joint;
+import org.jointwright.practice.Angles;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
@@ -20,6 +21,9 @@ import org.jointwright.shape.Point;
 final class MeetSquare implements Remedy {
   /** A corner farther off than this is not hard by, inches. */
   private static final double HARD_BY = 48;
+
+  /** How far inside a limit a joint is turned to, radians: a quarter of a degree. */
+  private static final double INSIDE = Math.toRadians(0.25);
 
   /** A turn over this makes another joint of it, the cosine: about 75 degrees. */
   private static final double MOST_TURN = 0.26;
@@ -48,7 +52,10 @@ final class MeetSquare implements Remedy {
   private static void turns(Broken broken, Straight line, List<Fix> fixes) {
     List<Point> ends = line.ends();
     Point middle = ends.getFirst().towards(ends.getLast(), 0.5);
-    for (Point heading : headings(broken.floor(), line, ends)) {
+    List<Point> square = headings(broken.floor(), line, ends);
+    List<Point> headings = new ArrayList<>(square);
+    square.forEach(h -> justEnough(broken, line, h).ifPresent(headings::add));
+    for (Point heading : headings) {
       for (Point pivot : List.of(ends.getFirst(), ends.getLast(), middle)) {
         Shifts.turned(broken, line, pivot, heading, "fix.turn.square").ifPresent(fixes::add);
       }
@@ -65,6 +72,22 @@ final class MeetSquare implements Remedy {
         }
       }
     }
+  }
+
+  /** The heading as near to a line's own as the limit of its angle lets it be. */
+  private static Optional<Point> justEnough(Broken broken, Straight line, Point square) {
+    double most =
+        switch (broken.finding().rule()) {
+          case "S5" -> Angles.EDGE.value();
+          case "M4" -> 90 - Angles.ACUTE.value();
+          default -> 0;
+        };
+    Point u = line.heading();
+    double off = Math.atan2(square.cross(u), square.dot(u));
+    double kept = Math.toRadians(most) - INSIDE;
+    return most > 0 && Math.abs(off) > kept
+        ? Optional.of(square.turned(Math.copySign(kept, off)))
+        : Optional.empty();
   }
 
   /** The headings in which a line would be square to what it meets at an end. */

@@ -1,0 +1,79 @@
+package org.jointwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
+import org.jointwright.file.PlanReading;
+import org.jointwright.fix.Fix;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
+import org.junit.jupiter.api.Test;
+
+/** Joints laid anew, where no small change helps. */
+class RemediesTest {
+  private static Plan broken(String name) {
+    Path file = Path.of("src/test/resources/cases/broken").resolve(name + ".json");
+    return switch (PlanFiles.open(file)) {
+      case PlanReading.ReadPlan read -> read.plan();
+      case PlanReading.Refused refused -> throw new AssertionError(refused.problems());
+    };
+  }
+
+  private static List<Fix> fixes(Answer answer, Finding finding) {
+    return new Remedies(answer.asked(), answer.layout(), answer.judgement()).of(finding);
+  }
+
+  private static Finding first(Answer answer, String rule) {
+    return answer.judgement().of(Severity.MUST).stream()
+        .filter(f -> f.rule().equals(rule))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aBareSlabIsLaidAndNothingIsBrokenThen() {
+    Answer bare = Answer.asItStands(broken("u-shape-without-joints"));
+    List<Fix> fixes = fixes(bare, first(bare, "M3"));
+    assertThat(fixes).singleElement().extracting(Fix::key).isEqualTo("fix.layAnew.slab");
+    Answer after = Answer.asItStands(fixes.getFirst().edit().applyTo(bare.plan()));
+    assertThat(after.judgement().of(Severity.MUST)).isEmpty();
+  }
+
+  @Test
+  void aSmallChangeComesBeforeLayingAnew() {
+    Answer answer = Answer.asItStands(broken("drive-without-its-middle-joint"));
+    assertThat(fixes(answer, first(answer, "M1")))
+        .isNotEmpty()
+        .noneMatch(f -> f.key().startsWith("fix.layAnew"));
+  }
+
+  @Test
+  void aLockedJointThatIsInTheWayIsSetFreeOnlyWhereItIsSaidSo() {
+    Outline outline =
+        Outline.of(
+            List.of(new Point(0, 0), new Point(480, 0), new Point(480, 480), new Point(0, 480)));
+    Joint across =
+        Joint.of(
+                "J1",
+                JointKind.CONTRACTION,
+                org.jointwright.shape.Path.straight(new Point(12, 0), new Point(12, 480)),
+                Purpose.SPACING)
+            .withLocked(true);
+    Plan plan =
+        Plan.EMPTY.withSlabs(
+            List.of(Slab.of("slab", outline).withLaid(List.of(across), List.of())));
+    Answer answer = Answer.asItStands(plan);
+    List<Fix> fixes = fixes(answer, first(answer, "M5"));
+    assertThat(fixes).singleElement().extracting(Fix::key).isEqualTo("fix.layAnew.unlocked");
+    Answer after = Answer.asItStands(fixes.getFirst().edit().applyTo(plan));
+    assertThat(after.judgement().of(Severity.MUST)).isEmpty();
+  }
+}

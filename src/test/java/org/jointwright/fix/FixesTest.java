@@ -1,0 +1,193 @@
+package org.jointwright.fix;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
+import org.jointwright.check.judge.Checks;
+import org.jointwright.joint.Layouts;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+import org.junit.jupiter.api.Test;
+
+/** What is offered first for plans that were broken on purpose, and for how many anything is. */
+class FixesTest {
+  private static final Path BROKEN = Path.of("src/test/resources/cases/broken");
+
+  private static CasePlans broken(String name) {
+    return CasePlans.in(BROKEN).stream()
+        .filter(c -> c.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Finding finding(CasePlans c, String rule) {
+    return Checks.judge(c.asked(), c.layout()).findings().stream()
+        .filter(f -> f.rule().equals(rule))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Fix> fixes(CasePlans c, String rule) {
+    return Fixes.of(c.asked(), c.layout(), finding(c, rule));
+  }
+
+  private static List<String> said(CasePlans c, String rule) {
+    Words words = Words.english(UnitSystem.of(c.layout().plan().unit()));
+    return fixes(c, rule).stream().map(f -> words.say(f.key(), f.arguments().toArray())).toList();
+  }
+
+  private static Slab mended(CasePlans c, String rule) {
+    Plan plan = fixes(c, rule).getFirst().edit().applyTo(c.layout().plan());
+    assertThat(Checks.judge(Layouts.of(plan)).of(Severity.MUST)).isEmpty();
+    return plan.slabs().getFirst();
+  }
+
+  private static void assertRuns(Joint joint, double x1, double y1, double x2, double y2) {
+    Point from = new Point(12 * x1, 12 * y1);
+    Point to = new Point(12 * x2, 12 * y2);
+    Point start = joint.path().start();
+    boolean forward = start.distance(from) <= start.distance(to);
+    assertThat((forward ? from : to).distance(start)).isCloseTo(0, within(0.1));
+    assertThat((forward ? to : from).distance(joint.path().end())).isCloseTo(0, within(0.1));
+  }
+
+  @Test
+  void aMissingJointIsPutAcrossBothPanelsSoThatItMakesNoTee() {
+    CasePlans c = broken("drive-without-its-middle-joint");
+    assertThat(said(c, "M1").getFirst())
+        .isEqualTo("Add a joint across panel P3, at 20′-0″ on side B–C.");
+    Slab slab = mended(c, "M1");
+    Joint added = slab.joints().getLast();
+    assertRuns(added, 0, 20, 20, 20);
+    assertThat(added.locked()).as("what a hand laid stays").isTrue();
+  }
+
+  @Test
+  void aJointOffCentreIsMovedWithAllThatMeetsIt() {
+    CasePlans c = broken("drive-with-its-long-joint-off-centre");
+    assertThat(said(c, "M1").getFirst())
+        .isEqualTo("Move joint J1 by 3′-6″, to 10′-0″ on side A–B.");
+    assertRuns(mended(c, "M1").joints().getFirst(), 10, 0, 10, 40);
+  }
+
+  @Test
+  void aMetricPlanHasItsMarksAtWholeCentimetres() {
+    CasePlans c = broken("metric-slab-with-an-uneven-joint");
+    assertThat(said(c, "M1")).contains("Move joint J2 by 585 mm, to 3.750 m on side A–D.");
+  }
+
+  @Test
+  void aSlantedJointIsTurnedSquare() {
+    CasePlans c = broken("slanting-cross-joint");
+    assertThat(said(c, "M4")).containsExactly("Turn joint J3 squarer to what it meets.");
+  }
+
+  @Test
+  void aStripIsRidOfTheJointThatMakesIt() {
+    assertThat(said(broken("sliver-along-the-side"), "M5")).contains("Take joint J3 out.");
+  }
+
+  @Test
+  void aJointThatEndsShortRunsOnToTheEdge() {
+    CasePlans c = broken("joint-short-of-the-edge");
+    assertThat(said(c, "M6").getFirst()).isEqualTo("Run joint J2 on to side B–C.");
+    assertThat(said(c, "M1").getFirst())
+        .as("for the panel that it leaves open too")
+        .isEqualTo("Run joint J2 on to side B–C.");
+    mended(c, "M1");
+  }
+
+  @Test
+  void aJointOffTheSlabIsCutBackToItsEdge() {
+    CasePlans c = broken("joint-off-the-slab");
+    assertThat(said(c, "M6").getFirst()).isEqualTo("Cut joint J4 back to side A–D.");
+    mended(c, "M6");
+  }
+
+  @Test
+  void aBareWallGetsFillerAndOnlyThenTheWordThatTheSlabFloats() {
+    CasePlans c = broken("house-wall-without-filler");
+    assertThat(said(c, "M7"))
+        .containsExactly(
+            "Set filler all along side A–B.",
+            "Say that the slab floats along side A–B, if nothing holds it there.");
+    assertThat(mended(c, "M7").joints()).anyMatch(j -> j.kind() == JointKind.ISOLATION);
+  }
+
+  @Test
+  void aColumnAtTheEdgeIsBoxedOutByATriangleWhoseCornerMeetsAJoint() {
+    CasePlans c = broken("column-at-the-edge-without-a-box-out");
+    Slab slab = mended(c, "M7");
+    assertThat(slab.boxOuts()).singleElement();
+    assertThat(slab.boxOuts().getFirst().outline().vertices()).hasSize(3);
+  }
+
+  @Test
+  void aLockedJointIsPutBack() {
+    CasePlans c = broken("locked-joint-moved");
+    Plan plan = fixes(c, "M9").getFirst().edit().applyTo(c.layout().plan());
+    assertThat(Checks.judge(c.asked(), Layouts.of(plan)).findings())
+        .noneMatch(f -> f.rule().equals("M9"));
+  }
+
+  @Test
+  void aShallowJointIsCutAsDeepAsTheSlabAsks() {
+    CasePlans c = broken("joint-a-hair-short-of-the-edge");
+    Plan shallow =
+        c.layout()
+            .plan()
+            .withSlab(
+                "slab",
+                s -> s.withLaid(s.joints().stream().map(FixesTest::shallow).toList(), s.boxOuts()));
+    CasePlans made = new CasePlans("shallow", shallow, Layouts.of(shallow));
+    assertThat(said(made, "S9")).containsExactly("Cut joint J1 1″ deep.");
+  }
+
+  private static Joint shallow(Joint j) {
+    return new Joint(
+        j.id(),
+        j.kind(),
+        j.path(),
+        j.locked(),
+        j.purpose(),
+        j.how(),
+        java.util.Optional.of(Length.inches(0.75)),
+        j.width(),
+        j.kept());
+  }
+
+  @Test
+  void mostOfWhatWasBrokenOnPurposeHasAFix() {
+    Map<String, List<Boolean>> byRule = new TreeMap<>();
+    for (CasePlans c : CasePlans.in(BROKEN)) {
+      for (Finding f : Checks.judge(c.asked(), c.layout()).of(Severity.MUST)) {
+        byRule
+            .computeIfAbsent(f.rule(), r -> new ArrayList<>())
+            .add(!Fixes.of(c.asked(), c.layout(), f).isEmpty());
+      }
+    }
+    Map<String, Double> share = new TreeMap<>();
+    byRule.forEach(
+        (rule, has) -> share.put(rule, has.stream().filter(b -> b).count() / (double) has.size()));
+    // What has none wants several joints at once: bare slabs, rings, one spacing for all panels.
+    Map<String, Double> least =
+        Map.of(
+            "M1", 0.7, "M2", 0.9, "M3", 0.6, "M4", 1.0, "M5", 1.0, "M6", 1.0, "M7", 1.0, "M8", 0.25,
+            "M9", 1.0);
+    assertThat(share.keySet()).isEqualTo(new java.util.TreeSet<>(least.keySet()));
+    least.forEach((rule, s) -> assertThat(share.get(rule)).as(rule).isGreaterThanOrEqualTo(s));
+  }
+}
