@@ -8,10 +8,10 @@
  * limit.
  *
  * <p>Here is what a rule and a finding are. The rules stand by what they look at, in {@code panel},
- * {@code line} and {@code hold}; the list of them all, and the judging, in {@code judge}: start at
- * {@link org.jointwright.check.judge.Checks}. What they look at is worked out once, in {@code
- * evidence}, from {@code face} and {@code along}. To add a rule: one class that implements {@link
- * org.jointwright.check.Check}, a line in {@code Checks.ALL}, its texts in {@code
+ * {@code line}, {@code hold} and {@code wish}; the list of them all, and the judging, in {@code
+ * judge}: start at {@link org.jointwright.check.judge.Checks}. What they look at is worked out
+ * once, in {@code evidence}, from {@code face} and {@code along}. To add a rule: one class that
+ * implements {@link org.jointwright.check.Check}, a line in {@code Checks.ALL}, its texts in {@code
  * check.properties}, and the tests that {@code EveryRuleTest} asks for.
  *
  * <p>Tolerances always favour the layout: 1/2 in on lengths, 1 degree on angles, 0.01 on aspect.

@@ -11,21 +11,28 @@ import java.util.TreeMap;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.measure.Volume;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Feature;
+import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
+import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.How;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Jointing;
+import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Kept;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Pour;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.SpacingRule;
@@ -44,6 +51,10 @@ public final class Sketch {
   private final Outline outline;
   private Jointing jointing = Jointing.DEFAULT;
   private final List<Slab> beside = new ArrayList<>();
+  private final List<KeepClear> zones = new ArrayList<>();
+  private final List<GivenJoint> given = new ArrayList<>();
+  private Pour pour = Pour.UNLIMITED;
+  private LengthUnit unit = LengthUnit.FOOT;
   private double thickness = 4;
 
   private Sketch(Outline outline) {
@@ -159,6 +170,50 @@ public final class Sketch {
     return this;
   }
 
+  /** Locks the joint that was added last. */
+  public Sketch locked() {
+    joints.add(joints.removeLast().withLocked(true));
+    return this;
+  }
+
+  public Sketch metric() {
+    unit = LengthUnit.METRE;
+    return this;
+  }
+
+  public Sketch minPanel(double inches) {
+    jointing =
+        new Jointing(
+            jointing.rule(),
+            jointing.maxSpacing(),
+            jointing.aspect(),
+            Optional.of(Length.inches(inches)),
+            jointing.preference(),
+            Kept.NOTHING);
+    return this;
+  }
+
+  public Sketch keepClear(String name, double... xy) {
+    zones.add(KeepClear.of(name, Outline.of(points(xy))));
+    return this;
+  }
+
+  public Sketch given(double... xy) {
+    given.add(GivenJoint.of(Path.through(points(xy))));
+    return this;
+  }
+
+  public Sketch feature(int edge, double from, double to) {
+    Feature door = Feature.of(FeatureKind.GARAGE_DOOR, from, to);
+    edges.put(edge, EdgeSetting.OPEN.withFeatures(List.of(door)));
+    return this;
+  }
+
+  public Sketch pour(Optional<Volume> most, Optional<Length> strip) {
+    pour = new Pour(most, strip, Kept.NOTHING);
+    return this;
+  }
+
   /** Another sketch's slab beside this one, under that name. */
   public Sketch beside(String id, Sketch other) {
     beside.add(other.plan().slabs().getFirst().withId(id));
@@ -190,10 +245,12 @@ public final class Sketch {
             .withEdges(edges)
             .withOpenings(openings)
             .withJointing(jointing)
+            .withKeepClear(zones)
             .withLaid(joints, boxOuts);
     List<Slab> slabs = new ArrayList<>(List.of(slab));
     slabs.addAll(beside);
-    return Plan.EMPTY.withSlabs(slabs).withFixed(fixed);
+    Plan none = Plan.EMPTY;
+    return new Plan(unit, none.north(), none.job(), slabs, fixed, given, pour, none.kept());
   }
 
   /** What a rule finds, by all weights. */

@@ -12,6 +12,7 @@ import org.jointwright.check.face.RoundBoxOuts;
 import org.jointwright.joint.Cutout;
 import org.jointwright.joint.Cutouts;
 import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
@@ -55,6 +56,17 @@ public final class Judged {
   /** The slab with the joints and box-outs that were laid. */
   public Slab slab() {
     return laid.slab();
+  }
+
+  /** The same slab with one joint left out. */
+  public Judged without(String joint) {
+    return withOnly(slab().joints().stream().filter(j -> !j.id().equals(joint)).toList());
+  }
+
+  /** The same slab with these joints and no others. */
+  public Judged withOnly(List<Joint> others) {
+    Layout bare = Layouts.of(plan().withSlab(slab().id(), s -> s.withLaid(others, s.boxOuts())));
+    return new Judged(asked, bare, bare.slab(slab().id()).orElseThrow());
   }
 
   /** The plan that was laid. */

@@ -3,7 +3,6 @@ package org.jointwright.check.evidence;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.practice.JointMarks;
 import org.jointwright.practice.Tolerance;
-import org.jointwright.shape.Edge;
 
 /** Whole marks of the tape along an edge. */
 public final class Marks {
@@ -12,10 +11,14 @@ public final class Marks {
 
   private Marks() {}
 
-  /** How far a place on an edge is off a whole mark from the nearer-to-whole end, inches. */
-  public static double offWhole(Edge edge, double along, UnitSystem units) {
-    double length = edge.length();
-    return Math.min(off(along * length, units), off((1 - along) * length, units));
+  /**
+   * How far a place on a side is off a whole mark, from the end where it is less; inches.
+   *
+   * @param length the side's length, inches
+   * @param along how far the place is from its first end, inches
+   */
+  public static double offWhole(double length, double along, UnitSystem units) {
+    return Math.min(off(along, units), off(length - along, units));
   }
 
   private static double off(double distance, UnitSystem units) {

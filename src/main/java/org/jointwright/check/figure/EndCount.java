@@ -27,10 +27,12 @@ public record EndCount(int onEdges, int square, int onStraight, int whole) {
         along.size(),
         (int) along.stream().filter(e -> e.offSquare() <= SQUARE).count(),
         straight.size(),
-        (int)
-            straight.stream()
-                .filter(e -> Marks.offWhole(e.edge(), e.along(), units) <= Marks.NEAR)
-                .count());
+        (int) straight.stream().filter(e -> isWhole(e, units)).count());
+  }
+
+  private static boolean isWhole(End e, UnitSystem units) {
+    double length = e.edge().length();
+    return Marks.offWhole(length, e.along() * length, units) <= Marks.NEAR;
   }
 
   /** The share of ends that are square to their edge; 1 without ends. */

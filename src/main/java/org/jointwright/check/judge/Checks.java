@@ -2,6 +2,7 @@ package org.jointwright.check.judge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jointwright.check.Check;
 import org.jointwright.check.CrashedRule;
 import org.jointwright.check.Finding;
@@ -9,10 +10,13 @@ import org.jointwright.check.Judgement;
 import org.jointwright.check.evidence.Judged;
 import org.jointwright.check.hold.IsolationWhereHeld;
 import org.jointwright.check.line.Anchorage;
+import org.jointwright.check.line.CrookedJoints;
 import org.jointwright.check.line.LockedJoints;
 import org.jointwright.check.line.MissedNeighbours;
+import org.jointwright.check.line.OffMarkJoints;
 import org.jointwright.check.line.ShallowJoints;
 import org.jointwright.check.line.SlantedEnds;
+import org.jointwright.check.line.SpareJoints;
 import org.jointwright.check.line.Tees;
 import org.jointwright.check.panel.AcuteAngles;
 import org.jointwright.check.panel.FeatherCorners;
@@ -24,14 +28,17 @@ import org.jointwright.check.panel.ScrappyPanels;
 import org.jointwright.check.panel.StretchedPanels;
 import org.jointwright.check.panel.UnevenPanels;
 import org.jointwright.check.panel.WholePanels;
+import org.jointwright.check.wish.ClashingSettings;
+import org.jointwright.check.wish.ClearZones;
+import org.jointwright.check.wish.LargePours;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Plan;
 
 /** Judges layouts by every rule. */
 public final class Checks {
-  /** Every rule, in the order they are reported. */
-  public static final List<Check> ALL =
+  /** The rules that must hold of any layout. */
+  private static final List<Check> MUST =
       List.of(
           new LongPanels(),
           new StretchedPanels(),
@@ -42,14 +49,26 @@ public final class Checks {
           new IsolationWhereHeld(),
           new WholePanels(),
           new LockedJoints(),
+          new ClearZones());
+
+  private static final List<Check> OTHERS =
+      List.of(
           new Tees(),
+          new SpareJoints(MUST),
           new UnevenPanels(),
           new LongPanelsOnTheWhole(),
           new SlantedEnds(),
+          new OffMarkJoints(),
           new MissedNeighbours(),
           new ScrappyPanels(),
           new ShallowJoints(),
-          new FeatherCorners());
+          new CrookedJoints(),
+          new LargePours(),
+          new FeatherCorners(),
+          new ClashingSettings(MUST));
+
+  /** Every rule, in the order they are reported. */
+  public static final List<Check> ALL = Stream.of(MUST, OTHERS).flatMap(List::stream).toList();
 
   private Checks() {}
 

@@ -35,8 +35,8 @@ class EveryRuleTest {
     assertThat(Checks.ALL)
         .extracting(Check::rule)
         .containsExactly(
-            "M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "S1", "S3", "S4", "S5", "S7",
-            "S8", "S9", "N1");
+            "M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "M10", "S1", "S2", "S3", "S4",
+            "S5", "S6", "S7", "S8", "S9", "S10", "P1", "N1", "C1");
   }
 
   @ParameterizedTest

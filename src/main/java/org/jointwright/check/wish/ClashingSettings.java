@@ -1,0 +1,170 @@
+package org.jointwright.check.wish;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jointwright.check.Check;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
+import org.jointwright.check.Subject;
+import org.jointwright.check.evidence.Judged;
+import org.jointwright.joint.Source;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Joint;
+import org.jointwright.practice.Cited;
+import org.jointwright.practice.PanelShape;
+import org.jointwright.practice.Tolerance;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.jts.InscribedCircle;
+
+/**
+ * C1, clashing settings: what the user asks cannot be had at once, whoever lays the joints. Said
+ * only where an argument shows it:
+ *
+ * <ul>
+ *   <li>A panel is no wider than it is long. Where joints may stand no farther apart than the
+ *       narrowest panel is wide, no panel meets both.
+ *   <li>A corner that a locked joint makes too sharp, a strip that it makes too narrow, and a
+ *       locked joint that bends, runs along an edge or leaves the slab stay so whatever is laid
+ *       besides: more joints only cut panels smaller.
+ * </ul>
+ */
+public final class ClashingSettings implements Check {
+  private static final Set<String> LASTING = Set.of("M4", "M5", "M6");
+
+  /** The messages of rules that no further joint can mend. */
+  private static final Set<String> FOR_GOOD =
+      Set.of(
+          "check.m4.tooSharp",
+          "check.m5.tooNarrow",
+          "check.m6.bent",
+          "check.m6.outside",
+          "check.m6.alongEdge",
+          "check.m6.onOther");
+
+  private final List<Check> must;
+
+  /**
+   * Ready to look at locked joints alone.
+   *
+   * @param must the rules that must hold
+   */
+  public ClashingSettings(List<Check> must) {
+    this.must = List.copyOf(must);
+  }
+
+  @Override
+  public String rule() {
+    return "C1";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.NOTE;
+  }
+
+  @Override
+  public List<Cited> sources() {
+    return List.of(Cited.plan());
+  }
+
+  @Override
+  public List<Finding> findings(Judged slab) {
+    List<Finding> findings = new ArrayList<>();
+    spacing(slab).ifPresent(findings::add);
+    findings.addAll(locked(slab));
+    return findings;
+  }
+
+  private Optional<Finding> spacing(Judged slab) {
+    double spacing = slab.spacing().inches();
+    Length least = PanelShape.narrowest(slab.slab().jointing());
+    if (spacing + 2 * Tolerance.LENGTH_INCHES >= least.inches()) {
+      return Optional.empty();
+    }
+    // A slab narrower than the narrowest panel is let off by that rule.
+    InscribedCircle widest = InscribedCircle.of(slab.slab().region());
+    if (widest.diameter() < least.inches()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        finding(
+            slab,
+            new Subject.OnSlab(),
+            widest.centre(),
+            spacing,
+            least.inches(),
+            "check.c1.spacing",
+            slab.slab().id(),
+            slab.spacing(),
+            least));
+  }
+
+  private List<Finding> locked(Judged slab) {
+    if (slab.locked().isEmpty()) {
+      return List.of();
+    }
+    Judged bare = slab.withOnly(List.of());
+    Judged alone = slab.withOnly(slab.locked());
+    Set<String> own = forGood(bare).stream().map(Finding::key).collect(Collectors.toSet());
+    Set<String> said = new HashSet<>();
+    List<Finding> findings = new ArrayList<>();
+    for (Finding f : forGood(alone)) {
+      Optional<String> joint = f.joint().or(() -> nearest(alone, f));
+      if (!own.contains(f.key()) && joint.isPresent() && said.add(joint.get() + f.key())) {
+        findings.add(
+            finding(
+                slab,
+                new Subject.OnJoint(joint.get()),
+                f.at(),
+                f.measured(),
+                f.limit(),
+                switch (f.rule()) {
+                  case "M4" -> "check.c1.lockedSharp";
+                  case "M5" -> "check.c1.lockedNarrow";
+                  default -> "check.c1.lockedRun";
+                },
+                joint.get(),
+                "M6".equals(f.rule()) ? f.rule() : measure(f, f.measured()),
+                measure(f, f.limit())));
+      }
+    }
+    return findings;
+  }
+
+  private static Object measure(Finding f, double value) {
+    return f.rule().equals("M5") ? Length.inches(value) : value;
+  }
+
+  private List<Finding> forGood(Judged slab) {
+    return must.stream()
+        .filter(c -> LASTING.contains(c.rule()))
+        .flatMap(c -> c.findings(slab).stream())
+        .filter(f -> f.severity() == Severity.MUST && FOR_GOOD.contains(f.key()))
+        .toList();
+  }
+
+  /** The locked joint beside a panel that runs nearest to the place of its finding. */
+  private static Optional<String> nearest(Judged slab, Finding f) {
+    Point at = f.at();
+    Set<String> beside =
+        slab.faces().stream()
+            .filter(p -> f.panel().equals(Optional.of(p.id())))
+            .flatMap(p -> p.steps())
+            .flatMap(
+                s ->
+                    s.source() instanceof Source.OnJoint j
+                        ? Stream.of(j.joint())
+                        : Stream.<String>empty())
+            .collect(Collectors.toSet());
+    return slab.joints().stream()
+        .filter(j -> beside.contains(j.id()))
+        .min(Comparator.comparingDouble(j -> j.path().distance(at)))
+        .map(Joint::id);
+  }
+}
