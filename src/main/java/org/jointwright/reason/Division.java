@@ -36,8 +36,15 @@ final class Division {
   static Optional<Origin> of(Ground ground, Joint joint) {
     Division work = new Division(ground, joint);
     return joint.path().edges().size() == 1 && joint.path().edges().getFirst() instanceof Segment s
-        ? work.straight(s)
+        ? work.straight(upwards(s))
         : Optional.empty();
+  }
+
+  /** To the right, or up: what is found must not hang on which end of the joint comes first. */
+  private static Segment upwards(Segment s) {
+    Point d = s.end().minus(s.start());
+    boolean backwards = d.x() < -1e-6 || (d.x() <= 1e-6 && d.y() < 0);
+    return backwards ? s.reversed() : s;
   }
 
   private Optional<Origin> straight(Segment s) {
@@ -54,7 +61,9 @@ final class Division {
             .flatMap(l -> l.even(ground.anchors(), own()).stream())
             .max(Comparator.comparingInt(Origin.Even::of).thenComparingDouble(Origin.Even::whole))
             .map(e -> e);
-    return even.or(() -> looks.stream().flatMap(l -> l.between().stream()).findFirst());
+    return even.or(() -> side(s.start()))
+        .or(() -> side(s.end()))
+        .or(() -> looks.stream().flatMap(l -> l.between().stream()).findFirst());
   }
 
   /** What is met on the way square to a joint, to its left (below 0) and to its right. */
@@ -112,7 +121,22 @@ final class Division {
         if (round.get(i).edge() instanceof Arc a
             && a.distance(end) <= Ground.ON
             && isRadial(a, end)) {
-          return onArc(round, i, a, end);
+          return onRun(round, i, a, end);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The equal parts of a straight side on which the joint ends, where nothing runs beside it. */
+  private Optional<Origin> side(Point end) {
+    for (List<Side> round : ground.rounds()) {
+      for (int i = 0; i < round.size(); i++) {
+        if (round.get(i).edge() instanceof Segment s
+            && s.distance(end) <= Ground.ON
+            && s.start().distance(end) > 1
+            && s.end().distance(end) > 1) {
+          return onRun(round, i, s, end).filter(o -> o instanceof Origin.Even);
         }
       }
     }
@@ -124,14 +148,15 @@ final class Division {
     return Math.abs(end.minus(a.centre()).unit().cross(e.direction(0))) <= BESIDE;
   }
 
-  private Optional<Origin> onArc(List<Side> round, int index, Arc arc, Point end) {
+  /** What it divides of a run of edges that are one line or one circle. */
+  private Optional<Origin> onRun(List<Side> round, int index, Edge run, Point end) {
     int n = round.size();
     int first = index;
-    while (isSame(round.get(Math.floorMod(first - 1, n)).edge(), arc) && index - first < n - 1) {
+    while (isSame(round.get(Math.floorMod(first - 1, n)).edge(), run) && index - first < n - 1) {
       first--;
     }
     int last = index;
-    while (isSame(round.get(Math.floorMod(last + 1, n)).edge(), arc) && last - first < n - 1) {
+    while (isSame(round.get(Math.floorMod(last + 1, n)).edge(), run) && last - first < n - 1) {
       last++;
     }
     boolean closed = last - first == n - 1;
@@ -155,7 +180,7 @@ final class Division {
     }
     return closed
         ? roundCircle(marks, self, before, round.get(index).source())
-        : alongArc(
+        : alongRun(
             marks,
             self,
             before,
@@ -163,14 +188,22 @@ final class Division {
             round.get(Math.floorMod(last + 1, n)).source());
   }
 
-  private static boolean isSame(Edge e, Arc arc) {
-    return e instanceof Arc a
-        && a.centre().distance(arc.centre()) < 1
-        && Math.abs(a.radius() - arc.radius()) < 1
-        && a.sweep() * arc.sweep() > 0;
+  private static boolean isSame(Edge e, Edge run) {
+    return switch (run) {
+      case Segment s ->
+          e instanceof Segment t
+              && t.length() > 0
+              && s.direction(0).dot(t.direction(0)) > 0
+              && Math.abs(s.direction(0).cross(t.direction(0))) <= BESIDE;
+      case Arc arc ->
+          e instanceof Arc a
+              && a.centre().distance(arc.centre()) < 1
+              && Math.abs(a.radius() - arc.radius()) < 1
+              && a.sweep() * arc.sweep() > 0;
+    };
   }
 
-  private Optional<Origin> alongArc(
+  private Optional<Origin> alongRun(
       List<Map.Entry<Double, Source>> marks, double self, double whole, Source from, Source to) {
     Stops stops = new Stops();
     stops.add(-self, from, /* beside= */ true);

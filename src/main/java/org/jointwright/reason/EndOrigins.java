@@ -226,20 +226,32 @@ final class EndOrigins {
     if (onward.isEmpty() && !ground.isOnEdge(end)) {
       ground.joints().stream()
           .filter(j -> !j.id().equals(joint.id()) && j.path().distance(end) <= Ground.ON)
-          .min(Comparator.comparingDouble(j -> j.path().distance(end)))
+          .min(
+              Comparator.comparingDouble((Joint j) -> j.path().distance(end))
+                  .thenComparing(Joint::id))
           .ifPresent(j -> found.add(new Origin.EndsOn(where, j.id())));
     }
   }
 
   private void radial() {
-    for (Side side : ground.sidesAt(end)) {
-      if (side.edge() instanceof Arc a
-          && Math.abs(end.minus(a.centre()).unit().dot(onward)) > RADIAL
-          && joint.path().edges().size() == 1) {
-        found.add(new Origin.Radial(where, side.source(), a.centre()));
-        return;
-      }
-    }
+    ground.sidesAt(end).stream()
+        .filter(side -> side.edge() instanceof Arc a && isRadial(a))
+        .min(
+            // An end where two arcs of one circle meet is on both: the lower one has it.
+            Comparator.comparingLong((Side side) -> Math.round(64 * side.edge().distance(end)))
+                .thenComparingDouble(side -> side.edge().at(0.5).y())
+                .thenComparingDouble(side -> side.edge().at(0.5).x()))
+        .ifPresent(
+            side -> {
+              if (side.edge() instanceof Arc a) {
+                found.add(new Origin.Radial(where, side.source(), a.centre()));
+              }
+            });
+  }
+
+  private boolean isRadial(Arc a) {
+    return joint.path().edges().size() == 1
+        && Math.abs(end.minus(a.centre()).unit().dot(onward)) > RADIAL;
   }
 
   private void boxOutSide() {
@@ -256,17 +268,22 @@ final class EndOrigins {
     for (Tape t : ground.lettering().tapesAt(end, Ground.ON)) {
       double at = t.distanceTo(end);
       if (isWhole(at, step)) {
-        found.add(new Origin.WholeMark(where, t.from().letter(), t.name(), at));
+        found.add(new Origin.WholeMark(where, t.from().letter(), t.name(), whole(at, step)));
         return;
       }
       if (isWhole(t.length() - at, step)) {
-        found.add(new Origin.WholeMark(where, t.to().letter(), t.name(), t.length() - at));
+        double mark = whole(t.length() - at, step);
+        found.add(new Origin.WholeMark(where, t.to().letter(), t.name(), mark));
         return;
       }
     }
   }
 
   private static boolean isWhole(double inches, double step) {
-    return Math.abs(inches - step * Math.rint(inches / step)) <= MARK;
+    return Math.abs(inches - whole(inches, step)) <= MARK;
+  }
+
+  private static double whole(double inches, double step) {
+    return step * Math.rint(inches / step);
   }
 }

@@ -108,9 +108,9 @@ public sealed interface Origin {
   /**
    * It stands between two lines that run beside it, at unequal distances.
    *
-   * @param from the line on its left, seen from its start
+   * @param from the line on its left, seen the way in which it runs to the right, or straight up
    * @param before the distance to it
-   * @param to the line on its right
+   * @param to the line on the other side
    * @param after the distance to that
    */
   record Between(Where where, Source from, double before, Source to, double after)

@@ -35,6 +35,7 @@ public record Reason(
             case Origin.SlabsMeet e -> Purpose.SHARED_EDGE;
             case Origin.CornerTip e -> Purpose.CORNER;
             case Origin.BoxOutCorner e -> Purpose.BOX_OUT;
+            case Origin.BoxOutSide e -> Purpose.BOX_OUT;
             case Origin.InsideCorner e -> Purpose.INSIDE_CORNER;
             default -> Purpose.SPACING;
           };

@@ -76,7 +76,9 @@ public final class Reasons {
       List<Origin> ends = new ArrayList<>(EndOrigins.of(ground, joint, true));
       ends.addAll(EndOrigins.of(ground, joint, false));
       WholeOrigins.concentric(ground, joint).ifPresent(ends::add);
-      Division.of(ground, joint).ifPresent(ends::add);
+      if (ends.stream().noneMatch(Reasons::fixesPlace)) {
+        Division.of(ground, joint).ifPresent(ends::add);
+      }
       ends.sort(Comparator.comparingInt(Reasons::weight));
       found.addAll(ends);
       if (found.stream().allMatch(o -> o instanceof Origin.WholeMark)) {
@@ -84,6 +86,14 @@ public final class Reasons {
       }
     }
     return found;
+  }
+
+  /** Whether an origin leaves no choice: how a joint divides the rest is chance then. */
+  private static boolean fixesPlace(Origin o) {
+    return o instanceof Origin.InsideCorner
+        || o instanceof Origin.BoxOutCorner
+        || o instanceof Origin.FeatureEnd
+        || o instanceof Origin.GivenJointEnd;
   }
 
   /** How much an origin tells, the most telling first. */

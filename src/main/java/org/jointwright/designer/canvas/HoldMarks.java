@@ -76,7 +76,9 @@ final class HoldMarks {
           Picks.joint(desk.plan(), pick)
               .ifPresent(
                   j -> {
-                    marks.addAll(CrackMarks.of(desk.plan(), pick.slab(), j, view));
+                    desk.laying()
+                        .whyHere(pick)
+                        .ifPresent(r -> marks.addAll(CrackMarks.of(r, view, words)));
                     marks.addAll(JointTape.picked(desk, pick.slab(), j, words));
                   });
       case Pick.AtEdge pick ->

@@ -47,7 +47,7 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
             ? List.of(
                 Deed.of("take-out", words.say("window.deed.takeOut"), CornerFacts.without(corner)))
             : List.of();
-    return new Facts(
+    return Facts.saying(
         names.corner(at),
         words.say("window.kind.corner"),
         rows,

@@ -7,7 +7,7 @@ import org.jointwright.text.Words;
 /** What can be said while an outline is drawn. */
 record DraftFacts(Words words) {
   Facts facts() {
-    return new Facts(
+    return Facts.saying(
         words.say("window.draft.title"),
         words.say("window.kind.slab"),
         List.of(),

@@ -57,7 +57,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
     }
     Names names = new Names(desk.plan(), words);
     String kind = e instanceof Segment ? "window.kind.side" : "window.kind.arc";
-    return new Facts(names.side(e), words.say(kind), rows, deeds(e), why);
+    return Facts.saying(names.side(e), words.say(kind), rows, deeds(e), why);
   }
 
   private Row length(Edge e) {

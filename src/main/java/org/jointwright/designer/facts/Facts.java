@@ -9,20 +9,42 @@ import java.util.List;
  * @param kind what it is
  * @param rows the facts
  * @param deeds the buttons under them
- * @param why why a joint is there, or what else is to be said, in paragraphs
+ * @param notes why a joint is there, or what else is to be said
  */
-public record Facts(String title, String kind, List<Row> rows, List<Deed> deeds, List<String> why) {
+public record Facts(String title, String kind, List<Row> rows, List<Deed> deeds, List<Note> notes) {
+  /** Something that is said under the facts. */
+  public record Note(Kind kind, String text) {}
+
+  /** How a note is set. */
+  public enum Kind {
+    /** Above the others. */
+    TITLE,
+    /** A paragraph. */
+    BODY,
+    /** What the dashed line on the plan is. */
+    CRACK,
+    /** Small and quiet. */
+    QUIET
+  }
+
   /** Copies the lists. */
   public Facts {
     rows = List.copyOf(rows);
     deeds = List.copyOf(deeds);
-    why = List.copyOf(why);
+    notes = List.copyOf(notes);
+  }
+
+  /** Facts with plain paragraphs under them. */
+  static Facts saying(
+      String title, String kind, List<Row> rows, List<Deed> deeds, List<String> said) {
+    return new Facts(
+        title, kind, rows, deeds, said.stream().map(t -> new Note(Kind.BODY, t)).toList());
   }
 
   /** What tells these facts from those of something else: whose they are, and which. */
   public List<String> shape() {
     return java.util.stream.Stream.concat(
-            java.util.stream.Stream.of(title, kind, why.toString()),
+            java.util.stream.Stream.of(title, kind),
             java.util.stream.Stream.concat(
                 rows.stream().map(r -> r.id() + r.getClass().getSimpleName()),
                 deeds.stream().map(d -> d.id() + d.label())))

@@ -45,7 +45,7 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
     rows.addAll(
         new FromSides(desk.plan(), slab, words)
             .rows("fixed", object.shape().ring().box().centre(), this::moved));
-    return new Facts(
+    return Facts.saying(
         object.id(),
         kind(object.kind()),
         rows,

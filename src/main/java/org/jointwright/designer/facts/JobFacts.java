@@ -32,7 +32,7 @@ record JobFacts(Desk desk, Words words) {
             ? List.of(words.say("window.job.begin"), words.say("window.job.examples"))
             : List.of(words.say("window.job.pick"));
     String title = job.name().isBlank() ? words.say("window.job.unnamed") : job.name();
-    return new Facts(title, words.say("window.kind.job"), rows, deeds, why);
+    return Facts.saying(title, words.say("window.kind.job"), rows, deeds, why);
   }
 
   private static Job named(Job job, String name) {

@@ -65,7 +65,7 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
         words.say(kind(joint.kind())),
         rows,
         deeds,
-        new Why(desk, pick.slab(), joint, words).paragraphs());
+        new Why(desk, pick, words).notes());
   }
 
   private Desk locked(Desk d, boolean value) {

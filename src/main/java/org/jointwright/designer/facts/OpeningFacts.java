@@ -34,7 +34,7 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
     rows.add(size("opening-deep", "window.opening.deep", box, false));
     Point corner = new Point(box.minX(), box.minY());
     rows.addAll(new FromSides(desk.plan(), slab, words).rows("opening", corner, this::moved));
-    return new Facts(
+    return Facts.saying(
         words.say("window.opening.title"),
         words.say("window.kind.opening"),
         rows,

@@ -30,7 +30,7 @@ record SheetFacts(Desk desk, Words words) {
                 "sheet-cut",
                 words.say("window.sheets.cut"),
                 words.say(isLaid ? "window.sheets.ready" : "window.sheets.open")));
-    return new Facts(
+    return Facts.saying(
         words.say("window.step.sheets"), words.say("window.kind.sheets"), rows, deeds, why);
   }
 }

@@ -43,7 +43,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             "slab-area",
             words.say("window.slab.area"),
             words.print(new Area(slab.region().area()))));
-    return new Facts(id, words.say("window.kind.slab"), rows, deeds(), List.of());
+    return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), List.of());
   }
 
   private String use(Use use) {

@@ -3,39 +3,55 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.facts.Facts.Kind;
+import org.jointwright.designer.facts.Facts.Note;
 import org.jointwright.designer.state.Desk;
-import org.jointwright.plan.Corner;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.drawing.Numbering;
 import org.jointwright.plan.Joint;
-import org.jointwright.plan.Lettering;
-import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Plan;
+import org.jointwright.reason.Origin;
+import org.jointwright.reason.Reason;
+import org.jointwright.reason.words.ReasonWords;
 import org.jointwright.text.Words;
 
-/** Why a joint is there, from what it was laid for and what it starts from. */
-record Why(Desk desk, String slab, Joint joint, Words words) {
-  List<String> paragraphs() {
-    List<String> out = new ArrayList<>();
-    out.add(words.say("window.why.title"));
-    Lettering lettering = Lettering.of(desk.plan());
-    Optional<Corner> start =
-        lettering.cornerAt(joint.path().start()).or(() -> lettering.cornerAt(joint.path().end()));
-    out.add(
-        switch (joint.purpose()) {
-          case SPACING -> words.say("window.why.spacing", slab);
-          case INSIDE_CORNER ->
-              start
-                  .map(c -> words.say("window.why.insideCorner", c.letter()))
-                  .orElse(words.say("window.why.someInsideCorner"));
-          case BOX_OUT -> words.say("window.why.boxOut");
-          case ISOLATION -> words.say("window.why.isolation");
-          case SHARED_EDGE -> words.say("window.why.sharedEdge");
-          case CORNER -> words.say("window.why.corner");
-        });
-    if (joint.purpose() == Purpose.INSIDE_CORNER && start.isPresent()) {
-      out.add(words.say("window.why.crack"));
+/** Why the joint that is picked is there, once that is worked out. */
+record Why(Desk desk, Pick.AtJoint pick, Words words) {
+  /** More origins than this are no longer read. Marks stand in the rows above and are left out. */
+  private static final int MOST = 3;
+
+  List<Note> notes() {
+    List<Note> notes = new ArrayList<>();
+    notes.add(new Note(Kind.TITLE, words.say("window.why.title")));
+    Optional<Reason> reason = desk.laying().whyHere(pick);
+    if (reason.isEmpty()) {
+      notes.add(new Note(Kind.QUIET, words.say("window.why.working")));
+      return notes;
     }
-    if (joint.locked()) {
-      out.add(words.say("window.why.locked"));
-    }
-    return out;
+    ReasonWords say = new ReasonWords(desk.plan(), words, this::name);
+    reason.get().origins().stream()
+        .filter(o -> !(o instanceof Origin.WholeMark))
+        .map(o -> say.origin(reason.get(), o))
+        .distinct()
+        .limit(MOST)
+        .forEach(t -> notes.add(new Note(Kind.BODY, t)));
+    say.without(reason.get()).forEach(t -> notes.add(new Note(Kind.BODY, t)));
+    say.crack(reason.get()).ifPresent(t -> notes.add(new Note(Kind.CRACK, t)));
+    say.rule(reason.get()).ifPresent(t -> notes.add(new Note(Kind.QUIET, t)));
+    return notes;
+  }
+
+  /** Joints are called by their numbers on the plan, several in one line by one. */
+  private String name(String slab, String joint) {
+    Plan plan = desk.plan();
+    Optional<Joint> found =
+        plan.slab(slab).stream()
+            .flatMap(s -> s.joints().stream())
+            .filter(j -> j.id().equals(joint))
+            .findFirst();
+    return found
+        .flatMap(j -> Numbering.of(plan).of(slab, j))
+        .map(i -> words.say("reason.line.joint", Integer.toString(i.number())))
+        .orElseGet(() -> words.say("reason.line.someJoint"));
   }
 }

@@ -27,6 +27,8 @@ final class FactsPane extends VBox {
   private Pick pick = Pick.NOTHING;
   private List<RowNode> rows = List.of();
   private List<Deed> deeds = List.of();
+  private List<Facts.Note> shown = List.of();
+  private final VBox notes = new VBox(6);
 
   /**
    * The facts of {@code board}.
@@ -39,12 +41,14 @@ final class FactsPane extends VBox {
     this.job = job;
     getStyleClass().add("facts");
     setId("facts");
+    notes.setId("facts-notes");
     board.watch(this::show);
   }
 
   private void show(Desk desk) {
     Facts facts = FactsOf.desk(desk, board.words());
     deeds = facts.deeds();
+    show(facts.notes());
     if (facts.shape().equals(shape) && desk.picked().equals(pick)) {
       for (int i = 0; i < rows.size(); i++) {
         rows.get(i).update(facts.rows().get(i));
@@ -54,6 +58,15 @@ final class FactsPane extends VBox {
     shape = facts.shape();
     pick = desk.picked();
     rebuild(facts);
+  }
+
+  /** Shows what is said; it may come later than the rows, in which a hand may be typing. */
+  private void show(List<Facts.Note> said) {
+    if (said.equals(shown)) {
+      return;
+    }
+    shown = said;
+    notes.getChildren().setAll(said.stream().map(NoteNode::of).toList());
   }
 
   private void rebuild(Facts facts) {
@@ -70,15 +83,7 @@ final class FactsPane extends VBox {
     if (!facts.deeds().isEmpty()) {
       all.add(buttons(facts.deeds()));
     }
-    List<String> why = facts.why();
-    for (int i = 0; i < why.size(); i++) {
-      Label label = new Label(why.get(i));
-      boolean isTitle = i == 0 && why.size() > 1 && desk().picked() instanceof Pick.AtJoint;
-      label.getStyleClass().add(isTitle ? "section" : "body");
-      label.setWrapText(true);
-      label.setMinHeight(Region.USE_PREF_SIZE);
-      all.add(label);
-    }
+    all.add(notes);
     getChildren().setAll(all);
     rows.stream().filter(r -> focused.equals(Optional.of(r.row().id()))).forEach(RowNode::focus);
     if (hadFocus && !holdsFocus()) {
@@ -92,10 +97,6 @@ final class FactsPane extends VBox {
       n = n.getParent();
     }
     return n != null;
-  }
-
-  private Desk desk() {
-    return board.desk();
   }
 
   private static Node head(Facts facts) {

@@ -14,22 +14,36 @@ import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.designer.state.Outside;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.WhyHere;
 import org.jointwright.designer.state.Wish;
 
 /**
  * The threads on which all slow work is done: one lays and judges, one reads and writes, so that a
- * plan can be saved while a long layout is worked on, and one looks for fixes, which nothing waits
- * for. Of the wishes for a layout that come meanwhile, only the newest is done.
+ * plan can be saved while a long layout is worked on; one looks for fixes and one for reasons,
+ * which nothing waits for. Of the wishes for a layout that come meanwhile, only the newest is done;
+ * so with the questions why a joint is there.
  */
 public final class Workshop {
   private final ExecutorService laying = thread("laying");
   private final ExecutorService files = thread("files");
   private final ExecutorService fixing = thread("fixing");
+  private final ExecutorService reasons = thread("reasons");
+  private final AtomicReference<Optional<Question>> question =
+      new AtomicReference<>(Optional.empty());
   private final AtomicReference<Optional<Wish>> newest = new AtomicReference<>(Optional.empty());
   private final Board board;
   private final Outside outside;
   private long asked;
   private Optional<Offer> sought = Optional.empty();
+  private Optional<Question> lastQuestion = Optional.empty();
+
+  /** Why a joint of a layout is where it is. */
+  private record Question(Laid laid, Pick.AtJoint pick) {
+    boolean isSame(Question other) {
+      return laid.generation() == other.laid.generation() && pick.equals(other.pick);
+    }
+  }
 
   /** A workshop that works for {@code board} and has its answers from {@code outside}. */
   public Workshop(Board board, Outside outside) {
@@ -37,6 +51,7 @@ public final class Workshop {
     this.outside = outside;
     board.watch(d -> d.laying().wish().ifPresent(this::ask));
     board.watch(this::seek);
+    board.watch(this::askWhy);
   }
 
   private static ExecutorService thread(String name) {
@@ -57,6 +72,30 @@ public final class Workshop {
     asked = wish.generation();
     newest.set(Optional.of(wish));
     laying.execute(this::work);
+  }
+
+  /** Asks about the joint that is picked, once for each layout that it is a part of. */
+  private void askWhy(Desk desk) {
+    if (!(desk.picked() instanceof Pick.AtJoint pick) || !desk.laying().isCurrent()) {
+      return;
+    }
+    Optional<Question> next = desk.laying().laid().map(l -> new Question(l, pick));
+    if (next.isEmpty() || lastQuestion.filter(q -> q.isSame(next.get())).isPresent()) {
+      return;
+    }
+    lastQuestion = next;
+    question.set(next);
+    reasons.execute(() -> question.getAndSet(Optional.empty()).ifPresent(this::answer));
+  }
+
+  private void answer(Question asking) {
+    try {
+      WhyHere why = outside.why(asking.laid(), asking.pick());
+      Platform.runLater(() -> board.change(d -> d.explained(why)));
+    } catch (Throwable fault) {
+      Notice notice = trouble("window.notice.fault", fault);
+      Platform.runLater(() -> board.change(d -> d.told(notice)));
+    }
   }
 
   private void work() {
@@ -135,5 +174,6 @@ public final class Workshop {
     laying.shutdown();
     files.shutdown();
     fixing.shutdown();
+    reasons.shutdown();
   }
 }

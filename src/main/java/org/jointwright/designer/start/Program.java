@@ -12,6 +12,8 @@ import org.jointwright.app.UnprintableException;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.designer.state.Outside;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.WhyHere;
 import org.jointwright.designer.state.Wish;
 import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
@@ -68,6 +70,12 @@ final class Program implements Outside {
     kept = Optional.of(last);
     List<Fix> fixes = last.remedies().of(laid.findings().get(finding - 1));
     return new Offer(laid.generation(), finding, fixes);
+  }
+
+  @Override
+  public WhyHere why(Laid laid, Pick.AtJoint pick) {
+    Answer answer = new Answer(laid.layout().plan(), laid.layout(), laid.judgement());
+    return new WhyHere(laid.generation(), pick, answer.reason(pick.slab(), pick.joint()));
   }
 
   @Override

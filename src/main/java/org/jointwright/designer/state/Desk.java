@@ -134,6 +134,11 @@ public record Desk(
             s -> new Sight(s.step(), s.viewport(), s.isFitted(), picked, s.pointed(), s.finding()));
   }
 
+  /** With the answer to why a joint is where it is. */
+  public Desk explained(WhyHere answer) {
+    return withLaying(laying.explained(answer));
+  }
+
   /** With a wish that could not be worked out given up. */
   public Desk gaveUp(Wish wish) {
     return withLaying(laying.without(wish));

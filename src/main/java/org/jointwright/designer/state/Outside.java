@@ -62,6 +62,9 @@ public interface Outside {
   /** Lays or judges what is wished. */
   Laid work(Wish wish);
 
+  /** Works out why a joint of a layout is where it is. */
+  WhyHere why(Laid laid, Pick.AtJoint pick);
+
   /**
    * What can be done about the finding of that number, the worthiest first. Asked on one thread
    * only.

@@ -1,0 +1,53 @@
+package org.jointwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Why joints are where they are, on the command line. */
+class WhyCommandTest {
+  private static final String ELL = "src/test/resources/cases/laid/L_drive_36x44_4in.json";
+
+  @Test
+  void checkSaysWhyEachJointIsThere() {
+    Run run = Run.of("check", ELL, "--why");
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .startsWith(Run.of("check", ELL).out())
+        .contains(
+            "slab, joint J1: why here?\n  It starts at inside corner D.\n",
+            "\n  Without it a panel keeps inside corner D, 270 degrees; at most 185.\n",
+            "slab, joint J2: why here?\n",
+            "\n  Rule M1, joint spacing: ");
+  }
+
+  @Test
+  void checkSaysSoOfTheJointsThatAreNamed() {
+    Run run = Run.of("check", ELL, "--joint", "J2", "--joint", "J4");
+    assertThat(run.out())
+        .contains("joint J2: why here?", "joint J4: why here?")
+        .doesNotContain("joint J1: why here?", "joint J3: why here?");
+  }
+
+  @Test
+  void aJointThatIsNotThereIsNamed() {
+    Run run = Run.of("check", ELL, "--joint", "J99");
+    assertThat(run.code()).isEqualTo(Outcome.USAGE);
+    assertThat(run.error()).contains("J99", "--why");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void theLayoutOutputListsTheReasonsOfEachJoint() {
+    Run run = Run.of("check", ELL, "--json");
+    assertThat(run.out())
+        .contains(
+            "\"reasons\"",
+            "\"from\": \"inside-corner\"",
+            "\"letter\": \"D\"",
+            "\"without\"",
+            "\"computed\": false",
+            "\"message\": \"Without it a panel keeps inside corner D, 270 degrees; at most 185.\"");
+    assertThat(run.out().split("\"origins\"", -1)).hasSize(1 + 8);
+  }
+}
