@@ -14,6 +14,7 @@ import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.Together;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Traced;
@@ -38,7 +39,16 @@ final class FillEdge implements Remedy {
     String side = broken.marks().side(edge.at(0.5));
     List<Fix> fixes = new ArrayList<>();
     if (setting.floats()) {
-      // Nothing asks for a change: the user's word stands.
+      Ref ref = new Ref(slab.id(), ring, on.edge());
+      fixes.add(
+          Fix.of(
+              "fix.filler.held",
+              "fix.did.filler",
+              List.of(side),
+              new Together(
+                  List.of(
+                      filled(broken, edge).edit(),
+                      new SlabEdit.SetEdge(ref, setting.withFloats(false))))));
       return fixes;
     }
     fixes.add(

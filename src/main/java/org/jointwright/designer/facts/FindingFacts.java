@@ -6,6 +6,9 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.fix.JointName;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
 /**
@@ -21,7 +24,7 @@ public record FindingFacts(int number, Severity severity, String text, String so
   public static List<FindingFacts> all(Desk desk, Words words) {
     List<FindingFacts> all = new ArrayList<>();
     for (Finding f : desk.laying().laid().map(Laid::findings).orElse(List.of())) {
-      String text = words.say(f.key(), f.arguments().toArray());
+      String text = words.say(f.key(), named(f, desk.plan(), words));
       String source = words.say(f.sourceKey(), f.sourceReference());
       all.add(
           new FindingFacts(
@@ -31,6 +34,26 @@ public record FindingFacts(int number, Severity severity, String text, String so
               words.say("window.finding.source", f.rule(), source)));
     }
     return all;
+  }
+
+  /** What fills the places of a finding, its slab's joints called by their numbers. */
+  private static Object[] named(Finding f, Plan plan, Words words) {
+    List<String> joints =
+        f.joint().isEmpty()
+            ? List.of()
+            : plan.slab(f.slab()).stream()
+                .flatMap(s -> s.joints().stream())
+                .map(Joint::id)
+                .toList();
+    List<Object> arguments =
+        f.arguments().stream()
+            .map(
+                a ->
+                    a instanceof String name && joints.contains(name)
+                        ? new JointName(f.slab(), name)
+                        : a)
+            .toList();
+    return FixFacts.named(arguments, plan, words);
   }
 
   /** How many there are of each weight, in words. */

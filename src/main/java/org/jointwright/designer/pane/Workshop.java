@@ -125,19 +125,17 @@ public final class Workshop {
       return;
     }
     sought = Optional.of(none);
-    fixing.execute(
-        () -> {
-          Offer offer = offer(laid.get(), none);
-          Platform.runLater(() -> board.change(d -> d.offered(offer)));
-        });
+    fixing.execute(() -> offer(laid.get(), none));
   }
 
   /** A fault costs the fixes and nothing else: the finding says itself what to do. */
-  private Offer offer(Laid laid, Offer none) {
+  private void offer(Laid laid, Offer none) {
     try {
-      return outside.fixes(laid, none.finding());
-    } catch (RuntimeException fault) {
-      return none;
+      Offer offer = outside.fixes(laid, none.finding());
+      Platform.runLater(() -> board.change(d -> d.offered(offer)));
+    } catch (Throwable fault) {
+      Notice notice = trouble("window.notice.noFixes", fault);
+      Platform.runLater(() -> board.change(d -> d.offered(none).told(notice)));
     }
   }
 
