@@ -12,6 +12,7 @@ import org.jointwright.layout.piece.Ground;
 import org.jointwright.layout.piece.Laid;
 import org.jointwright.layout.piece.Limits;
 import org.jointwright.layout.piece.Loop;
+import org.jointwright.layout.search.Chalked;
 import org.jointwright.layout.search.Score;
 import org.jointwright.layout.search.Search;
 import org.jointwright.plan.BoxOut;
@@ -35,7 +36,8 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     List<BoxOut> boxes =
         new Choice(choices, tries(choices.size())).best(b -> quickly(b, bench, score));
-    Draft best = Search.best(start(boxes, bench), score, plan.unit().isMetric());
+    Draft start = start(boxes, bench);
+    Draft best = Chalked.or(Search.best(start, score, plan.unit().isMetric()), start, score);
     Ground ground = best.ground();
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     for (Laid l : best.lines()) {

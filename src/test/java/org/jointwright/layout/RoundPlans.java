@@ -147,7 +147,8 @@ final class RoundPlans {
             Vertex.arc(b, polar(inner, sweep / 2))));
   }
 
-  private static Outline sCurve(double radius, double width, double sweep) {
+  /** A drive of two bends, one each way, about circles of that radius at its middle, inches. */
+  static Outline sCurve(double radius, double width, double sweep) {
     double in = radius - width / 2;
     double out = radius + width / 2;
     // The second bend turns about the first's centre mirrored at the end of the first.

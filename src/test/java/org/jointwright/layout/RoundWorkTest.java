@@ -19,9 +19,11 @@ import org.junit.jupiter.api.Test;
 
 class RoundWorkTest {
   private static SlabLayout laid(Outline outline) {
-    return LayoutEngine.lay(Plan.EMPTY.withSlabs(List.of(Slab.of("slab", outline))))
-        .slabs()
-        .getFirst();
+    return LayoutEngine.lay(plan(outline)).slabs().getFirst();
+  }
+
+  private static Plan plan(Outline outline) {
+    return Plan.EMPTY.withSlabs(List.of(Slab.of("slab", outline)));
   }
 
   private static List<Edge> joints(SlabLayout slab) {
@@ -35,8 +37,7 @@ class RoundWorkTest {
   /** A line along a curved drive is one concentric arc in each bend, and its ribs are radial. */
   @Test
   void curvedDriveHasOneArcInEachBendAndRadialRibs() {
-    SlabLayout slab =
-        LayoutEngine.lay(RoundPlans.of(RoundPlans.Kind.S_CURVE, 4)).slabs().getFirst();
+    SlabLayout slab = laid(RoundPlans.sCurve(300, 132, Math.toRadians(50)));
     List<Arc> sides =
         slab.slab().outline().ring().edges().stream()
             .filter(e -> e instanceof Arc)

@@ -228,7 +228,11 @@ final class Radials {
         feet.add(e.at(e.nearest(r.centre())));
       }
     }
-    feet.sort(Comparator.comparingDouble(p -> p.distance(r.centre())));
+    // Equally near ones in the same order for all, so that posts alike are served alike.
+    Point axis = Axes.of(piece).getFirst();
+    feet.sort(
+        Comparator.comparingLong((Point p) -> Math.round(p.distance(r.centre())))
+            .thenComparingLong(p -> Math.round(Math.abs(p.minus(r.centre()).dot(axis)))));
     List<Point> found = new ArrayList<>();
     for (Point foot : feet) {
       Point u = foot.minus(r.centre()).unit();

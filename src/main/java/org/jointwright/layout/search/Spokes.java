@@ -99,6 +99,7 @@ final class Spokes {
         found.add(Pattern.on(piece, moves));
       }
     }
+    found.addAll(Cores.of(piece, centre, outer, axis));
     List<double[]> offsets = new ArrayList<>();
     offsets.add(new double[] {0});
     for (double a : new double[] {0.26, 0.33, 0.4, 0.5}) {

@@ -1,0 +1,101 @@
+package org.jointwright.layout.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.joint.Source;
+import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Ground;
+import org.jointwright.layout.piece.Laid;
+import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.piece.Loop;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
+import org.junit.jupiter.api.Test;
+
+class ChalkedTest {
+  private static final Score SCORE = new Score(List.of());
+
+  private static Draft slab(List<Edge> edges) {
+    List<Source> sources = new ArrayList<>();
+    List<Integer> tags = new ArrayList<>();
+    for (int i = 0; i < edges.size(); i++) {
+      sources.add(new Source.OnOutline(i));
+      tags.add(-1 - i);
+    }
+    Limits limits = new Limits(120, 1.5, 24);
+    return Draft.of(Ground.of(limits, sources, edges, List.of(new Loop(edges, tags))));
+  }
+
+  private static Draft disc(double radius) {
+    Point right = new Point(radius, 0);
+    Point left = new Point(-radius, 0);
+    Point middle = new Point(0, 0);
+    return slab(
+        List.of(new Arc(right, left, middle, Math.PI), new Arc(left, right, middle, Math.PI)));
+  }
+
+  private static Draft chalked(Draft start) {
+    Draft found = Chalked.or(start, start, SCORE);
+    assertThat(Score.isClean(found)).isTrue();
+    return found;
+  }
+
+  @Test
+  void smallDiscIsQuarteredThroughItsMiddle() {
+    assertThat(chalked(disc(108)).lines())
+        .hasSize(2)
+        .allMatch(l -> l.path().distance(new Point(0, 0)) < 0.01);
+  }
+
+  @Test
+  void discOfMoreThanTwoSpacingsHasACoreRing() {
+    List<Edge> paths = chalked(disc(288)).lines().stream().map(Laid::path).toList();
+    assertThat(paths)
+        .filteredOn(e -> e instanceof Arc)
+        .isNotEmpty()
+        .allMatch(e -> e instanceof Arc a && a.centre().norm() < 0.01);
+  }
+
+  private static Edge arc(Point centre, double radius, double from, double to) {
+    Point a = centre.plus(new Point(radius, 0).turned(from));
+    Point b = centre.plus(new Point(radius, 0).turned(to));
+    return new Arc(a, b, centre, to - from);
+  }
+
+  /** A quarter band 11 ft wide: wider than a panel may be, so a line runs along it. */
+  @Test
+  void lineAlongABandIsConcentricAndRibsAreRadial() {
+    Point middle = new Point(0, 0);
+    Edge outer = arc(middle, 432, 0, Math.PI / 2);
+    Edge inner = arc(middle, 300, Math.PI / 2, 0);
+    Draft start =
+        slab(
+            List.of(
+                new Segment(inner.end(), outer.start()),
+                outer,
+                new Segment(outer.end(), inner.start()),
+                inner));
+    for (Laid line : chalked(start).lines()) {
+      if (line.path() instanceof Arc a) {
+        assertThat(a.centre().norm()).isCloseTo(0, within(0.01));
+      } else {
+        Point u = line.path().direction(0);
+        assertThat(u.cross(line.path().at(0.5).unit())).isCloseTo(0, within(1e-3));
+      }
+    }
+  }
+
+  @Test
+  void whatIsClearlyCheaperStands() {
+    Draft start = disc(108);
+    Draft chalked = chalked(start);
+    assertThat(Chalked.or(chalked, start, SCORE).lines()).hasSize(2);
+    Draft small = disc(40);
+    assertThat(Chalked.or(small, small, SCORE)).isSameAs(small);
+  }
+}
