@@ -24,6 +24,12 @@ final class LeftOut {
   private static final List<String> ORDER =
       List.of("M3", "M1", "M2", "M7", "M8", "M5", "M4", "M10", "M6", "M9");
 
+  /**
+   * Rules that no joint is needed for: that it could be left out, that its marks are whole, and
+   * that the user’s wishes agree.
+   */
+  private static final Set<String> NO_NEED = Set.of("S2", "S6", "C1");
+
   /** Figures that differ by less are the same. */
   private static final double SAME = 0.01;
 
@@ -64,6 +70,7 @@ final class LeftOut {
         after.stream()
             .filter(f -> before.stream().noneMatch(b -> isSame(b, f)))
             .map(Found::finding)
+            .filter(f -> !NO_NEED.contains(f.rule()))
             .toList();
     List<Finding> breaks = of(fresh, Severity.MUST);
     return new Without(

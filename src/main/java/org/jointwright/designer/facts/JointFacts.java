@@ -14,10 +14,14 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.edit.JointEdit;
+import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** The facts of a joint: where its ends stand, how it is made, why it is there. */
 record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
+  /** An end this near to a box-out is at it, inches: the rules' tolerance on lengths. */
+  private static final double AT_BOX_OUT = 0.5;
+
   Optional<Facts> facts() {
     return Picks.joint(desk.plan(), pick).map(this::facts);
   }
@@ -86,6 +90,7 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
           lettering
               .cornerAt(first ? joint.path().start() : joint.path().end())
               .map(c -> words.say("window.joint.atCorner", c.letter()))
+              .or(() -> boxOut(first ? joint.path().start() : joint.path().end()))
               .orElse(words.say("window.joint.atOther"));
       return new Row.Shown(
           id, words.say(first ? "window.joint.oneEnd" : "window.joint.otherEnd"), where);
@@ -108,6 +113,14 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
             d ->
                 JointSlide.toMark(d, pick, m, Figures.site(t, d))
                     .orElseThrow(() -> new BadFigure("window.figure.noPlace")));
+  }
+
+  private Optional<String> boxOut(Point end) {
+    return desk.plan().slab(pick.slab()).stream()
+        .flatMap(s -> s.boxOuts().stream())
+        .filter(b -> b.outline().ring().distance(end) <= AT_BOX_OUT)
+        .findFirst()
+        .map(b -> words.say("window.joint.atBoxOut", b.fixed()));
   }
 
   private static String kind(JointKind kind) {
