@@ -15,6 +15,9 @@ import org.jointwright.text.Words;
 
 /** What the rules found, in lines of text and in the plan's own measures. */
 final class FindingLines {
+  /** The rule that tells settings which clash. */
+  private static final String CLASH = "C1";
+
   private final Answer answer;
   private final Words words;
 
@@ -46,6 +49,24 @@ final class FindingLines {
   /** One line for each finding of a rule that must hold. */
   List<String> broken() {
     return answer.judgement().of(Severity.MUST).stream().map(this::line).toList();
+  }
+
+  /**
+   * Why slabs break rules that must hold: the settings that clash; where no argument is known, only
+   * that no better layout was found.
+   */
+  List<String> helpless() {
+    List<String> lines = new ArrayList<>();
+    for (SlabLayout slab : answer.layout().slabs()) {
+      List<Finding> own =
+          answer.findings().stream().filter(f -> f.slab().equals(slab.slab().id())).toList();
+      List<Finding> clashes = own.stream().filter(f -> f.rule().equals(CLASH)).toList();
+      clashes.forEach(f -> lines.add(line(f)));
+      if (clashes.isEmpty() && own.stream().anyMatch(f -> f.severity() == Severity.MUST)) {
+        lines.add(words.say("command.joint.notFound", slab.slab().id()));
+      }
+    }
+    return lines;
   }
 
   private String slab(SlabLayout slab) {

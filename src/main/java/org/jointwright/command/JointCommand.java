@@ -40,7 +40,9 @@ final class JointCommand implements Callable<Integer> {
     Answer answer = Answer.laid(read);
     to.write(json ? answer.json() : PlanFiles.text(answer.plan()));
     // A rule that cannot be met is no failure of the command, but never goes unsaid.
-    new FindingLines(answer).broken().forEach(console::say);
+    FindingLines lines = new FindingLines(answer);
+    lines.broken().forEach(console::say);
+    lines.helpless().forEach(console::say);
     FaultReport.ofCrashedRules(console, answer.judgement());
     return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;
   }

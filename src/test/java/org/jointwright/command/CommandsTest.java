@@ -98,7 +98,21 @@ class CommandsTest {
     Run run =
         Run.of("joint", "src/test/resources/cases/open/infeasible_spacing_under_min_panel.json");
     assertThat(run.code()).isZero();
-    assertThat(run.error()).contains("(must)");
+    assertThat(run.error()).contains("(must)", "C1 (note)").doesNotContain("no layout was found");
+  }
+
+  @Test
+  void withoutAnArgumentOnlyWhatWasNotFoundIsSaid() {
+    // Joints are needed and the whole slab is kept clear of them.
+    String plan =
+        """
+        {"format": "jointwright-plan", "version": 1, "unit": "ft", "slabs": [{"id": "drive",
+          "outline": [[0, 0], [30, 0], [30, 10], [0, 10]],
+          "keepClear": [{"name": "tank", "ring": [[-1, -1], [31, -1], [31, 11], [-1, 11]]}]}]}
+        """;
+    Run run = Run.fed(plan, "joint", "-");
+    assertThat(run.code()).isZero();
+    assertThat(run.error()).contains("drive: no layout was found").doesNotContain("C1");
   }
 
   @Test
