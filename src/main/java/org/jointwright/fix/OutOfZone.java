@@ -2,7 +2,6 @@ package org.jointwright.fix;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.check.Subject;
 import org.jointwright.fix.line.Straight;
 import org.jointwright.plan.Joint;
 import org.jointwright.shape.Point;
@@ -18,21 +17,16 @@ final class OutOfZone implements Remedy {
   @Override
   public List<Fix> proposals(Broken broken) {
     List<Fix> fixes = new ArrayList<>();
-    for (Ring zone : zones(broken)) {
-      for (Joint j : broken.slab().joints()) {
-        if (runsIn(j, zone) && !j.locked()) {
-          Straight.of(broken.floor(), j).ifPresent(l -> beside(broken, l, zone, fixes));
-        }
-      }
+    List<Ring> zones = broken.slab().keepClear().stream().map(z -> z.outline().ring()).toList();
+    for (Ring zone : zones) {
+      broken
+          .joint()
+          .filter(j -> runsIn(j, zone) && !j.locked())
+          .flatMap(j -> Straight.of(broken.floor(), j))
+          .ifPresent(l -> beside(broken, l, zone, fixes));
     }
     fixes.addAll(new TakeOut().proposals(broken));
     return fixes;
-  }
-
-  private static List<Ring> zones(Broken broken) {
-    return broken.finding().subject() instanceof Subject.OnZone on
-        ? List.of(broken.slab().keepClear().get(on.zone()).outline().ring())
-        : broken.slab().keepClear().stream().map(z -> z.outline().ring()).toList();
   }
 
   private static boolean runsIn(Joint joint, Ring zone) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
@@ -18,6 +19,9 @@ import org.jointwright.plan.Slab;
 
 /** Does what is proposed on a copy of the plan and has it judged. */
 final class Trial {
+  /** Rules that lay and judge again themselves: asked last, and only where they weigh enough. */
+  private static final Set<String> SLOW = Set.of("S2", "C1");
+
   private final Plan asked;
   private final Layout before;
   private final Finding finding;
@@ -43,19 +47,22 @@ final class Trial {
 
   /** Whether a fix that helps costs nothing elsewhere. */
   boolean isFree(Helped helped) {
-    return helped.should() <= count(judged, Severity.SHOULD)
-        && helped.note() <= count(judged, Severity.NOTE);
+    Judgement were = new Judgement(before(false), List.of());
+    return helped.should() <= count(were, Severity.SHOULD)
+        && helped.note() <= count(were, Severity.NOTE);
   }
 
   /** What comes of a fix, if it clears its finding and breaks nothing else. */
   Optional<Helped> of(Fix fix) {
     Plan plan = fix.edit().applyTo(before.plan());
     Layout after = Layouts.of(plan);
-    Judgement now = Checks.judge(askedAfter(plan), after);
-    boolean isHelp =
-        now.crashed().size() <= judged.crashed().size()
-            && clears(after, now)
-            && breaksNothing(after, now);
+    Plan wanted = askedAfter(plan);
+    Judgement now = Checks.judge(wanted, after, rules(false));
+    boolean isHelp = isSound(after, now, before(false));
+    if (isHelp && finding.severity() != Severity.MUST) {
+      Judgement slow = Checks.judge(wanted, after, rules(true));
+      isHelp = isSound(after, slow, before(true));
+    }
     return isHelp
         ? Optional.of(
             new Helped(
@@ -65,6 +72,23 @@ final class Trial {
                 count(now, Severity.SHOULD),
                 count(now, Severity.NOTE)))
         : Optional.empty();
+  }
+
+  private static List<Check> rules(boolean slow) {
+    return Checks.ALL.stream().filter(c -> SLOW.contains(c.rule()) == slow).toList();
+  }
+
+  /** What some of the rules found before. */
+  private List<Finding> before(boolean slow) {
+    return judged.findings().stream().filter(f -> SLOW.contains(f.rule()) == slow).toList();
+  }
+
+  /** Whether some of the rules find less, or as much where the finding is another rule's. */
+  private boolean isSound(Layout after, Judgement now, List<Finding> were) {
+    boolean isOwn = were.stream().anyMatch(f -> f.rule().equals(finding.rule()));
+    return now.crashed().size() <= judged.crashed().size()
+        && (!isOwn || clears(after, now, were))
+        && breaksNothing(after, now, were);
   }
 
   private static long count(Judgement judgement, Severity severity) {
@@ -101,18 +125,18 @@ final class Trial {
     return f.severity().compareTo(finding.severity()) <= 0;
   }
 
-  private boolean clears(Layout after, Judgement now) {
-    return isLess(after, now, false) && isLess(after, now, true);
+  private boolean clears(Layout after, Judgement now, List<Finding> were) {
+    return isLess(after, now, were, false) && isLess(after, now, were, true);
   }
 
   /** Whether fewer findings are at the place of the finding: of its rule, or of its very words. */
-  private boolean isLess(Layout after, Judgement now, boolean sameKey) {
-    return at(after, now, sameKey) < at(before, judged, sameKey);
+  private boolean isLess(Layout after, Judgement now, List<Finding> were, boolean sameKey) {
+    return at(after, now.findings(), sameKey) < at(before, were, sameKey);
   }
 
-  private long at(Layout layout, Judgement judgement, boolean sameKey) {
+  private long at(Layout layout, List<Finding> findings, boolean sameKey) {
     SamePlace place = new SamePlace(before, layout);
-    return judgement.findings().stream()
+    return findings.stream()
         .filter(f -> weighs(f) && place.holds(finding, f))
         .filter(f -> !sameKey || f.key().equals(finding.key()))
         .count();
@@ -123,9 +147,9 @@ final class Trial {
    * panel that was cut several pieces may still break what it broke, if there is less to find in
    * all.
    */
-  private boolean breaksNothing(Layout after, Judgement now) {
+  private boolean breaksNothing(Layout after, Judgement now, List<Finding> all) {
     SamePlace place = new SamePlace(before, after);
-    List<Finding> were = judged.findings().stream().filter(this::weighs).toList();
+    List<Finding> were = all.stream().filter(this::weighs).toList();
     List<Finding> are = now.findings().stream().filter(this::weighs).toList();
     Set<Integer> free = new LinkedHashSet<>();
     for (int i = 0; i < were.size(); i++) {
