@@ -2,12 +2,15 @@ package org.jointwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.joint.Source;
 import org.jointwright.layout.boxout.Splice;
 import org.jointwright.layout.piece.Ground;
 import org.jointwright.layout.piece.Limits;
 import org.jointwright.layout.piece.Loop;
+import org.jointwright.layout.piece.Zones;
 import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
@@ -42,7 +45,30 @@ final class Grounds {
       Loop loop = g.loop(ring, i -> new Source.OnBoxOut(b.fixed(), i));
       Splice.cutOut(loops, ring.signedArea() > 0 ? reversed(loop) : loop);
     }
-    return Ground.of(limits, g.sources, g.whole, loops);
+    return Ground.of(limits, g.sources, g.whole, loops, g.zones(slab), lead(slab));
+  }
+
+  private Zones zones(Slab slab) {
+    return new Zones(
+        slab.keepClear().stream()
+            .map(z -> new Ring(z.outline().ring().edges().stream().map(bench::in).toList()))
+            .toList());
+  }
+
+  private static Optional<Point> lead(Slab slab) {
+    return switch (slab.jointing().preference()) {
+      case Preference.Overall overall -> Optional.empty();
+      case Preference.LinedUpWith lined -> {
+        List<Edge> edges = slab.outline().ring().edges();
+        // A plan made by hand may name an edge that is not there: nothing leads then.
+        yield lined.edge() >= edges.size()
+            ? Optional.empty()
+            : Optional.of(edges.get(lined.edge()))
+                .map(e -> e.end().minus(e.start()))
+                .filter(v -> v.norm() > 0)
+                .map(Point::unit);
+      }
+    };
   }
 
   private Loop loop(Ring ring, java.util.function.IntFunction<Source> source) {

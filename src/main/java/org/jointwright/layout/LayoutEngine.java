@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
+import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 
@@ -16,7 +17,8 @@ public final class LayoutEngine {
 
   /**
    * The plan with its joints and box-outs laid anew, and the panels they cut. What the user locked
-   * stays. Where no layout meets every rule, the least broken one.
+   * stays. Where no layout meets every rule, the least broken one. Where a pour is limited, some of
+   * the lines are construction joints.
    */
   public static Layout lay(Plan plan) {
     Map<String, Slab> laid = new LinkedHashMap<>();
@@ -30,6 +32,18 @@ public final class LayoutEngine {
       laid.put(slab.id(), new SlabLayer(plan, slab, neighbours).lay());
     }
     List<Slab> slabs = plan.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
-    return Layouts.of(plan.withSlabs(EdgeJoints.addTo(plan.withSlabs(slabs))));
+    return stopped(Layouts.of(plan.withSlabs(EdgeJoints.addTo(plan.withSlabs(slabs)))));
+  }
+
+  /** With construction joints where the limits of a pour ask for them. */
+  private static Layout stopped(Layout layout) {
+    Layout stopped = layout;
+    if (layout.plan().pour().isLimited()) {
+      for (SlabLayout s : layout.slabs()) {
+        Slab slab = PourStops.stopped(s, layout.plan().pour());
+        stopped = slab.equals(s.slab()) ? stopped : Layouts.with(stopped, slab);
+      }
+    }
+    return stopped;
   }
 }

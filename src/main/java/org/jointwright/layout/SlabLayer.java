@@ -31,7 +31,7 @@ import org.jointwright.shape.Segment;
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   Slab lay() {
     Bench bench = Bench.at(slab.outline().ring().box());
-    Score score = new Score(neighbours.meetings(bench));
+    Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench));
     List<List<BoxOut>> choices =
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     List<BoxOut> boxes =

@@ -12,6 +12,8 @@ public enum Purpose {
   ISOLATION,
   /** Two slabs of the plan meet here. */
   SHARED_EDGE,
+  /** A pour stops here, at the limit of what is placed in one. */
+  POUR,
   /** It cuts the tip off a sharp corner: the rules' corner joint. */
   CORNER
 }

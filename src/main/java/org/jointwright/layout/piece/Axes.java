@@ -14,7 +14,8 @@ public final class Axes {
 
   /**
    * The directions of its straight edges, taken square to each other as one, the longest first;
-   * those under a tenth of the longest left out. Unit vectors in the first quarter turn.
+   * those under a tenth of the longest left out; before them the one that the user wants to lead.
+   * Unit vectors in the first quarter turn.
    */
   public static List<Point> of(Piece piece) {
     List<double[]> found = new ArrayList<>();
@@ -31,11 +32,24 @@ public final class Axes {
     }
     found.sort((a, b) -> Double.compare(b[1], a[1]));
     double longest = found.getFirst()[1];
-    return found.stream()
-        .filter(f -> f[1] >= 0.1 * longest)
-        .limit(4)
-        .map(f -> new Point(Math.cos(f[0]), Math.sin(f[0])))
-        .toList();
+    List<Point> axes =
+        found.stream()
+            .filter(f -> f[1] >= 0.1 * longest)
+            .limit(4)
+            .map(f -> new Point(Math.cos(f[0]), Math.sin(f[0])))
+            .toList();
+    return piece.ground().lead().map(u -> led(u, axes)).orElse(axes);
+  }
+
+  private static List<Point> led(Point lead, List<Point> axes) {
+    double angle = quarter(lead.angle());
+    List<Point> all = new ArrayList<>(List.of(new Point(Math.cos(angle), Math.sin(angle))));
+    for (Point u : axes) {
+      if (Math.abs(Math.IEEEremainder(u.angle() - angle, Math.PI / 2)) >= SAME) {
+        all.add(u);
+      }
+    }
+    return all;
   }
 
   private static void gather(List<double[]> found, Segment s) {

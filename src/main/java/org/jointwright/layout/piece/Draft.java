@@ -169,6 +169,9 @@ public final class Draft {
       return Optional.empty();
     }
     Edge path = move.carrier().edge(start.point(), end.point());
+    if (!locked && ground.zones().bar(path)) {
+      return Optional.empty();
+    }
     List<Laid> all = new ArrayList<>(lines);
     all.add(new Laid(move, path, start.tag(), end.tag(), kind, locked));
     return Optional.of(new Draft(ground, work.pieces, all));

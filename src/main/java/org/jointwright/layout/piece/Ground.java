@@ -1,6 +1,7 @@
 package org.jointwright.layout.piece;
 
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.joint.Source;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
@@ -14,6 +15,8 @@ import org.jointwright.shape.Point;
  * @param edges the whole edge each source names, box-outs not taken away
  * @param axes its main directions, the weightiest first
  * @param loops the slab's outer line and its holes, openings and box-outs taken out
+ * @param zones where no new joint may run
+ * @param lead the direction that the user wants joints lined up with, before all others
  * @param memo what is known of its pieces
  */
 public record Ground(
@@ -22,6 +25,8 @@ public record Ground(
     List<Edge> edges,
     List<Point> axes,
     List<Loop> loops,
+    Zones zones,
+    Optional<Point> lead,
     Memo memo) {
   /** Copies the lists. */
   public Ground {
@@ -33,8 +38,20 @@ public record Ground(
 
   /** The ground with those loops. */
   public static Ground of(Limits limits, List<Source> sources, List<Edge> edges, List<Loop> loops) {
-    Ground bare = new Ground(limits, sources, edges, List.of(), loops, new Memo());
-    return new Ground(limits, sources, edges, Axes.of(bare.piece()), loops, new Memo());
+    return of(limits, sources, edges, loops, Zones.NONE, Optional.empty());
+  }
+
+  /** The same with what the user told of it: zones to keep clear, a direction that leads. */
+  public static Ground of(
+      Limits limits,
+      List<Source> sources,
+      List<Edge> edges,
+      List<Loop> loops,
+      Zones zones,
+      Optional<Point> lead) {
+    Ground bare = new Ground(limits, sources, edges, List.of(), loops, zones, lead, new Memo());
+    return new Ground(
+        limits, sources, edges, Axes.of(bare.piece()), loops, zones, lead, new Memo());
   }
 
   /** What the hard edge of that tag runs along. */

@@ -31,6 +31,10 @@ public final class Beam {
 
   private final Score score;
   private final List<Point> hints;
+
+  /** The least share of its length that a draft may come to cost. */
+  private final double hope;
+
   private final List<Draft> finished = new ArrayList<>();
   private final List<Draft> stuck = new ArrayList<>();
   private double best = Double.POSITIVE_INFINITY;
@@ -44,6 +48,7 @@ public final class Beam {
   public Beam(Score score) {
     this.score = score;
     this.hints = score.targets();
+    this.hope = score.sights().hope();
   }
 
   /** The finished drafts that come of {@code start}, the best first. */
@@ -111,7 +116,7 @@ public final class Beam {
       if (effort > EFFORT) {
         break;
       }
-      if (d.tally().length() + pattern.feet() >= best || pattern.feet() > enough) {
+      if (hope * (d.tally().length() + pattern.feet()) >= best || pattern.feet() > enough) {
         continue;
       }
       effort += pattern.moves().size() * d.weight();

@@ -76,12 +76,18 @@ final class Climb {
     return best;
   }
 
-  private static List<List<Move>> variations(Draft draft, Laid line) {
+  private List<List<Move>> variations(Draft draft, Laid line) {
     List<List<Move>> found = new ArrayList<>();
     Move move = line.move();
     found.add(List.of());
     Move.Reach other = move.reach() == Move.Reach.PIECE ? Move.Reach.THROUGH : Move.Reach.PIECE;
     found.add(List.of(move.reaching(other)));
+    for (Point p : score.sights().near(line.path())) {
+      double side = p.minus(line.path().at(line.path().nearest(p))).norm();
+      for (double shift : new double[] {side, -side}) {
+        found.add(List.of(move.on(move.carrier().shifted(shift))));
+      }
+    }
     for (double shift : SHIFTS) {
       found.add(List.of(move.on(move.carrier().shifted(shift))));
     }

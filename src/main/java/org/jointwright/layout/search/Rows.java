@@ -13,6 +13,7 @@ import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Piece;
 import org.jointwright.shape.Arc;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
@@ -75,6 +76,9 @@ final class Rows {
         }
       }
     }
+    for (Point p : piece.ground().zones().corners(box(piece))) {
+      found.add(p.dot(across));
+    }
     for (Point p : hints) {
       found.add(p.dot(across));
     }
@@ -86,6 +90,10 @@ final class Rows {
       }
     }
     return kept;
+  }
+
+  private static Box box(Piece piece) {
+    return piece.outer().edges().stream().map(Edge::box).reduce(Box::with).orElseThrow();
   }
 
   /** Whether a joint that leaves the corner in {@code direction} leaves two good angles. */

@@ -2,6 +2,7 @@ package org.jointwright.layout.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Faults;
 import org.jointwright.layout.piece.Laid;
@@ -17,8 +18,9 @@ import org.jointwright.shape.Point;
  * How drafts are compared.
  *
  * @param meetings where slabs laid before meet this one without filler between (S7)
+ * @param sights what people see and joints like to meet
  */
-public record Score(List<Meeting> meetings) {
+public record Score(List<Meeting> meetings, Sights sights) {
   /** What a broken panel weighs, ft: more than any joint saved by it. */
   private static final double BROKEN = 30;
 
@@ -63,20 +65,27 @@ public record Score(List<Meeting> meetings) {
     }
   }
 
+  /** Where nothing is to be seen. */
+  public Score(List<Meeting> meetings) {
+    this(meetings, Sights.NONE);
+  }
+
   /** Copies the list. */
   public Score {
     meetings = List.copyOf(meetings);
   }
 
-  /** Where neighbours' joints end on shared edges. */
+  /** Where neighbours' joints end on shared edges, and what joints like to meet besides. */
   public List<Point> targets() {
-    return meetings.stream().flatMap(m -> m.ends().stream()).toList();
+    return Stream.concat(
+            meetings.stream().flatMap(m -> m.ends().stream()), sights.places().stream())
+        .toList();
   }
 
   /** The value of a draft as it stands; less is better. */
   public double of(Draft draft) {
     Tally t = draft.tally();
-    return t.cost()
+    return t.cost() * (1 - sights.saving(draft))
         + SLANT * t.slants()
         + MISS * missed(draft)
         + BROKEN * t.broken()

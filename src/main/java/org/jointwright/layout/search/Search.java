@@ -25,6 +25,7 @@ public final class Search {
     Tally t = best.tally();
     double need = start.pieces().stream().mapToDouble(Score::need).sum();
     return Score.isClean(best)
+        && score.sights().isAllMet(best)
         && t.slants() == 0
         && score.of(best) - start.tally().length() <= IDEAL * need;
   }
