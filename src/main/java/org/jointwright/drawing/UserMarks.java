@@ -19,7 +19,7 @@ import org.jointwright.shape.Ring;
  * What the user told of the ground: features along edges, joints that are there already beside the
  * slabs, zones to be kept clear. All of it quiet: it explains the joints and is not cut.
  */
-final class UserMarks {
+public final class UserMarks {
   /** How far beside the slabs these are drawn, in hatchings of filler; farther they say nothing. */
   private static final double REACH = 8;
 
@@ -53,7 +53,7 @@ final class UserMarks {
       double to = Math.min(1, f.to() / edge.length());
       if (to > from) {
         Path on = Path.of(view.on(edge.part(from, to)));
-        marks.add(Mark.Line.of(new Path(Offsets.of(on, off)), 1.6 * pens.outline(), Role.FEATURE));
+        marks.add(line(Role.FEATURE, new Path(Offsets.of(on, off)), pens));
       }
     }
   }
@@ -62,11 +62,10 @@ final class UserMarks {
   static List<Mark> given(Plan plan, View view, Pens pens) {
     List<Ring> slabs = outlines(plan, view);
     double reach = REACH * pens.hatchEvery();
-    List<Double> dashes = List.of(7 * pens.thin(), 5 * pens.thin());
     List<Mark> marks = new ArrayList<>();
     for (GivenJoint g : plan.given()) {
       for (Path p : where(view.on(g.path()), reach, p -> isBeside(p, slabs, reach))) {
-        marks.add(new Mark.Line(p, pens.contraction(), dashes, Role.GIVEN));
+        marks.add(line(Role.GIVEN, p, pens));
       }
     }
     return marks;
@@ -75,8 +74,6 @@ final class UserMarks {
   /** The outline in dashes and dots, as far as it runs on its slab and near it. */
   static List<Mark> zones(Plan plan, View view, Pens pens) {
     double reach = REACH / 2 * pens.hatchEvery();
-    double t = pens.thin();
-    List<Double> dashes = List.of(6 * t, 3 * t, t, 3 * t);
     List<Mark> marks = new ArrayList<>();
     for (Slab slab : plan.slabs()) {
       Ring outline = view.on(slab.outline().ring());
@@ -84,11 +81,26 @@ final class UserMarks {
         Path round = view.on(new Path(zone.outline().ring().edges()));
         for (Path p :
             where(round, reach, p -> outline.contains(p) || outline.distance(p) <= reach)) {
-          marks.add(new Mark.Line(p, t, dashes, Role.ZONE));
+          marks.add(line(Role.ZONE, p, pens));
         }
       }
     }
     return marks;
+  }
+
+  /**
+   * A line as one of these is drawn with.
+   *
+   * @param role {@link Role#FEATURE}, {@link Role#GIVEN} or {@link Role#ZONE}
+   */
+  public static Mark.Line line(Role role, Path path, Pens pens) {
+    double t = pens.thin();
+    return switch (role) {
+      case FEATURE -> Mark.Line.of(path, 1.6 * pens.outline(), role);
+      case GIVEN -> new Mark.Line(path, pens.contraction(), List.of(7 * t, 5 * t), role);
+      case ZONE -> new Mark.Line(path, t, List.of(6 * t, 3 * t, t, 3 * t), role);
+      default -> throw new IllegalArgumentException(role + " is nothing that the user told");
+    };
   }
 
   private static List<Ring> outlines(Plan plan, View view) {

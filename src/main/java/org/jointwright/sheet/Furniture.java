@@ -1,18 +1,14 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
-import org.jointwright.drawing.JointMarks;
 import org.jointwright.drawing.Mark;
-import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
 import org.jointwright.measure.UnitSystem;
-import org.jointwright.plan.JointKind;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -42,10 +38,11 @@ final class Furniture {
   Optional<List<Mark>> place(Ground ground) {
     List<Mark> marks = new ArrayList<>();
     Ground.Moment before = ground.now();
-    Point legend = new Point(19 + legendWidth(), kinds().size() * ROW - 1);
+    List<Legend> lines = Legend.of(facts);
+    Point legend = new Point(19 + legendWidth(lines), lines.size() * ROW - 1);
     Point bar = new Point(barLength() + 14, 9);
     Point needle = new Point(14, 20);
-    for (int i = kinds().isEmpty() ? 1 : 0; i < 3; i++) {
+    for (int i = lines.isEmpty() ? 1 : 0; i < 3; i++) {
       Point size = List.of(legend, bar, needle).get(i);
       Optional<Point> at = find(ground, size);
       if (at.isEmpty()) {
@@ -54,7 +51,7 @@ final class Furniture {
       }
       marks.add(
           switch (i) {
-            case 0 -> legend(at.get());
+            case 0 -> legend(lines, at.get());
             case 1 -> bar(at.get());
             default -> needle(at.get(), 1);
           });
@@ -90,54 +87,35 @@ final class Furniture {
     double x = box.minX();
     marks.add(bar(new Point(x, box.minY())));
     x += barLength() + 14;
-    for (JointKind kind : kinds()) {
-      marks.add(sample(kind, new Point(x, box.minY() + 5), 11));
-      x += 14 + Type.NOTE.width(name(kind)) + 5;
+    for (Legend line : Legend.of(facts)) {
+      double wide = 14 + Type.NOTE.width(line.name()) + 5;
+      if (x + wide <= box.maxX() - 13) {
+        marks.add(sample(line, new Point(x, box.minY() + 5), 11));
+        x += wide;
+      }
     }
     marks.add(needle(new Point(box.maxX() - 13, box.minY()), 0.62));
     return marks;
   }
 
-  /** The kinds of joint that the plan has. */
-  private List<JointKind> kinds() {
-    return Arrays.stream(JointKind.values())
-        .filter(
-            k ->
-                facts.plan().slabs().stream()
-                    .anyMatch(s -> s.joints().stream().anyMatch(j -> j.kind() == k)))
-        .toList();
+  private static double legendWidth(List<Legend> lines) {
+    return lines.stream().mapToDouble(l -> Type.NOTE.width(l.name())).max().orElse(0) + 1;
   }
 
-  private double legendWidth() {
-    double width = 0;
-    for (JointKind kind : kinds()) {
-      width = Math.max(width, Type.NOTE.width(name(kind)));
-    }
-    return width + 1;
-  }
-
-  private String name(JointKind kind) {
-    return switch (kind) {
-      case CONTRACTION -> facts.say("legend.contraction");
-      case CONSTRUCTION -> facts.say("legend.construction");
-      case ISOLATION -> facts.say("legend.isolation");
-    };
-  }
-
-  private Mark legend(Point at) {
+  private static Mark legend(List<Legend> lines, Point at) {
     List<Mark> marks = new ArrayList<>();
     double y = at.y() + 3.2;
-    for (JointKind kind : kinds()) {
-      marks.add(sample(kind, new Point(at.x(), y), 16));
+    for (Legend line : lines) {
+      marks.add(sample(line, new Point(at.x(), y), 16));
       y += ROW;
     }
     return new Mark.Group("legend", "", marks);
   }
 
-  private Mark sample(JointKind kind, Point at, double length) {
-    Path line = Path.straight(at, at.plus(new Point(length, 0)));
-    List<Mark> marks = new ArrayList<>(JointMarks.joint(kind, line, 0, Pens.PAPER));
-    marks.add(Type.NOTE.at(at.x() + length + 3, at.y() + 1.5, name(kind), Anchor.START));
+  private static Mark sample(Legend line, Point at, double length) {
+    List<Mark> marks =
+        new ArrayList<>(line.sample().along(Path.straight(at, at.plus(new Point(length, 0)))));
+    marks.add(Type.NOTE.at(at.x() + length + 3, at.y() + 1.5, line.name(), Anchor.START));
     return new Mark.Group("", "", marks);
   }
 
