@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
 import org.jointwright.app.PlanFiles;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Preference;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -28,6 +29,15 @@ final class JointCommand implements Callable<Integer> {
   @Option(names = "--in-place", descriptionKey = "command.joint.inPlace")
   private boolean inPlace;
 
+  @Option(names = "--how-near", descriptionKey = "command.joint.howNear")
+  private boolean howNear;
+
+  @Option(names = "--choices", descriptionKey = "command.joint.choices")
+  private boolean choices;
+
+  @Option(names = "--choice", paramLabel = "CHOICE", descriptionKey = "command.joint.choice")
+  private @Nullable String choice;
+
   JointCommand(Console console) {
     this.console = console;
   }
@@ -36,15 +46,37 @@ final class JointCommand implements Callable<Integer> {
   public Integer call() {
     PlanInput input = new PlanInput(console, plan);
     Output to = output(input);
-    Plan read = input.read();
+    Plan read = chosen(input.read());
+    if (choices) {
+      to.write(new ChoiceLines(read).report());
+      return Outcome.DONE;
+    }
     Answer answer = Answer.laid(read);
     to.write(json ? answer.json() : PlanFiles.text(answer.plan()));
     // A rule that cannot be met is no failure of the command, but never goes unsaid.
     FindingLines lines = new FindingLines(answer);
     lines.broken().forEach(console::say);
     lines.helpless().forEach(console::say);
+    if (howNear) {
+      new NearLines(answer).lines().forEach(console::say);
+    }
     FaultReport.ofCrashedRules(console, answer.judgement());
     return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;
+  }
+
+  /** The plan with the choice that is asked for, in each of its slabs. */
+  private Plan chosen(Plan read) {
+    if (choice == null) {
+      return read;
+    }
+    if (choices) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.choiceClash"));
+    }
+    Preference wanted = ChoiceLines.preference(choice);
+    return read.withSlabs(
+        read.slabs().stream()
+            .map(s -> s.withJointing(s.jointing().withPreference(wanted)))
+            .toList());
   }
 
   private Output output(PlanInput input) {

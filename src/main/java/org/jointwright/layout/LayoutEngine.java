@@ -46,4 +46,15 @@ public final class LayoutEngine {
     }
     return stopped;
   }
+
+  /**
+   * Layouts of a slab that differ, three at most: the one with the fewest feet to cut first, then
+   * the one with the squarest panels, then those in line with one of its edges. None of them breaks
+   * more than the first.
+   *
+   * @param slab the slab's id, one of the plan's
+   */
+  public static List<Offer> choices(Plan plan, String slab) {
+    return new Offers(plan, plan.slab(slab).orElseThrow()).find();
+  }
 }

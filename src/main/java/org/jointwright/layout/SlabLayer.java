@@ -15,10 +15,12 @@ import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.search.Chalked;
 import org.jointwright.layout.search.Score;
 import org.jointwright.layout.search.Search;
+import org.jointwright.layout.search.Taste;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Preference;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.Angles;
@@ -36,8 +38,7 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     List<BoxOut> boxes =
         new Choice(choices, tries(choices.size())).best(b -> quickly(b, bench, score));
-    Draft start = start(boxes, bench);
-    Draft best = Chalked.or(Search.best(start, score, plan.unit().isMetric()), start, score);
+    Draft best = best(start(boxes, bench), score, bench);
     Ground ground = best.ground();
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     for (Laid l : best.lines()) {
@@ -48,6 +49,34 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
     }
     joints.addAll(BoxOuts.filler(boxes, slab));
     return slab.withLaid(joints, boxes);
+  }
+
+  /** The shortest draft, or one to the user's taste where there is one that is worth it. */
+  private Draft best(Draft start, Score score, Bench bench) {
+    boolean metric = plan.unit().isMetric();
+    Draft shortest = Chalked.or(Search.best(start, score, metric), start, score);
+    Taste taste = taste(bench, Taste.WORTH * shortest.tally().cost());
+    if (taste instanceof Taste.Shortest) {
+      return shortest;
+    }
+    Draft other = Search.best(start, score.tasting(taste), metric);
+    return taste.prefers(other, shortest) ? other : shortest;
+  }
+
+  private Taste taste(Bench bench, double most) {
+    return switch (slab.jointing().preference()) {
+      case Preference.Overall.SHORTEST -> new Taste.Shortest();
+      case Preference.Overall.SQUAREST -> new Taste.Squarest(most);
+      case Preference.LinedUpWith lined -> {
+        List<Edge> edges = slab.outline().ring().edges();
+        // The plan may have lost edges since the choice was made.
+        if (lined.edge() >= edges.size()) {
+          yield new Taste.Shortest();
+        }
+        Edge edge = bench.in(edges.get(lined.edge()));
+        yield new Taste.LinedUp(edge.end().minus(edge.start()).unit(), most);
+      }
+    };
   }
 
   /** How good a layout with those box-outs is hoped to be; less is better. */

@@ -23,9 +23,6 @@ public final class Beam {
   /** What is hoped for is seldom more than this much too dear. */
   private static final double HOPE = 0.95;
 
-  /** Where a pattern leaves nothing of a piece broken, one this much longer is not tried. */
-  private static final double AMPLE = 1.35;
-
   /** How many cuts in all may be tried before the search takes what it has. */
   private static final int EFFORT = 25_000;
 
@@ -127,7 +124,7 @@ public final class Beam {
         continue;
       }
       if (child.tally().broken() < d.tally().broken() && !pattern.isSingle()) {
-        enough = Math.min(enough, AMPLE * pattern.feet());
+        enough = Math.min(enough, score.taste().ample() * pattern.feet());
       }
       if (Score.isClean(child)) {
         finish(child);

@@ -19,8 +19,9 @@ import org.jointwright.shape.Point;
  *
  * @param meetings where slabs laid before meet this one without filler between (S7)
  * @param sights what people see and joints like to meet
+ * @param taste what the user would rather have than the fewest feet
  */
-public record Score(List<Meeting> meetings, Sights sights) {
+public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
   /** What a broken panel weighs, ft: more than any joint saved by it. */
   private static final double BROKEN = 30;
 
@@ -70,9 +71,19 @@ public record Score(List<Meeting> meetings, Sights sights) {
     this(meetings, Sights.NONE);
   }
 
+  /** By the rules' cost, without another taste. */
+  public Score(List<Meeting> meetings, Sights sights) {
+    this(meetings, sights, new Taste.Shortest());
+  }
+
   /** Copies the list. */
   public Score {
     meetings = List.copyOf(meetings);
+  }
+
+  /** The same with another taste. */
+  public Score tasting(Taste other) {
+    return new Score(meetings, sights, other);
   }
 
   /** Where neighbours' joints end on shared edges, and what joints like to meet besides. */
@@ -89,7 +100,8 @@ public record Score(List<Meeting> meetings, Sights sights) {
         + SLANT * t.slants()
         + MISS * missed(draft)
         + BROKEN * t.broken()
-        + EXCESS * t.excess();
+        + EXCESS * t.excess()
+        + taste.extra(draft);
   }
 
   /** Whether the draft may stay as it is. */

@@ -1,0 +1,87 @@
+package org.jointwright.app;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jointwright.check.Severity;
+import org.jointwright.check.figure.Figures;
+import org.jointwright.check.figure.SlabFigures;
+import org.jointwright.check.judge.Checks;
+import org.jointwright.layout.LayoutEngine;
+import org.jointwright.layout.Offer;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Preference;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/**
+ * One of several layouts of a slab.
+ *
+ * @param preference what it is best at
+ * @param answer the plan so laid, and what the rules say of it
+ * @param figures the slab's figures in it
+ */
+public record LayoutChoice(Preference preference, Answer answer, SlabFigures figures) {
+  /**
+   * The layouts of a slab worth choosing among, the shortest first, three at most.
+   *
+   * @param slab the slab's id, one of the plan's
+   */
+  public static List<LayoutChoice> of(Plan plan, String slab) {
+    List<LayoutChoice> found = new ArrayList<>();
+    for (Offer offer : LayoutEngine.choices(plan, slab)) {
+      Answer answer = new Answer(plan, offer.layout(), Checks.judge(plan, offer.layout()));
+      SlabFigures figures =
+          Figures.of(offer.layout()).slabs().stream()
+              .filter(f -> f.slab().equals(slab))
+              .findFirst()
+              .orElseThrow();
+      LayoutChoice choice = new LayoutChoice(offer.preference(), answer, figures);
+      if (found.isEmpty() || choice.broken() <= found.getFirst().broken()) {
+        found.add(choice);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  /** What it is best at, in words; a side by the letters of its corners. */
+  public String name(Words words) {
+    return switch (preference) {
+      case Preference.Overall.SHORTEST -> words.say("near.choice.shortest");
+      case Preference.Overall.SQUAREST -> words.say("near.choice.squarest");
+      case Preference.LinedUpWith lined -> linedUp(lined, words);
+    };
+  }
+
+  private String linedUp(Preference.LinedUpWith lined, Words words) {
+    Plan plan = answer.plan();
+    Edge edge = plan.slab(figures.slab()).orElseThrow().outline().ring().edges().get(lined.edge());
+    Lettering lettering = Lettering.of(plan);
+    return words.say(
+        "near.choice.linedUp", letter(lettering, edge.start()), letter(lettering, edge.end()));
+  }
+
+  private static String letter(Lettering lettering, Point at) {
+    return lettering.corners().stream()
+        .min(Comparator.comparingDouble(c -> c.at().distance(at)))
+        .orElseThrow()
+        .letter();
+  }
+
+  /** Its figures in words: feet to cut, panels, how square they are, tees. */
+  public String figuresSaid(Words words) {
+    return words.say(
+        "near.choice.figures",
+        Length.feet(figures.feet()),
+        figures.panels(),
+        figures.meanAspect(),
+        figures.tees());
+  }
+
+  private int broken() {
+    return answer.judgement().of(Severity.MUST).size();
+  }
+}
