@@ -10,7 +10,7 @@ public final class TapeMarks {
   private TapeMarks() {}
 
   /** The hook: a bar across {@code heading} at the first corner. */
-  public static Mark hook(Point at, Point heading, double length, double width, Role role) {
+  public static Mark.Line hook(Point at, Point heading, double length, double width, Role role) {
     Point half = heading.unit().left().times(length / 2);
     return Mark.Line.of(at.minus(half), at.plus(half), width, role);
   }

@@ -24,6 +24,7 @@ final class ChainPlacer {
   private static final double SHORT = 0.8;
 
   private static final double HOOK = 4;
+  private static final double HOOK_WIDTH = 1;
   private static final double ARROW = 3;
   private static final double THIN = 0.35;
 
@@ -168,7 +169,7 @@ final class ChainPlacer {
     private boolean clear(Mark mark) {
       return !(mark instanceof Mark.Line l)
           || l.path().edges().stream()
-              .allMatch(e -> free(Quad.line(e.start(), e.end(), THIN / 2), mark));
+              .allMatch(e -> free(Quad.line(e.start(), e.end(), l.width() / 2), mark));
     }
 
     private boolean free(Quad quad, Mark mark) {
@@ -192,7 +193,10 @@ final class ChainPlacer {
       Path dimension = Path.through(points);
       draw(Mark.Line.of(dimension, THIN, Role.DIMENSION));
       Edge first = path.edges().getFirst();
-      drawn.add(TapeMarks.hook(dimension.start(), first.direction(0), HOOK, 1.0, Role.DIMENSION));
+      Mark.Line hook =
+          TapeMarks.hook(dimension.start(), first.direction(0), HOOK, HOOK_WIDTH, Role.DIMENSION);
+      draw(hook);
+      ground.addLine(hook.path(), HOOK_WIDTH);
       extension(first, 0, OFF + PAST);
       ground.addLine(dimension, THIN);
     }
