@@ -58,6 +58,11 @@ public final class Judged {
     return laid.slab();
   }
 
+  /** The slab as it was laid: its panels and what cut them. */
+  public SlabLayout laid() {
+    return laid;
+  }
+
   /** The same slab with one joint left out. */
   public Judged without(String joint) {
     return withOnly(slab().joints().stream().filter(j -> !j.id().equals(joint)).toList());

@@ -8,10 +8,9 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Subject;
 import org.jointwright.check.evidence.Judged;
-import org.jointwright.check.evidence.Pours;
-import org.jointwright.check.evidence.Pours.Placed;
 import org.jointwright.check.face.Face;
-import org.jointwright.measure.Area;
+import org.jointwright.joint.Placement;
+import org.jointwright.joint.Placements;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.Volume;
 import org.jointwright.plan.Pour;
@@ -45,9 +44,10 @@ public final class LargePours implements Check {
   public List<Finding> findings(Judged slab) {
     Pour limit = slab.plan().pour();
     List<Finding> findings = new ArrayList<>();
-    for (Placed pour : limit.isLimited() ? Pours.of(slab) : List.<Placed>of()) {
+    for (Placement pour : limit.isLimited() ? Placements.of(slab.laid()) : List.<Placement>of()) {
       Face largest =
-          pour.panels().stream()
+          slab.faces().stream()
+              .filter(f -> pour.panels().contains(f.panel()))
               .max(Comparator.comparingDouble(f -> f.measures().area()))
               .orElseThrow();
       limit.most().ifPresent(most -> tooMuch(slab, pour, largest, most, findings));
@@ -57,8 +57,8 @@ public final class LargePours implements Check {
   }
 
   private void tooMuch(
-      Judged slab, Placed pour, Face largest, Volume most, List<Finding> findings) {
-    Volume volume = Volume.under(new Area(pour.area()), slab.slab().thickness());
+      Judged slab, Placement pour, Face largest, Volume most, List<Finding> findings) {
+    Volume volume = pour.volume();
     if (volume.cubicInches() > most.cubicInches() * (1 + SLACK)) {
       findings.add(
           finding(
@@ -75,7 +75,7 @@ public final class LargePours implements Check {
   }
 
   private void tooWide(
-      Judged slab, Placed pour, Face largest, Length strip, List<Finding> findings) {
+      Judged slab, Placement pour, Face largest, Length strip, List<Finding> findings) {
     double width = pour.width();
     if (width > strip.inches() + Tolerance.LENGTH_INCHES) {
       findings.add(
