@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jointwright.joint.SlabLayout;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -100,5 +105,35 @@ class RoundWorkTest {
   @Test
   void insideCornersFartherApartEachHaveAJoint() {
     assertThat(joints(laid(bevelled(8)))).hasSizeGreaterThan(1);
+  }
+
+  /** Common practice, no source: joints from an opening are alike on all its sides. */
+  @Test
+  void jointsFromACentredOpeningAreAStarAlikeOnAllSides() {
+    Outline square = square(0, 288);
+    Slab slab =
+        Slab.of("slab", square)
+            .withThickness(Length.inches(4))
+            .withOpenings(List.of(new Opening(square(120, 168), Map.of(), Kept.NOTHING)));
+    Plan plan = Plan.EMPTY.withSlabs(List.of(slab));
+    List<Edge> star = joints(LayoutEngine.lay(plan).slabs().getFirst());
+    assertThat(star).hasSize(8);
+    for (Edge e : star) {
+      assertThat(star).anyMatch(o -> same(o, e, p -> new Point(288 - p.x(), p.y())));
+      assertThat(star).anyMatch(o -> same(o, e, p -> new Point(p.y(), p.x())));
+    }
+  }
+
+  private static Outline square(double from, double to) {
+    return Outline.of(
+        List.of(
+            new Point(from, from), new Point(to, from), new Point(to, to), new Point(from, to)));
+  }
+
+  private static boolean same(Edge a, Edge b, UnaryOperator<Point> moved) {
+    Point start = moved.apply(b.start());
+    Point end = moved.apply(b.end());
+    return (a.start().distance(start) < 0.1 && a.end().distance(end) < 0.1)
+        || (a.start().distance(end) < 0.1 && a.end().distance(start) < 0.1);
   }
 }

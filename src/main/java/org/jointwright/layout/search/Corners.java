@@ -3,6 +3,7 @@ package org.jointwright.layout.search;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.layout.piece.Carrier;
+import org.jointwright.layout.piece.Chord;
 import org.jointwright.layout.piece.Faults;
 import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.piece.Move;
@@ -13,32 +14,39 @@ import org.jointwright.shape.Segment;
 
 /** Patterns at corners: flared joints from those of a hole, a cut across a sharp one. */
 final class Corners {
-  private static final double[] FLARES = {0, 5, 8, 12, 16};
+  /** How far aside the end of a flared joint may stand: a share of its length, and inches. */
+  private static final double MOST_SPLAY = 0.35;
+
+  private static final double WIDEST = 60;
+
+  private static final double STEP = 3;
   private static final double[] LEGS = {0.4, 0.55, 0.7, 0.85, 1.0};
   private static final double SHARP = 75;
   private static final double IN = 3;
 
   private Corners() {}
 
-  /** Two joints from each corner of each hole, spread so that the panels between widen. */
+  /** Two joints from each corner of each hole, spread alike so that the panels between widen. */
   static List<Pattern> flares(Piece piece) {
     List<Pattern> found = new ArrayList<>();
-    if (piece.holes().isEmpty() || piece.faults().corners().size() > 12) {
+    List<Faults.Corner> corners = piece.faults().corners();
+    if (piece.holes().isEmpty() || corners.size() > 12) {
       return found;
     }
-    for (double degrees : FLARES) {
+    double reach = Double.POSITIVE_INFINITY;
+    for (Faults.Corner c : corners) {
+      for (Move m : c.loop() > 0 ? splayed(piece, c, 0) : List.<Move>of()) {
+        double far =
+            Chord.across(piece, m.carrier(), m.seed()).map(x -> x.path().length()).orElse(0.0);
+        reach = far > 0 ? Math.min(reach, far) : reach;
+      }
+    }
+    // Whole inches at the nearest edge, so that the marks there are easily measured.
+    for (double aside = 0; aside <= MOST_SPLAY * reach && aside <= WIDEST; aside += STEP) {
       List<Move> moves = new ArrayList<>();
-      for (Faults.Corner c : piece.faults().corners()) {
+      for (Faults.Corner c : corners) {
         if (c.loop() > 0) {
-          Loop loop = piece.loop(c.loop());
-          double turn = Math.toRadians(degrees);
-          Point one = loop.edge(c.vertex() - 1).direction(1).turned(turn);
-          Point two = loop.edge(c.vertex()).direction(0).times(-1).turned(-turn);
-          for (Point d : List.of(one, two)) {
-            moves.add(
-                new Move(
-                    new Carrier.Line(c.at(), d), c.at().plus(d.times(IN)), Move.Reach.THROUGH));
-          }
+          moves.addAll(splayed(piece, c, Math.atan2(aside, reach)));
         }
       }
       if (!moves.isEmpty()) {
@@ -46,6 +54,21 @@ final class Corners {
       }
     }
     return found;
+  }
+
+  /**
+   * The two joints from a corner that go on along its sides, turned away from each other's side.
+   */
+  private static List<Move> splayed(Piece piece, Faults.Corner c, double turn) {
+    Loop loop = piece.loop(c.loop());
+    Point one = loop.edge(c.vertex() - 1).direction(1).turned(turn);
+    Point two = loop.edge(c.vertex()).direction(0).times(-1).turned(-turn);
+    List<Move> moves = new ArrayList<>();
+    for (Point d : List.of(one, two)) {
+      Carrier line = new Carrier.Line(c.at(), d);
+      moves.add(new Move(line, c.at().plus(d.times(IN)), Move.Reach.THROUGH));
+    }
+    return moves;
   }
 
   /** A cut square to the bisector of each sharp corner. */
