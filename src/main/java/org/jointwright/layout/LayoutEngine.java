@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.SlabLayout;
+import org.jointwright.layout.search.Effort;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 
@@ -21,6 +22,18 @@ public final class LayoutEngine {
    * the lines are construction joints.
    */
   public static Layout lay(Plan plan) {
+    return lay(plan, Effort.FULL);
+  }
+
+  /**
+   * The same, found with a fraction of the effort: what a window shows while a hand drags. It
+   * breaks no more rules where it can be helped, but may be dearer.
+   */
+  public static Layout first(Plan plan) {
+    return lay(plan, Effort.FIRST);
+  }
+
+  private static Layout lay(Plan plan, Effort effort) {
     Map<String, Slab> laid = new LinkedHashMap<>();
     // The largest slab chooses first; the smaller ones beside it line up with it.
     List<Slab> order = new ArrayList<>(plan.slabs());
@@ -29,7 +42,7 @@ public final class LayoutEngine {
             .thenComparingDouble(s -> -s.region().area()));
     for (Slab slab : order) {
       Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
-      laid.put(slab.id(), new SlabLayer(plan, slab, neighbours).lay());
+      laid.put(slab.id(), new SlabLayer(plan, slab, neighbours, effort).lay());
     }
     List<Slab> slabs = plan.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
     return stopped(Layouts.of(plan.withSlabs(EdgeJoints.addTo(plan.withSlabs(slabs)))));

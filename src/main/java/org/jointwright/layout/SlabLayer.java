@@ -13,6 +13,7 @@ import org.jointwright.layout.piece.Laid;
 import org.jointwright.layout.piece.Limits;
 import org.jointwright.layout.piece.Loop;
 import org.jointwright.layout.search.Chalked;
+import org.jointwright.layout.search.Effort;
 import org.jointwright.layout.search.Score;
 import org.jointwright.layout.search.Search;
 import org.jointwright.layout.search.Taste;
@@ -30,7 +31,7 @@ import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** Lays one slab, all but the joints along its edges. */
-record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
+record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort) {
   Slab lay() {
     Bench bench = Bench.at(slab.outline().ring().box());
     Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench));
@@ -54,12 +55,12 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours) {
   /** The shortest draft, or one to the user's taste where there is one that is worth it. */
   private Draft best(Draft start, Score score, Bench bench) {
     boolean metric = plan.unit().isMetric();
-    Draft shortest = Chalked.or(Search.best(start, score, metric), start, score);
+    Draft shortest = Chalked.or(Search.best(start, score, metric, effort), start, score);
     Taste taste = taste(bench, Taste.WORTH * shortest.tally().cost());
     if (taste instanceof Taste.Shortest) {
       return shortest;
     }
-    Draft other = Search.best(start, score.tasting(taste), metric);
+    Draft other = Search.best(start, score.tasting(taste), metric, effort);
     return taste.prefers(other, shortest) ? other : shortest;
   }
 

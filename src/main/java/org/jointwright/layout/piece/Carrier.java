@@ -7,8 +7,8 @@ import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
-/** The endless line or the full circle that a joint runs along. */
-public sealed interface Carrier {
+/** The endless line, bent line or full circle that a joint runs along. */
+public sealed interface Carrier permits Carrier.Line, Carrier.Circle, Bent {
   /** The place of the point of this carrier nearest to {@code p}. */
   double place(Point p);
 

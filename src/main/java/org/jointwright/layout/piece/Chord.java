@@ -1,18 +1,35 @@
 package org.jointwright.layout.piece;
 
+import java.util.List;
 import java.util.Optional;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The stretch of a carrier that runs clean across a piece.
  *
- * @param path from start to end
+ * @param runs from start to end; two where it bends
  * @param start where it starts
  * @param end where it ends
  */
-public record Chord(Edge path, Hit start, Hit end) {
+public record Chord(List<Edge> runs, Hit start, Hit end) {
+  /** Copies the list. */
+  public Chord {
+    runs = List.copyOf(runs);
+  }
+
+  /** The only run of one that does not bend; the first of one that does. */
+  public Edge path() {
+    return runs.getFirst();
+  }
+
+  /** Its length, inches. */
+  public double length() {
+    return runs.stream().mapToDouble(Edge::length).sum();
+  }
+
   /** An end nearer to a vertex than this, but not at it, would be taken for one at it, inches. */
   private static final double BESIDE = 0.6;
 
@@ -86,7 +103,13 @@ public record Chord(Edge path, Hit start, Hit end) {
     if (from == null || to == null) {
       return Optional.empty();
     }
-    return Optional.of(new Chord(carrier.edge(from.point(), to.point()), from, to));
+    return Optional.of(new Chord(runs(carrier, from.point(), to.point()), from, to));
+  }
+
+  private static List<Edge> runs(Carrier carrier, Point from, Point to) {
+    return carrier instanceof Bent b
+        ? List.of(new Segment(from, b.bend()), new Segment(b.bend(), to))
+        : List.of(carrier.edge(from, to));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jointwright.plan.JointKind;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
 import org.jspecify.annotations.Nullable;
 
 /** A slab as far as it is cut: its pieces, and the cuts in the order they were made. Immutable. */
@@ -15,6 +16,9 @@ public final class Draft {
 
   /** A joint that passes another's end nearer than this is brought to it, inches. */
   private static final double BESIDE = 1.2;
+
+  /** The engine cuts off nothing smaller, square inches: a climb would trade faults for it. */
+  private static final double SLIVER = 40;
 
   private static final double[] NUDGES = {0, 1.1, -1.3};
 
@@ -108,7 +112,21 @@ public final class Draft {
 
   /** The cuts that are the engine's to move, in order. */
   public List<Move> moves() {
-    return lines.stream().filter(l -> !l.locked()).map(Laid::move).toList();
+    return lines.stream().filter(l -> !l.locked() && !l.follows()).map(Laid::move).toList();
+  }
+
+  /** The line that cut {@code i} of {@link #moves} made; the first of two where it bends. */
+  public Laid line(int i) {
+    int left = i;
+    for (Laid l : lines) {
+      if (!l.locked() && !l.follows()) {
+        if (left == 0) {
+          return l;
+        }
+        left--;
+      }
+    }
+    throw new IndexOutOfBoundsException(i);
   }
 
   /** This draft with a joint of the user's in it, cut on to the edges of the pieces it ends in. */
@@ -145,18 +163,9 @@ public final class Draft {
     if (found.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Chord> met = locked ? Optional.empty() : meetingOthers(first, move, found.get());
+    Optional<Move> met = locked ? Optional.empty() : meetingOthers(first, move, found.get());
     if (met.isPresent()) {
-      Chord c = met.get();
-      return cut(
-          new Move(
-              Carrier.Line.through(c.start().point(), c.end().point()),
-              c.path().at(0.5),
-              move.reach()),
-          kind,
-          false,
-          low,
-          high);
+      return cut(met.get(), kind, false, low, high);
     }
     Work work = new Work(move, low, high);
     if (!work.split(first, found.get())) {
@@ -168,18 +177,29 @@ public final class Draft {
     if (start.point().equals(end.point()) || (beside && !locked)) {
       return Optional.empty();
     }
-    Edge path = move.carrier().edge(start.point(), end.point());
-    if (!locked && ground.zones().bar(path)) {
-      return Optional.empty();
-    }
     List<Laid> all = new ArrayList<>(lines);
-    all.add(new Laid(move, path, start.tag(), end.tag(), kind, locked));
+    if (move.carrier() instanceof Bent bent) {
+      int one = lines.size();
+      Edge in = new Segment(start.point(), bent.bend());
+      Edge out = new Segment(bent.bend(), end.point());
+      if (!locked && (ground.zones().bar(in) || ground.zones().bar(out))) {
+        return Optional.empty();
+      }
+      all.add(new Laid(move, in, start.tag(), one + 1, kind, locked, /* follows= */ false));
+      all.add(new Laid(move, out, one, end.tag(), kind, locked, /* follows= */ true));
+    } else {
+      Edge path = move.carrier().edge(start.point(), end.point());
+      if (!locked && ground.zones().bar(path)) {
+        return Optional.empty();
+      }
+      all.add(new Laid(move, path, start.tag(), end.tag(), kind, locked, /* follows= */ false));
+    }
     return Optional.of(new Draft(ground, work.pieces, all));
   }
 
-  /** The chord from joint end to joint end where it passes within a hair of such ends. */
-  private Optional<Chord> meetingOthers(int number, Move move, Chord chord) {
-    if (move.reach() != Move.Reach.PIECE || !(move.carrier() instanceof Carrier.Line)) {
+  /** The cut from joint end to joint end where it passes within a hair of such ends. */
+  private Optional<Move> meetingOthers(int number, Move move, Chord chord) {
+    if (move.reach() != Move.Reach.PIECE || move.carrier() instanceof Carrier.Circle) {
       return Optional.empty();
     }
     Point a = endNear(chord.start());
@@ -188,9 +208,13 @@ public final class Draft {
     if (off < 1e-6 || a.distance(b) < 12) {
       return Optional.empty();
     }
-    Carrier through = Carrier.Line.through(a, b);
-    return Chord.across(pieces.get(number), through, a.towards(b, 0.5))
-        .filter(c -> c.start().point().distance(a) < 1e-6 && c.end().point().distance(b) < 1e-6);
+    Move through =
+        move.carrier() instanceof Bent bent
+            ? Move.bent(a, bent.bend(), b)
+            : Move.between(a, b, move.reach());
+    return Chord.across(pieces.get(number), through.carrier(), through.seed())
+        .filter(c -> c.start().point().distance(a) < 1e-6 && c.end().point().distance(b) < 1e-6)
+        .map(c -> through);
   }
 
   /** The end of another joint that a place on a joint nearly meets, or the place itself. */
@@ -230,7 +254,9 @@ public final class Draft {
 
     boolean split(int number, Chord chord) {
       List<Piece> parts = pieces.get(number).split(chord, lines.size());
-      if (parts.isEmpty()) {
+      boolean own = Double.isNaN(low);
+      if (parts.isEmpty()
+          || (own && parts.size() > 1 && parts.stream().anyMatch(p -> p.area() < SLIVER))) {
         return false;
       }
       pieces.set(number, parts.getFirst());

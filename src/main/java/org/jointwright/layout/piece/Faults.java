@@ -205,7 +205,7 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
         double need =
             Math.min(
                 limits.narrowest(), ground.widthAt(m.centre(), m.rectangle().direction().left()));
-        excess += Math.max(0, over(need, m.width(), Limits.SHADE));
+        excess += m.width() < need - Limits.SHADE ? 1 - m.width() / need : 0;
       }
       excess += 3 * piece.holes().size();
       double fill = piece.area() / (m.longSide() * m.shortSide());

@@ -13,8 +13,16 @@ import org.jointwright.shape.Point;
  * @param endTag what it ends on
  * @param kind contraction for what the engine lays
  * @param locked whether the user holds it, so that it is not the engine's to move
+ * @param follows whether it is the second arm of a bent cut, made with the line before it
  */
-public record Laid(Move move, Edge path, int startTag, int endTag, JointKind kind, boolean locked) {
+public record Laid(
+    Move move,
+    Edge path,
+    int startTag,
+    int endTag,
+    JointKind kind,
+    boolean locked,
+    boolean follows) {
   /** One of its ends. */
   public Point end(boolean last) {
     return last ? path.end() : path.start();

@@ -5,20 +5,39 @@ import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One closed line of a piece, the piece on its left: the outer one counter-clockwise, holes
- * clockwise.
- *
- * @param edges its edges in order
- * @param tags what each runs along: the number of a line from 0 up, or {@code -1 - h} for edge
- *     {@code h} of the {@link Ground}
+ * clockwise. Immutable; what is asked often is worked out once.
  */
-public record Loop(List<Edge> edges, List<Integer> tags) {
-  /** Copies the lists. */
-  public Loop {
-    edges = List.copyOf(edges);
-    tags = List.copyOf(tags);
+public final class Loop {
+  private final List<Edge> edges;
+  private final List<Integer> tags;
+  private final int hash;
+  private double @Nullable [] angles;
+
+  /**
+   * A loop.
+   *
+   * @param edges its edges in order
+   * @param tags what each runs along: the number of a line from 0 up, or {@code -1 - h} for edge
+   *     {@code h} of the {@link Ground}
+   */
+  public Loop(List<Edge> edges, List<Integer> tags) {
+    this.edges = List.copyOf(edges);
+    this.tags = List.copyOf(tags);
+    this.hash = 31 * this.edges.hashCode() + this.tags.hashCode();
+  }
+
+  /** Its edges in order. */
+  public List<Edge> edges() {
+    return edges;
+  }
+
+  /** What each edge runs along. */
+  public List<Integer> tags() {
+    return tags;
   }
 
   /** How many edges it has. */
@@ -39,6 +58,19 @@ public record Loop(List<Edge> edges, List<Integer> tags) {
   /** Whether edge {@code i} is the slab's own, an opening's or a box-out's. */
   public boolean isHard(int i) {
     return tag(i) < 0;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Loop l
+        && hash == l.hash
+        && edges.equals(l.edges)
+        && tags.equals(l.tags);
+  }
+
+  @Override
+  public int hashCode() {
+    return hash;
   }
 
   /** The distance from {@code p} to its nearest point, inches. */
@@ -106,14 +138,23 @@ public record Loop(List<Edge> edges, List<Integer> tags) {
 
   /** The interior angle at the start of edge {@code i} from the true tangents, degrees. */
   public double angle(int i) {
+    double[] all = angles;
+    if (all == null) {
+      all = new double[size()];
+      for (int k = 0; k < all.length; k++) {
+        all[k] = angleAt(k);
+      }
+      angles = all;
+    }
+    return all[Math.floorMod(i, all.length)];
+  }
+
+  private double angleAt(int i) {
     Point in = edge(i - 1).direction(1);
     Point out = edge(i).direction(0);
-    double back = Math.atan2(-in.y(), -in.x());
-    double ahead = Math.atan2(out.y(), out.x());
-    double angle = Math.toDegrees(back - ahead);
-    if (angle < 0) {
-      angle += 360;
-    }
+    // From the edge ahead round to the edge behind, in one step.
+    double angle = Math.toDegrees(Math.atan2(in.cross(out), in.dot(out)));
+    angle = 180 - angle;
     return angle < 1e-7 && isSlit(i) ? 360 : angle;
   }
 

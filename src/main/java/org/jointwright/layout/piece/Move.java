@@ -23,6 +23,13 @@ public record Move(Carrier carrier, Point seed, Reach reach) {
     return new Move(Carrier.Line.through(a, b), a.towards(b, 0.5), reach);
   }
 
+  /** A cut that bends half way: two straight joints that meet. */
+  public static Move bent(Point a, Point bend, Point b) {
+    Bent carrier = Bent.through(a, bend, b);
+    // The bend itself may come to stand on a joint laid since; a seed on an arm would too.
+    return new Move(carrier, bend, Reach.PIECE);
+  }
+
   /** The same cut on another carrier, its seed brought onto it. */
   public Move on(Carrier other) {
     return new Move(other, other.at(other.place(seed)), reach);

@@ -18,16 +18,16 @@ final class Splitter {
     if (a.loop() == b.loop()) {
       return a.loop() == 0 ? divide(piece, chord, tag) : List.of();
     }
-    return List.of(tie(piece, chord, tag));
+    return chord.runs().size() > 1 ? List.of() : List.of(tie(piece, chord, tag));
   }
 
   private static List<Piece> divide(Piece piece, Chord chord, int tag) {
     Run left = new Run();
     left.walk(piece.outer(), chord.end(), chord.start());
-    left.add(chord.path(), tag);
+    left.add(chord.runs(), tag);
     Run right = new Run();
     right.walk(piece.outer(), chord.start(), chord.end());
-    right.add(chord.path().reversed(), tag);
+    right.addBack(chord.runs(), tag);
     if (right.edges.size() < 2 || left.edges.size() < 2) {
       return List.of();
     }
@@ -51,9 +51,9 @@ final class Splitter {
     Chord c = chord.start().loop() == 0 || chord.end().loop() != 0 ? chord : turned(chord);
     Run run = new Run();
     run.walk(piece.loop(c.start().loop()), c.start(), c.start());
-    run.add(c.path(), tag);
+    run.add(c.runs(), tag);
     run.walk(piece.loop(c.end().loop()), c.end(), c.end());
-    run.add(c.path().reversed(), tag);
+    run.addBack(c.runs(), tag);
     List<Loop> holes = new ArrayList<>();
     for (int h = 0; h < piece.holes().size(); h++) {
       if (h + 1 != c.start().loop() && h + 1 != c.end().loop()) {
@@ -68,7 +68,8 @@ final class Splitter {
   }
 
   private static Chord turned(Chord c) {
-    return new Chord(c.path().reversed(), /* start= */ c.end(), /* end= */ c.start());
+    List<Edge> back = c.runs().reversed().stream().map(Edge::reversed).toList();
+    return new Chord(back, /* start= */ c.end(), /* end= */ c.start());
   }
 
   /** A loop in the making. */
@@ -79,6 +80,20 @@ final class Splitter {
     void add(Edge edge, int tag) {
       edges.add(edge);
       tags.add(tag);
+    }
+
+    /** Adds the runs of a cut, the first tagged {@code tag}, the next one more. */
+    void add(List<Edge> runs, int tag) {
+      for (int i = 0; i < runs.size(); i++) {
+        add(runs.get(i), tag + i);
+      }
+    }
+
+    /** Adds the runs of a cut the other way. */
+    void addBack(List<Edge> runs, int tag) {
+      for (int i = runs.size() - 1; i >= 0; i--) {
+        add(runs.get(i).reversed(), tag + i);
+      }
     }
 
     /** Adds the boundary from one place on to another, all the way round when they are one. */

@@ -1,6 +1,5 @@
 package org.jointwright.layout.piece;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.plan.JointKind;
 import org.jointwright.shape.Point;
@@ -10,6 +9,7 @@ import org.jointwright.shape.Point;
  *
  * @param length the contraction joints' length, ft
  * @param tees the ends that no joint meets from the far side
+ * @param ys the places where three joints end with none in line with another
  * @param slants how many joints stand 1 to 15 degrees off the edges they serve (S10); those from a
  *     corner, which may force it, count a quarter
  * @param cv the population's coefficient of variation of the panels' areas
@@ -17,11 +17,12 @@ import org.jointwright.shape.Point;
  * @param broken how many panels break something
  */
 public record Tally(
-    double length, List<Tee> tees, double slants, double cv, double excess, int broken) {
+    double length, List<Tee> tees, int ys, double slants, double cv, double excess, int broken) {
   /** What a tee costs, ft: rules, Cost. */
   public static final double TEE = 8;
 
-  private static final double NEAR = 0.95;
+  /** What a Y costs, ft: rules, Cost. */
+  public static final double Y = 4;
 
   /**
    * A joint's end on the side of another, open on the far side.
@@ -32,9 +33,14 @@ public record Tally(
    */
   public record Tee(Point at, Point onward, int line) {}
 
+  /** What its tees and Ys cost, ft. */
+  public double meets() {
+    return TEE * tees.size() + Y * ys;
+  }
+
   /** The rules' cost, ft. */
   public double cost() {
-    return (length + TEE * tees.size()) + 0.25 * length * Math.max(0, cv - 0.1);
+    return length + meets() + 0.25 * length * Math.max(0, cv - 0.1);
   }
 
   static Tally of(Draft draft) {
@@ -62,47 +68,7 @@ public record Tally(
         broken++;
       }
     }
-    return new Tally(length, tees(draft.lines()), Slants.count(draft), cv, excess, broken);
-  }
-
-  private static List<Tee> tees(List<Laid> lines) {
-    List<Tee> found = new ArrayList<>();
-    for (int i = 0; i < lines.size(); i++) {
-      for (boolean last : new boolean[] {false, true}) {
-        Laid line = lines.get(i);
-        if (line.kind() == JointKind.CONTRACTION && isTee(lines, i, last)) {
-          found.add(new Tee(line.end(last), line.onward(last), i));
-        }
-      }
-    }
-    return found;
-  }
-
-  private static boolean isTee(List<Laid> lines, int i, boolean last) {
-    Laid line = lines.get(i);
-    int on = line.tag(last);
-    if (on < 0 || lines.get(on).kind() != JointKind.CONTRACTION) {
-      return false;
-    }
-    Point at = line.end(last);
-    Point onward = line.onward(last);
-    Point along = lines.get(on).path().direction(lines.get(on).path().nearest(at));
-    double side = along.cross(onward);
-    for (int k = 0; k < lines.size(); k++) {
-      if (k == i || k == on) {
-        continue;
-      }
-      Laid other = lines.get(k);
-      for (boolean end : new boolean[] {false, true}) {
-        if (other.end(end).distance(at) <= NEAR && along.cross(other.onward(end)) * side < -0.05) {
-          return false;
-        }
-      }
-      if (other.path().distance(at) < NEAR
-          && Math.min(other.end(true).distance(at), other.end(false).distance(at)) > NEAR) {
-        return false;
-      }
-    }
-    return true;
+    Meets meets = Meets.of(draft.lines());
+    return new Tally(length, meets.tees(), meets.ys(), Slants.count(draft), cv, excess, broken);
   }
 }

@@ -15,18 +15,15 @@ import org.jointwright.shape.Point;
  * finished draft is kept whatever its rank: half-finished ones look cheaper than they will be.
  */
 public final class Beam {
-  private static final int WIDTH = 12;
   private static final int MORE = 4;
-  private static final int CHILDREN = 8;
   private static final int DEPTH = 24;
 
   /** What is hoped for is seldom more than this much too dear. */
   private static final double HOPE = 0.95;
 
-  /** How many cuts in all may be tried before the search takes what it has. */
-  private static final int EFFORT = 25_000;
-
   private final Score score;
+  private final Effort effort;
+  private final boolean rare;
   private final List<Point> hints;
 
   /** The least share of its length that a draft may come to cost. */
@@ -35,15 +32,18 @@ public final class Beam {
   private final List<Draft> finished = new ArrayList<>();
   private final List<Draft> stuck = new ArrayList<>();
   private double best = Double.POSITIVE_INFINITY;
-  private int effort;
+  private int spent;
 
   /**
    * A search.
    *
    * @param score how drafts are compared
+   * @param rare whether moves that seldom pay are tried too
    */
-  public Beam(Score score) {
+  Beam(Score score, Effort effort, boolean rare) {
     this.score = score;
+    this.effort = effort;
+    this.rare = rare;
     this.hints = score.targets();
     this.hope = score.sights().hope();
   }
@@ -54,7 +54,7 @@ public final class Beam {
     if (Score.isClean(start)) {
       finish(start);
     }
-    for (int depth = 0; depth < DEPTH && !beam.isEmpty() && effort < EFFORT; depth++) {
+    for (int depth = 0; depth < DEPTH && !beam.isEmpty() && spent < effort.cuts(); depth++) {
       List<Draft> next = new ArrayList<>();
       for (Draft d : beam) {
         next.addAll(children(d, depth == 0));
@@ -70,15 +70,19 @@ public final class Beam {
     return stuck;
   }
 
+  private double hopeful(Draft d) {
+    return rare ? score.mostHopeful(d) : score.hopeful(d);
+  }
+
   private List<Draft> widest(List<Draft> drafts) {
     Set<Long> seen = new HashSet<>();
     List<Draft> kept = new ArrayList<>();
-    drafts.removeIf(d -> HOPE * score.hopeful(d) >= best);
-    drafts.sort(Comparator.comparingDouble(score::hopeful));
-    keep(drafts, WIDTH, seen, kept);
+    drafts.removeIf(d -> HOPE * hopeful(d) >= best);
+    drafts.sort(Comparator.comparingDouble(this::hopeful));
+    keep(drafts, effort.width(), seen, kept);
     // And some that are nearly whole, though dearer so far.
-    drafts.sort(Comparator.comparingDouble(d -> score.hopeful(d) * (1 + d.tally().excess())));
-    keep(drafts, WIDTH + MORE, seen, kept);
+    drafts.sort(Comparator.comparingDouble(d -> hopeful(d) * (1 + d.tally().excess())));
+    keep(drafts, effort.width() + MORE, seen, kept);
     // Those nearest their end first: what they come to bounds the others.
     kept.sort(Comparator.comparingDouble(d -> d.tally().excess()));
     return kept;
@@ -89,7 +93,7 @@ public final class Beam {
       if (kept.size() >= most) {
         return;
       }
-      if (seen.add(Math.round(score.hopeful(d) * 1e4))) {
+      if (seen.add(Math.round(hopeful(d) * 1e4))) {
         kept.add(d);
       }
     }
@@ -109,17 +113,17 @@ public final class Beam {
     List<Draft> open = new ArrayList<>();
     List<Draft> begun = new ArrayList<>();
     double enough = Double.POSITIVE_INFINITY;
-    for (Pattern pattern : root ? Choices.first(d, hints) : Choices.next(d, piece)) {
-      if (effort > EFFORT) {
+    for (Pattern pattern : root ? Choices.first(d, hints, rare) : Choices.next(d, piece, rare)) {
+      if (spent > effort.cuts()) {
         break;
       }
       if (hope * (d.tally().length() + pattern.feet()) >= best || pattern.feet() > enough) {
         continue;
       }
-      effort += pattern.moves().size() * d.weight();
+      spent += pattern.moves().size() * d.weight();
       Draft child = d.cutAll(pattern.moves());
       // What many pieces came of took longer to make.
-      effort += child.pieces().size() / 10;
+      spent += child.pieces().size() / 10;
       if (child == d) {
         continue;
       }
@@ -136,12 +140,12 @@ public final class Beam {
       note(d);
     }
     open.forEach(this::note);
-    open.sort(Comparator.comparingDouble(score::hopeful));
-    begun.sort(Comparator.comparingDouble(score::hopeful));
+    open.sort(Comparator.comparingDouble(this::hopeful));
+    begun.sort(Comparator.comparingDouble(this::hopeful));
     // Whole patterns and single first cuts are not measured against each other.
     List<Draft> kept = new ArrayList<>();
-    keep(open, root ? WIDTH : CHILDREN, new HashSet<>(), kept);
-    keep(begun, kept.size() + WIDTH, new HashSet<>(), kept);
+    keep(open, root ? effort.width() : effort.children(), new HashSet<>(), kept);
+    keep(begun, kept.size() + effort.width(), new HashSet<>(), kept);
     return kept;
   }
 
@@ -155,9 +159,9 @@ public final class Beam {
       at++;
     }
     boolean same = at < stuck.size() && score.of(stuck.get(at)) < value + 1e-6;
-    if (at < WIDTH && !same) {
+    if (at < effort.width() && !same) {
       stuck.add(at, d);
-      if (stuck.size() > WIDTH) {
+      if (stuck.size() > effort.width()) {
         stuck.removeLast();
       }
     }

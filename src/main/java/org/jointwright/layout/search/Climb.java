@@ -16,19 +16,23 @@ import org.jointwright.shape.Point;
 final class Climb {
   private static final int ROUNDS = 4;
 
-  /** How many cuts one climb may make. */
-  private static final int EFFORT = 12_000;
-
   private static final double[] SHIFTS = {24, -24, 12, -12, 6, -6, 3, -3, 1, -1};
   private static final double[] TURNS = {8, -8, 4, -4, 2, -2, 1, -1};
 
   private final Draft base;
   private final Score score;
-  private int effort;
+  private final Effort effort;
+  private int spent;
 
-  Climb(Draft base, Score score) {
+  Climb(Draft base, Score score, Effort effort) {
     this.base = base;
     this.score = score;
+    this.effort = effort;
+  }
+
+  /** How many cuts were made. */
+  int spent() {
+    return spent;
   }
 
   /** The best draft reached from {@code start}. */
@@ -36,8 +40,11 @@ final class Climb {
     Draft best = start;
     for (int round = 0; round < ROUNDS; round++) {
       double before = score.of(best);
-      for (int i = 0; i < best.moves().size() && effort < EFFORT; i++) {
+      for (int i = 0; i < best.moves().size() && spent < effort.climbed(); i++) {
         best = better(best, i);
+      }
+      if (effort.thorough()) {
+        best = dragged(best);
       }
       if (score.of(best) > before - 1e-6) {
         break;
@@ -46,16 +53,37 @@ final class Climb {
     return best;
   }
 
+  /** The draft with its places brought, one after another, to where they are cheapest. */
+  private Draft dragged(Draft draft) {
+    Draft best = draft;
+    for (int k = 0; ; k++) {
+      Drags drags = new Drags(best);
+      List<Drags.Place> places = drags.places();
+      if (k >= places.size() || spent >= effort.climbed()) {
+        return best;
+      }
+      Draft from = best;
+      for (Point to : drags.targets(places.get(k), places)) {
+        List<Move> moves = drags.dragged(places.get(k).at(), to);
+        spent += moves.size() * from.weight();
+        Draft d = base.cutAll(moves);
+        if (d.moves().size() == moves.size() && score.of(d) < score.of(best) - 1e-6) {
+          best = d;
+        }
+      }
+    }
+  }
+
   /** The best draft with another cut in the place of cut {@code i}, or the same draft. */
   private Draft better(Draft draft, int i) {
     List<Move> moves = draft.moves();
     Draft prefix = base.cutAll(moves.subList(0, i));
     List<Move> suffix = moves.subList(i + 1, moves.size());
-    Laid line = draft.lines().get(draft.lines().size() - moves.size() + i);
+    Laid line = draft.line(i);
     Draft best = draft;
     double least = score.of(draft);
     for (List<Move> tried : variations(draft, line)) {
-      effort += (1 + suffix.size()) * draft.weight();
+      spent += (1 + suffix.size()) * draft.weight();
       Draft d = prefix;
       boolean whole = true;
       for (Move m : tried) {

@@ -24,6 +24,9 @@ final class Corners {
   private static final double SHARP = 75;
   private static final double IN = 3;
 
+  /** The cosine of how far a kite's third arm may turn off the bisector: 40 degrees. */
+  private static final double ONWARD = Math.cos(Math.toRadians(40));
+
   private Corners() {}
 
   /** Two joints from each corner of each hole, spread alike so that the panels between widen. */
@@ -89,6 +92,61 @@ final class Corners {
           }
         }
       }
+    }
+    return found;
+  }
+
+  /**
+   * Kites: joints square to both edges of each sharp corner, which meet on its bisector, where a
+   * third one goes on.
+   */
+  static List<Pattern> kites(Piece piece, List<Point> tees) {
+    List<Pattern> found = new ArrayList<>();
+    Loop loop = piece.outer();
+    double spacing = piece.ground().limits().spacing();
+    for (int i = 0; i < loop.size(); i++) {
+      Edge in = loop.edge(i - 1);
+      Edge out = loop.edge(i);
+      if (loop.angle(i) < SHARP && in instanceof Segment && out instanceof Segment) {
+        Point corner = out.start();
+        Point bisector = out.direction(0).turned(Math.toRadians(loop.angle(i) / 2));
+        double stretch = 1 / Math.cos(Math.toRadians(loop.angle(i) / 2));
+        for (double leg : LEGS) {
+          double far = leg * spacing;
+          Point bend = corner.plus(bisector.times(far * stretch));
+          if (far < in.length() && far < out.length() && piece.contains(bend)) {
+            Point a = in.at(1 - far / in.length());
+            Point b = out.at(far / out.length());
+            found.addAll(ys(piece, Move.bent(a, bend, b), bisector, tees));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** A bent cut and, each for itself, the ways in which a third arm may go on from its bend. */
+  private static List<Pattern> ys(Piece piece, Move bent, Point bisector, List<Point> tees) {
+    Point bend = bent.seed();
+    List<Point> tried = new ArrayList<>(List.of(bisector));
+    for (Point tee : tees) {
+      if (tee.distance(bend) > 12 && piece.outer().distance(tee) < 0.3) {
+        tried.add(tee.minus(bend).unit());
+      }
+    }
+    for (Point axis : piece.ground().axes()) {
+      tried.addAll(List.of(axis, axis.left(), axis.times(-1), axis.left().times(-1)));
+    }
+    List<Point> ways = new ArrayList<>();
+    for (Point u : tried) {
+      if (u.dot(bisector) > ONWARD && ways.stream().noneMatch(w -> w.dot(u) > 0.9998)) {
+        ways.add(u);
+      }
+    }
+    List<Pattern> found = new ArrayList<>();
+    for (Point u : ways) {
+      Move third = new Move(new Carrier.Line(bend, u), bend.plus(u.times(IN)), Move.Reach.PIECE);
+      found.add(new Pattern(List.of(bent, third), 0));
     }
     return found;
   }

@@ -17,6 +17,14 @@ final class Cuts {
   /** How far inside the piece a cut from a corner is seeded, inches. */
   private static final double IN = 3;
 
+  private static final int MOST_JOINED = 12;
+
+  /** A piece that takes more parts is divided by whole patterns. */
+  private static final int MOST_EVEN = 5;
+
+  /** The cosine of how far a cut may turn where it goes on from a tee: 45 degrees. */
+  private static final double ONWARD = Math.cos(Math.toRadians(45));
+
   private Cuts() {}
 
   /** Cuts from the first inside corners of a piece, each on through and across one piece. */
@@ -77,5 +85,66 @@ final class Cuts {
       found.add(Pattern.of(new Move(line, seed, Move.Reach.THROUGH)));
     }
     return found;
+  }
+
+  /** Cuts that go on from open tees turned to run along or square to a main direction. */
+  static List<Pattern> turnedFromTees(Draft draft) {
+    List<Pattern> found = new ArrayList<>();
+    for (Tally.Tee tee : draft.tally().tees()) {
+      for (Point axis : draft.ground().axes()) {
+        for (Point u : List.of(axis, axis.left(), axis.times(-1), axis.left().times(-1))) {
+          double ahead = u.dot(tee.onward());
+          if (ahead > ONWARD && ahead < 0.9998) {
+            Carrier line = new Carrier.Line(tee.at(), u);
+            found.add(Pattern.of(new Move(line, tee.at().plus(u.times(IN)), Move.Reach.PIECE)));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Each line by itself of those that divide a piece evenly. */
+  static List<Pattern> oneOfEven(Piece piece) {
+    List<Pattern> found = new ArrayList<>();
+    for (Point axis : Axes.of(piece)) {
+      for (Point u : List.of(axis, axis.left())) {
+        Rows rows = new Rows(piece, u, List.of());
+        for (int n = rows.fewest(); n <= rows.fewest() + 1 && n <= MOST_EVEN; n++) {
+          for (double place : rows.even(n)) {
+            rows.moves(List.of(place), Move.Reach.PIECE).forEach(m -> found.add(Pattern.of(m)));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The shortest cuts across a piece from an open tee or inside corner to another. */
+  static List<Pattern> joining(Draft draft, Piece piece) {
+    List<Point> places = new ArrayList<>();
+    for (Tally.Tee tee : draft.tally().tees()) {
+      if (piece.outer().distance(tee.at()) < 0.3) {
+        places.add(tee.at());
+      }
+    }
+    for (Faults.Corner c : piece.faults().corners()) {
+      places.add(c.at());
+    }
+    double far = 1.5 * piece.ground().limits().spacing();
+    List<Move> moves = new ArrayList<>();
+    for (int i = 0; i < places.size(); i++) {
+      for (int k = i + 1; k < places.size(); k++) {
+        double d = places.get(i).distance(places.get(k));
+        if (d > 12 && d < far) {
+          moves.add(Move.between(places.get(i), places.get(k), Move.Reach.PIECE));
+        }
+      }
+    }
+    return moves.stream()
+        .filter(m -> piece.contains(m.seed()))
+        .limit(MOST_JOINED)
+        .map(Pattern::of)
+        .toList();
   }
 }

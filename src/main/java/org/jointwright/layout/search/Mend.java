@@ -13,10 +13,17 @@ final class Mend {
   private static final int EFFORT = 6_000;
 
   private final Score score;
+  private final boolean rare;
   private int effort;
 
-  Mend(Score score) {
+  Mend(Score score, boolean rare) {
     this.score = score;
+    this.rare = rare;
+  }
+
+  /** How many cuts the last draft took. */
+  int spent() {
+    return effort;
   }
 
   /** The draft with as few broken pieces as this way leaves. */
@@ -47,7 +54,7 @@ final class Mend {
   private Draft best(Draft draft, Piece piece) {
     Draft best = draft;
     double least = score.of(draft);
-    for (Pattern p : Choices.next(draft, piece)) {
+    for (Pattern p : Choices.next(draft, piece, rare)) {
       if (effort > EFFORT) {
         break;
       }

@@ -21,7 +21,7 @@ record Pattern(List<Move> moves, double feet) {
   static Pattern on(Piece piece, List<Move> moves) {
     double inches = 0;
     for (Move m : moves) {
-      inches += Chord.across(piece, m.carrier(), m.seed()).map(c -> c.path().length()).orElse(0.0);
+      inches += Chord.across(piece, m.carrier(), m.seed()).map(c -> c.length()).orElse(0.0);
     }
     return new Pattern(moves, inches / 12);
   }

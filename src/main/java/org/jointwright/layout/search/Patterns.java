@@ -40,6 +40,7 @@ final class Patterns {
     if (!rows.anchorPlaces().isEmpty()) {
       fixed.add(rows.thinned(0.6 * s));
       fixed.add(rows.thinned(0.35 * s));
+      fixed.add(rows.longSides(0.6 * s));
       fixed.add(rows.anchorPlaces());
       fixed.add(rows.eased());
       fixed.add(rows.shifted(0.5));

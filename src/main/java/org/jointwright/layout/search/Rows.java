@@ -27,6 +27,9 @@ final class Rows {
 
   private static final int FEW = 2;
 
+  /** A side of a hole this many times the spacing asks for a line in line with it. */
+  private static final double LONG = 1.5;
+
   private final Piece piece;
   private final Point along;
   private final Point across;
@@ -202,6 +205,28 @@ final class Rows {
     List<Double> kept = new ArrayList<>();
     double last = low;
     for (double v : anchors) {
+      if (v - last >= least && high - v >= least) {
+        kept.add(v);
+        last = v;
+      }
+    }
+    return kept;
+  }
+
+  /** The long sides of holes that run along the lines, thinned in the same way. */
+  List<Double> longSides(double least) {
+    TreeSet<Double> sides = new TreeSet<>();
+    for (int l = 1; l < piece.loopCount(); l++) {
+      for (Edge e : piece.loop(l).edges()) {
+        boolean runs = e.turn() == 0 && Math.abs(e.direction(0).dot(across)) < 0.02;
+        if (runs && e.length() > LONG * spacing()) {
+          sides.add(e.at(0.5).dot(across));
+        }
+      }
+    }
+    List<Double> kept = new ArrayList<>();
+    double last = low;
+    for (double v : sides) {
       if (v - last >= least && high - v >= least) {
         kept.add(v);
         last = v;

@@ -25,6 +25,9 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
   /** What a broken panel weighs, ft: more than any joint saved by it. */
   private static final double BROKEN = 30;
 
+  /** What any broken panel at all weighs: a clean draft is always better. */
+  private static final double UNCLEAN = 1e5;
+
   private static final double EXCESS = 3000;
 
   /** What a missed joint of the neighbour weighs, ft; over the rules' 2, as a finisher sees it. */
@@ -32,6 +35,9 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
 
   /** What a joint a few degrees off weighs, ft: the finisher's eye. */
   private static final double SLANT = 6;
+
+  /** What an open tee weighs that may still be closed, ft. */
+  private static final double OPEN_TEE = 2;
 
   private static final double MEET = 0.9;
 
@@ -99,7 +105,7 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
     return t.cost() * (1 - sights.saving(draft))
         + SLANT * t.slants()
         + MISS * missed(draft)
-        + BROKEN * t.broken()
+        + (t.broken() == 0 ? 0 : UNCLEAN + BROKEN * t.broken())
         + EXCESS * t.excess()
         + taste.extra(draft);
   }
@@ -132,13 +138,28 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
   /** The value of a draft with what its broken pieces will still need; less is more hopeful. */
   public double hopeful(Draft draft) {
     Tally t = draft.tally();
-    double feet = t.length() + 8 * t.tees().size();
+    double feet = t.length() + t.meets();
     for (Piece p : draft.pieces()) {
       if (!p.faults().none()) {
         feet += need(p);
       }
     }
     return feet + Math.min(0.2, 0.1 * t.excess());
+  }
+
+  /**
+   * The same, open tees that a cut still to come may close counted less: for a search that joins
+   * them.
+   */
+  public double mostHopeful(Draft draft) {
+    double less = 0;
+    for (Tally.Tee tee : draft.tally().tees()) {
+      int beyond = draft.find(tee.at().plus(tee.onward().times(1)));
+      if (beyond >= 0 && !draft.pieces().get(beyond).faults().none()) {
+        less += Tally.TEE - OPEN_TEE;
+      }
+    }
+    return hopeful(draft) - less;
   }
 
   /** The joints a broken piece will need at least, ft. */

@@ -4,35 +4,40 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Tally;
 
 /** The whole search for one slab. */
 public final class Search {
-  /** How many of the beam's best, and of its near misses, are climbed from. */
-  private static final int CLIMBED = 4;
-
   /** What is this much dearer than the best is not climbed from. */
   private static final double WORTH = 1.3;
 
   private static final double IDEAL = 1.005;
 
-  private Search() {}
+  /** Cuts that were made at most so many apart are taken out together. */
+  private static final int NEIGHBOURS = 4;
 
-  /**
-   * Whether nothing but pennies could be saved: even panels, no tee, no more length than needed.
-   */
-  private static boolean isIdeal(Draft start, Draft best, Score score) {
-    Tally t = best.tally();
-    double need = start.pieces().stream().mapToDouble(Score::need).sum();
-    return Score.isClean(best)
-        && score.sights().isAllMet(best)
-        && t.slants() == 0
-        && score.of(best) - start.tally().length() <= IDEAL * need;
+  /** What a climb must leave of the excess to be worth its bent joints. */
+  private static final double CLEARLY = 0.9;
+
+  /** What is filled anew is climbed from when it is not this much dearer. */
+  private static final double NEARLY = 1.1;
+
+  private final Draft start;
+  private final Score score;
+  private final Effort effort;
+  private Draft best;
+
+  private Search(Draft start, Score score, Effort effort) {
+    this.start = start;
+    this.score = score;
+    this.effort = effort;
+    this.best = start;
   }
 
   /** A draft that comes of {@code start} quickly, to tell how hopeful it is. */
   public static Draft quick(Draft start, Score score) {
-    Beam beam = new Beam(score);
+    Beam beam = new Beam(score, Effort.FIRST, /* rare= */ false);
     List<Draft> finished = beam.search(start);
     if (!finished.isEmpty()) {
       return finished.getFirst();
@@ -44,35 +49,137 @@ public final class Search {
    * The best draft that comes of {@code start}.
    *
    * @param metric whether marks stand at whole 10 mm rather than whole inches
+   * @param effort how far to go
    */
-  public static Draft best(Draft start, Score score, boolean metric) {
-    Beam beam = new Beam(score);
+  public static Draft best(Draft start, Score score, boolean metric, Effort effort) {
+    Search search = new Search(start, score, effort);
+    search.run();
+    return new Tidy(start, score, metric).tidy(search.best);
+  }
+
+  private void run() {
+    List<Draft> from = promising(/* rare= */ false);
+    if (isIdeal()) {
+      return;
+    }
+    climbAll(from);
+    if (effort.thorough() && !isCurved()) {
+      List<Draft> more = promising(/* rare= */ true);
+      climbAll(more);
+      from.addAll(more);
+    }
+    if (Score.isClean(best) && !isCurved()) {
+      remake();
+    } else if (!Score.isClean(best)) {
+      leastBroken(from);
+    }
+  }
+
+  /** Whether arcs bound the slab: what is rare is for corners, and arcs take long to cut. */
+  private boolean isCurved() {
+    return start.ground().loops().stream()
+        .flatMap(l -> l.edges().stream())
+        .anyMatch(e -> e.turn() != 0);
+  }
+
+  /**
+   * Where nothing meets every rule, a climb only bends joints for pennies of it: what it started
+   * from is taken unless a climb leaves clearly less broken.
+   */
+  private void leastBroken(List<Draft> from) {
+    Draft plain = start;
+    for (Draft d : from) {
+      if (score.of(d) < score.of(plain)) {
+        plain = d;
+      }
+    }
+    if (best.tally().excess() > CLEARLY * plain.tally().excess()) {
+      best = plain;
+    }
+  }
+
+  /**
+   * Whether nothing but pennies could be saved: even panels, no tee, no more length than needed.
+   */
+  private boolean isIdeal() {
+    Tally t = best.tally();
+    double need = start.pieces().stream().mapToDouble(Score::need).sum();
+    return Score.isClean(best)
+        && score.sights().isAllMet(best)
+        && t.slants() == 0
+        && score.of(best) - start.tally().length() <= IDEAL * need;
+  }
+
+  /** What is worth climbing from: the beam's best and what it nearly finished, as is and mended. */
+  private List<Draft> promising(boolean rare) {
+    Beam beam = new Beam(score, rare ? effort.rare() : effort, rare);
     List<Draft> finished = beam.search(start);
-    Draft best = finished.isEmpty() ? start : finished.getFirst();
-    if (isIdeal(start, best, score)) {
-      return new Tidy(start, score, metric).tidy(best);
+    if (!finished.isEmpty()) {
+      take(finished.getFirst());
     }
     List<Draft> from = new ArrayList<>();
-    for (Draft d : finished.subList(0, Math.min(CLIMBED, finished.size()))) {
+    for (Draft d : finished.subList(0, Math.min(effort.climbs(), finished.size()))) {
       if (score.of(d) <= WORTH * score.of(best)) {
         from.add(d);
       }
     }
-    double bound = finished.isEmpty() ? Double.POSITIVE_INFINITY : score.of(best);
+    double bound = Score.isClean(best) ? score.of(best) : Double.POSITIVE_INFINITY;
     List<Draft> near = beam.nearMisses().stream().filter(d -> d.tally().cost() < bound).toList();
     // A climb may mend what was nearly right without another joint.
-    from.addAll(near.subList(0, Math.min(CLIMBED, near.size())));
+    from.addAll(near.subList(0, Math.min(effort.climbs(), near.size())));
     near.stream()
-        .map(new Mend(score)::mend)
+        .map(new Mend(score, rare)::mend)
         .sorted(Comparator.comparingDouble(score::of))
-        .limit(CLIMBED)
+        .limit(effort.climbs())
         .forEach(from::add);
+    return from;
+  }
+
+  private void climbAll(List<Draft> from) {
     for (Draft d : from) {
-      Draft better = new Climb(start, score).climb(d);
-      if (score.of(better) < score.of(best)) {
-        best = better;
+      take(new Climb(start, score, effort).climb(d));
+    }
+  }
+
+  private boolean take(Draft d) {
+    boolean better = score.of(d) < score.of(best) - 1e-6;
+    if (better) {
+      best = d;
+    }
+    return better;
+  }
+
+  /** Takes out cuts of the best draft, one or two at a time, and fills what opens in other ways. */
+  private void remake() {
+    int left = effort.remade();
+    int i = 0;
+    int k = 0;
+    Draft from = best;
+    while (left > 0 && i < from.moves().size()) {
+      List<Move> moves = new ArrayList<>(from.moves());
+      moves.remove(k);
+      if (k > i) {
+        moves.remove(i);
+      }
+      Mend mend = new Mend(score, /* rare= */ true);
+      Draft filled = mend.mend(start.cutAll(moves));
+      left -= mend.spent() + moves.size();
+      if (score.of(filled) < NEARLY * score.of(best) && score.of(filled) != score.of(best)) {
+        Climb climb = new Climb(start, score, effort);
+        take(climb.climb(filled));
+        left -= climb.spent();
+      }
+      k++;
+      if (k >= from.moves().size() || k > i + NEIGHBOURS) {
+        i++;
+        k = i;
+      }
+      if (!from.equals(best)) {
+        // What was found is taken apart in its turn.
+        from = best;
+        i = 0;
+        k = 0;
       }
     }
-    return new Tidy(start, score, metric).tidy(best);
   }
 }

@@ -23,7 +23,7 @@ final class Tidy {
   private static final double MARK_WORTH = 1.002;
 
   private static final double NEARLY = Math.sin(Math.toRadians(15));
-  private static final double EXACTLY = Math.sin(Math.toRadians(0.05));
+  private static final double EXACTLY = Math.sin(Math.toRadians(0.005));
 
   /** Joints times pieces from which on no joint is made anew by itself. */
   private static final int LARGE = 12_000;
@@ -68,7 +68,7 @@ final class Tidy {
   }
 
   private static Laid line(Draft d, int i) {
-    return d.lines().get(d.lines().size() - d.moves().size() + i);
+    return d.line(i);
   }
 
   private Draft replaced(Draft d, int i, Move by) {
@@ -132,6 +132,10 @@ final class Tidy {
       if (starts.isEmpty() || ends.isEmpty()) {
         Point p = starts.isEmpty() ? ends.get(k) : starts.get(k);
         moved = new Carrier.Line(p, l.unit());
+      } else if (isSquare(ground, l.unit())) {
+        // Both ends from one mark, so that a square joint stays square.
+        Point p = k < starts.size() ? starts.get(k) : ends.get(k);
+        moved = new Carrier.Line(p, l.unit());
       } else {
         Point a = starts.get(Math.min(k, starts.size() - 1));
         Point b = ends.get(Math.min(k, ends.size() - 1));
@@ -145,6 +149,11 @@ final class Tidy {
     return found;
   }
 
+  private static boolean isSquare(Ground ground, Point u) {
+    return ground.axes().stream()
+        .anyMatch(a -> Math.min(Math.abs(a.cross(u)), Math.abs(a.dot(u))) < EXACTLY);
+  }
+
   /**
    * Places at whole inches near an end, nearest first; only the end itself where it is at a corner.
    */
@@ -155,9 +164,15 @@ final class Tidy {
       return List.of();
     }
     Edge edge = ground.edge(tag);
-    if (!(edge instanceof Segment s)) {
+    if (!(edge instanceof Segment given)) {
       return List.of();
     }
+    // Of two marks as near as each other the same one, whichever way the outline runs.
+    boolean ahead =
+        given.start().x() < given.end().x() - AT_CORNER
+            || (given.start().x() < given.end().x() + AT_CORNER
+                && given.start().y() < given.end().y());
+    Segment s = ahead ? given : given.reversed();
     double along = s.start().distance(at);
     double length = s.length();
     if (along < AT_CORNER || length - along < AT_CORNER) {
@@ -166,7 +181,7 @@ final class Tidy {
     Point u = s.direction(0);
     double first = Math.round(along / step) * step;
     double second = length - Math.round((length - along) / step) * step;
-    boolean firstNearer = Math.abs(first - along) <= Math.abs(second - along);
+    boolean firstNearer = Math.abs(first - along) <= Math.abs(second - along) + 1e-6;
     double near = firstNearer ? first : second;
     double far = firstNearer ? second : first;
     double next = near > along ? near - step : near + step;
