@@ -44,6 +44,10 @@ final class JointCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (choices && (choice != null || json || inPlace || howNear)) {
+      // A list written over the plan would be the end of the plan.
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.choiceClash"));
+    }
     PlanInput input = new PlanInput(console, plan);
     Output to = output(input);
     Plan read = chosen(input.read());
@@ -68,9 +72,6 @@ final class JointCommand implements Callable<Integer> {
   private Plan chosen(Plan read) {
     if (choice == null) {
       return read;
-    }
-    if (choices) {
-      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.choiceClash"));
     }
     Preference wanted = ChoiceLines.preference(choice);
     return read.withSlabs(

@@ -22,6 +22,12 @@ final class Trial {
   /** Rules that lay and judge again themselves: asked last, and only where they weigh enough. */
   private static final Set<String> SLOW = Set.of("S2", "C1");
 
+  /**
+   * The rule of zones kept clear: always weighs. What a fix lays is locked, and what is locked
+   * there is only noted, though it was the fix and not the user who put it there.
+   */
+  private static final String KEPT_CLEAR = "M10";
+
   private final Plan asked;
   private final Layout before;
   private final Finding finding;
@@ -122,7 +128,7 @@ final class Trial {
   }
 
   private boolean weighs(Finding f) {
-    return f.severity().compareTo(finding.severity()) <= 0;
+    return f.severity().compareTo(finding.severity()) <= 0 || f.rule().equals(KEPT_CLEAR);
   }
 
   private boolean clears(Layout after, Judgement now, List<Finding> were) {

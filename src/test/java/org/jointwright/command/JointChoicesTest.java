@@ -2,7 +2,11 @@ package org.jointwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class JointChoicesTest {
   private static final String PATIO =
@@ -16,7 +20,7 @@ class JointChoicesTest {
     Run run = Run.fed(PATIO, "joint", "-", "--choices");
     assertThat(run.code()).isZero();
     assertThat(run.out())
-        .startsWith("patio:\n  Fewest feet to cut: 30′-0″ to cut, 4 panels, 1.31 times")
+        .startsWith("patio:\n  The usual one, little to cut: 30′-0″ to cut, 4 panels, 1.31 times")
         .contains("  Squarest panels: 43′-0″ to cut, 6 panels, 1.1")
         .doesNotContain("{");
     assertThat(run.error()).isEmpty();
@@ -38,6 +42,18 @@ class JointChoicesTest {
     assertThat(run.error()).contains("“prettiest”").contains("squarest");
     assertThat(Run.fed(PATIO, "joint", "-", "--choice", "squarest", "--choices").code())
         .isEqualTo(2);
+  }
+
+  @Test
+  void listOfChoicesIsNeverWrittenOverThePlan(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("patio.json");
+    Files.writeString(file, PATIO);
+    for (String other : new String[] {"--in-place", "--json", "--how-near"}) {
+      Run run = Run.of("joint", file.toString(), "--choices", other);
+      assertThat(run.code()).as(other).isEqualTo(2);
+      assertThat(run.error()).contains("--choices").contains(other);
+    }
+    assertThat(file).hasContent(PATIO);
   }
 
   @Test

@@ -16,6 +16,8 @@ import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.KeepClear;
+import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
@@ -73,6 +75,28 @@ class FixesTest {
     Joint added = slab.joints().getLast();
     assertRuns(added, 0, 20, 20, 20);
     assertThat(added.locked()).as("what a hand laid stays").isTrue();
+  }
+
+  @Test
+  void noFixRunsAJointThroughAZoneThatIsKeptClear() {
+    CasePlans c = broken("drive-without-its-middle-joint");
+    String slab = c.layout().plan().slabs().getFirst().id();
+    KeepClear zone =
+        KeepClear.of(
+            "drain line",
+            Outline.of(
+                List.of(
+                    new Point(12, 228),
+                    new Point(96, 228),
+                    new Point(96, 252),
+                    new Point(12, 252))));
+    Plan plan = c.layout().plan().withSlab(slab, s -> s.withKeepClear(List.of(zone)));
+    CasePlans made = new CasePlans("zone", plan, Layouts.of(plan));
+    assertThat(said(made, "M1")).isNotEqualTo(said(c, "M1"));
+    for (Fix fix : fixes(made, "M1")) {
+      assertThat(Checks.judge(Layouts.of(fix.edit().applyTo(plan))).findings())
+          .noneMatch(f -> f.rule().equals("M10"));
+    }
   }
 
   @Test
