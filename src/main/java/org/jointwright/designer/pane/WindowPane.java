@@ -37,7 +37,11 @@ public final class WindowPane extends BorderPane {
     PlanHand hand = new PlanHand(board, plan);
     new PlanKeys(board, plan, hand);
     VBox right =
-        new VBox(16, new FactsPane(board, job, plan::requestFocus), new FindingsPane(board, theme));
+        new VBox(
+            16,
+            new FactsPane(board, job, plan::requestFocus),
+            new LayoutsPane(board, theme),
+            new FindingsPane(board, theme));
     right.getStyleClass().add("side");
     side = new ScrollPane(right);
     side.setFitToWidth(true);

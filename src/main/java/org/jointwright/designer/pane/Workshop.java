@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import org.jointwright.app.LayoutChoice;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Notice;
@@ -20,11 +21,12 @@ import org.jointwright.designer.state.Wish;
 
 /**
  * The threads on which all slow work is done: one lays and judges, one reads and writes, so that a
- * plan can be saved while a long layout is worked on; one looks for fixes and one for reasons,
- * which nothing waits for. Of the wishes for a layout that come meanwhile, only the newest is done;
- * so with the questions why a joint is there.
+ * plan can be saved while a long layout is worked on; one looks for fixes, one for reasons and one
+ * for other layouts, which nothing waits for. Of the wishes for a layout that come meanwhile, only
+ * the newest is done; so with the questions why a joint is there.
  */
 public final class Workshop {
+  private final Enquirer<List<LayoutChoice>> choices;
   private final ExecutorService laying = thread("laying");
   private final ExecutorService files = thread("files");
   private final ExecutorService fixing = thread("fixing");
@@ -52,9 +54,19 @@ public final class Workshop {
     board.watch(d -> d.laying().wish().ifPresent(this::ask));
     board.watch(this::seek);
     board.watch(this::askWhy);
+    choices =
+        new Enquirer<>(
+            board,
+            "choices",
+            new Enquirer.Kind<>(
+                (desk, slab) -> desk.laying().choicesOf(slab),
+                (laid, slab, goOn) -> outside.choices(laid, slab),
+                Desk::found,
+                d -> d.notChoosing(),
+                "window.notice.noChoices"));
   }
 
-  private static ExecutorService thread(String name) {
+  static ExecutorService thread(String name) {
     return Executors.newSingleThreadExecutor(
         r -> {
           Thread t = new Thread(r, name);
@@ -157,7 +169,7 @@ public final class Workshop {
         });
   }
 
-  private static Notice trouble(String key, Throwable fault, Object... arguments) {
+  static Notice trouble(String key, Throwable fault, Object... arguments) {
     String what = Optional.ofNullable(fault.getMessage()).orElse(fault.getClass().getSimpleName());
     return Notice.trouble(key, List.of(what), arguments);
   }
@@ -173,5 +185,6 @@ public final class Workshop {
     files.shutdown();
     fixing.shutdown();
     reasons.shutdown();
+    choices.close();
   }
 }

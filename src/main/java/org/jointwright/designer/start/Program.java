@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
+import org.jointwright.app.LayoutChoice;
 import org.jointwright.app.PlanFiles;
 import org.jointwright.app.Remedies;
 import org.jointwright.app.UnprintableException;
@@ -70,6 +71,11 @@ final class Program implements Outside {
     kept = Optional.of(last);
     List<Fix> fixes = last.remedies().of(laid.findings().get(finding - 1));
     return new Offer(laid.generation(), finding, fixes);
+  }
+
+  @Override
+  public List<LayoutChoice> choices(Laid laid, String slab) {
+    return LayoutChoice.of(laid.layout().plan(), slab);
   }
 
   @Override

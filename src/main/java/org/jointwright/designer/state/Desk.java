@@ -2,8 +2,10 @@ package org.jointwright.designer.state;
 
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jointwright.app.LayoutChoice;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.History;
@@ -147,6 +149,27 @@ public record Desk(
   /** With what can be done about a finding, unless the desk has gone on since. */
   public Desk offered(Offer offer) {
     return withLaying(laying.offered(offer));
+  }
+
+  /** Asking for the other layouts of a slab. */
+  public Desk choosing(String slab) {
+    return withLaying(laying.choosing(slab));
+  }
+
+  /** With the other layouts put away. */
+  public Desk notChoosing() {
+    return withLaying(laying.notChoosing());
+  }
+
+  /** With the layouts there are of a slab, unless the desk has gone on since. */
+  public Desk found(Enquiry<List<LayoutChoice>> answer) {
+    return withLaying(laying.found(answer));
+  }
+
+  /** A step forward by one of the layouts shown, which go on being shown. */
+  public Desk taking(Edit edit) {
+    Desk taken = editedOnly(edit);
+    return taken.withLaying(taken.laying.stillChoosing(laying));
   }
 
   /** On the same paper as {@code other}: as large, and all of it in sight. */

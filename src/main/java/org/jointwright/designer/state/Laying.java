@@ -1,6 +1,8 @@
 package org.jointwright.designer.state;
 
+import java.util.List;
 import java.util.Optional;
+import org.jointwright.app.LayoutChoice;
 import org.jointwright.plan.Plan;
 import org.jointwright.reason.Reason;
 
@@ -11,39 +13,46 @@ import org.jointwright.reason.Reason;
  * @param wish the last wish
  * @param offer what can be done about the finding that was gone to
  * @param why why a joint of the last answer is where it is, the last that was asked about
+ * @param choices the other layouts of a slab, if they were asked for
  */
 public record Laying(
-    Optional<Laid> laid, Optional<Wish> wish, Optional<Offer> offer, Optional<WhyHere> why) {
+    Optional<Laid> laid,
+    Optional<Wish> wish,
+    Optional<Offer> offer,
+    Optional<WhyHere> why,
+    Optional<Enquiry<List<LayoutChoice>>> choices) {
   /** Nothing asked yet. */
   public static final Laying NONE =
-      new Laying(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+      new Laying(
+          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   /** A new wish; what was laid stays in sight meanwhile. */
   public Laying wishing(Plan plan, boolean lay) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return new Laying(laid, Optional.of(new Wish(next, plan, lay, false)), Optional.empty(), why);
+    return wishing(new Wish(next, plan, lay, false));
+  }
+
+  private Laying wishing(Wish next) {
+    return new Laying(laid, Optional.of(next), Optional.empty(), why, Optional.empty());
   }
 
   /** The same wish numbered after those of another desk, so that no answer to them fits it. */
   Laying after(Laying other) {
     long before = other.wish.map(Wish::generation).orElse(0L);
-    return new Laying(
-        laid,
-        wish.map(w -> new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())),
-        Optional.empty(),
-        why);
+    return wish.map(w -> wishing(new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())))
+        .orElseGet(() -> new Laying(laid, wish, Optional.empty(), why, Optional.empty()));
   }
 
   /** With an answer, unless a later one is here already. */
   public Laying answered(Laid answer) {
     boolean isOld = laid.filter(l -> l.generation() > answer.generation()).isPresent();
-    return isOld ? this : new Laying(Optional.of(answer), wish, Optional.empty(), why);
+    return isOld ? this : new Laying(Optional.of(answer), wish, Optional.empty(), why, choices);
   }
 
   /** Without a wish that could not be worked out, if it is the last one. */
   public Laying without(Wish given) {
     boolean isLast = wish.filter(w -> w.generation() == given.generation()).isPresent();
-    return isLast ? new Laying(laid, Optional.of(given.givenUp()), offer, why) : this;
+    return isLast ? new Laying(laid, Optional.of(given.givenUp()), offer, why, choices) : this;
   }
 
   /** Whether the answer in hand is that to the last wish. */
@@ -60,7 +69,7 @@ public record Laying(
 
   /** With an offer, if it is for what was laid last and nothing newer is wished. */
   public Laying offered(Offer value) {
-    return isOpenTo(value) ? new Laying(laid, wish, Optional.of(value), why) : this;
+    return isOpenTo(value) ? new Laying(laid, wish, Optional.of(value), why, choices) : this;
   }
 
   /** What is offered for the finding of that number; empty while it is not worked out. */
@@ -74,7 +83,7 @@ public record Laying(
 
   /** With the answer to why a joint is where it is. */
   public Laying explained(WhyHere answer) {
-    return new Laying(laid, wish, offer, Optional.of(answer));
+    return new Laying(laid, wish, offer, Optional.of(answer), choices);
   }
 
   /** Why a joint is where it is; empty until it is worked out for the layout as it is. */
@@ -82,5 +91,50 @@ public record Laying(
     return laid.filter(l -> isCurrent())
         .flatMap(l -> why.filter(w -> w.answers(l, pick)))
         .flatMap(WhyHere::reason);
+  }
+
+  /** The answer to the last wish, of which more may be asked; empty while it is worked out. */
+  public Optional<Laid> settled() {
+    return laid.filter(this::asks);
+  }
+
+  /** Asking for the other layouts of a slab; as it was while joints are being laid. */
+  Laying choosing(String slab) {
+    return settled()
+        .map(l -> new Enquiry<List<LayoutChoice>>(l.generation(), slab, Optional.empty()))
+        .map(e -> withChoices(Optional.of(e)))
+        .orElse(this);
+  }
+
+  /** With the other layouts put away. */
+  Laying notChoosing() {
+    return withChoices(Optional.empty());
+  }
+
+  /** With the layouts there are, if they are still asked for. */
+  Laying found(Enquiry<List<LayoutChoice>> answer) {
+    return choices.filter(answer::asksAs).isPresent() ? withChoices(Optional.of(answer)) : this;
+  }
+
+  /**
+   * With the layouts that {@code before} shows: after one of them is taken there are the same to
+   * choose among, since what is not locked has no part in them.
+   */
+  Laying stillChoosing(Laying before) {
+    return wish.map(w -> withChoices(before.choices.map(e -> e.about(w.generation()))))
+        .orElse(this);
+  }
+
+  /** What was asked about the layouts of a slab, unless the plan has changed since. */
+  public Optional<Enquiry<List<LayoutChoice>>> choicesOf(String slab) {
+    return choices.filter(e -> isOfNow(e, slab));
+  }
+
+  private boolean isOfNow(Enquiry<?> e, String slab) {
+    return e.slab().equals(slab) && wish.filter(w -> w.generation() == e.generation()).isPresent();
+  }
+
+  private Laying withChoices(Optional<Enquiry<List<LayoutChoice>>> value) {
+    return new Laying(laid, wish, offer, why, value);
   }
 }

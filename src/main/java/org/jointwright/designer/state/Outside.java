@@ -3,6 +3,7 @@ package org.jointwright.designer.state;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.app.LayoutChoice;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -64,6 +65,9 @@ public interface Outside {
 
   /** Works out why a joint of a layout is where it is. */
   WhyHere why(Laid laid, Pick.AtJoint pick);
+
+  /** The layouts of a slab worth choosing among, as things lie in {@code laid}. */
+  List<LayoutChoice> choices(Laid laid, String slab);
 
   /**
    * What can be done about the finding of that number, the worthiest first. Asked on one thread

@@ -106,6 +106,10 @@ class NothingIsClippedTest {
       rig.clickOn("step-joints");
       pick(rig, new Pick.AtJoint(slab.id(), slab.joints().getFirst().id()));
       look(rig, "with a joint picked");
+      pick(rig, new Pick.WholeSlab("approach"));
+      rig.act(() -> rig.designer().board().change(d -> d.choosing("approach")));
+      rig.until(() -> rig.node0("layout-2") != null);
+      look(rig, "with other layouts shown");
       rig.clickOn("step-outline");
       pick(rig, new Pick.AtEdge(Ref.outline(slab.id(), 2)));
       look(rig, "with a side picked");

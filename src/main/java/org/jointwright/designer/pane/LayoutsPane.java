@@ -1,0 +1,86 @@
+package org.jointwright.designer.pane;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.facts.ChoiceFacts;
+import org.jointwright.designer.state.Desk;
+
+/** The other layouts of the slab that is picked, shown when they are asked for. */
+final class LayoutsPane extends VBox {
+  private final Board board;
+  private final Theme theme;
+  private final Label link = LayoutCard.wrapped("", "link");
+  private final VBox content = new VBox(8);
+  private Optional<ChoiceFacts> shown = Optional.empty();
+  private List<LayoutCard> cards = List.of();
+
+  LayoutsPane(Board board, Theme theme) {
+    super(10);
+    this.board = board;
+    this.theme = theme;
+    setId("layouts");
+    HBox.setHgrow(link, Priority.ALWAYS);
+    PressedRow row =
+        new PressedRow("layouts-other", board.say("window.layouts.other"), this::turn, link);
+    getChildren().setAll(row, content);
+    board.watch(this::show);
+  }
+
+  private void turn() {
+    shown.ifPresent(c -> board.change(c::turned));
+  }
+
+  private void show(Desk desk) {
+    Optional<ChoiceFacts> now = ChoiceFacts.of(desk, board.words());
+    if (!now.equals(shown)) {
+      shown = now;
+      now.ifPresent(this::show);
+    }
+    setVisible(now.isPresent());
+    setManaged(now.isPresent());
+  }
+
+  private void show(ChoiceFacts facts) {
+    link.setText(board.say(facts.isAsked() ? "window.layouts.away" : "window.layouts.other"));
+    List<ChoiceFacts.One> ones = facts.isOnlyOne() ? List.of() : facts.choices().orElse(List.of());
+    if (!isShown(facts.slab(), ones)) {
+      cards = LayoutCard.all(board, theme, facts.slab(), ones);
+    }
+    for (int i = 0; i < ones.size(); i++) {
+      cards.get(i).mark(ones.get(i));
+    }
+    List<? extends Node> nodes =
+        ones.isEmpty() ? said(facts) : cards.stream().map(LayoutCard::node).toList();
+    if (!content.getChildren().equals(nodes)) {
+      content.getChildren().setAll(nodes);
+    }
+  }
+
+  private boolean isShown(String slab, List<ChoiceFacts.One> ones) {
+    if (ones.size() != cards.size()) {
+      return false;
+    }
+    for (int i = 0; i < ones.size(); i++) {
+      if (!cards.get(i).shows(slab, ones.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private List<Label> said(ChoiceFacts facts) {
+    if (!facts.isAsked()) {
+      return List.of();
+    }
+    String key = facts.isOnlyOne() ? "window.layouts.none" : "window.layouts.working";
+    Label label = LayoutCard.wrapped(board.say(key), "source");
+    label.setId("layouts-said");
+    return List.of(label);
+  }
+}
