@@ -22,9 +22,10 @@ final class Slants {
 
   private static final double FORCED = 0.5;
 
-  /** A slab with square corners only shows a slant more, one with slanted sides less. */
-  private static final double ON_SQUARE = 1.5;
+  /** The same from a square corner, where it may run along either side. */
+  private static final double FROM_SQUARE = 0.65;
 
+  /** On a slab with slanted sides a slant shows less. */
   private static final double ON_SLANTED = 0.75;
 
   /** On a slab with slanted sides a joint at an angle all its own looks meant. */
@@ -48,7 +49,7 @@ final class Slants {
         sum += weight(draft.ground(), l, s);
       }
     }
-    return sum * (draft.ground().axes().size() == 1 ? ON_SQUARE : ON_SLANTED);
+    return sum * (draft.ground().axes().size() == 1 ? 1 : ON_SLANTED);
   }
 
   private static double weight(Ground ground, Laid line, Segment path) {
@@ -68,17 +69,16 @@ final class Slants {
         double share = edge.nearest(line.end(last));
         least = Math.min(least, off(u, edge.direction(share)));
         double in = share * edge.length();
-        boolean ends = in < 0.5 || edge.length() - in < 0.5;
-        // From a square corner a joint may run along either side: nothing forces it to slant.
-        corner |= ends && ground.axes().size() > 1;
+        corner |= in < 0.5 || edge.length() - in < 0.5;
       }
     }
     if (least <= LEAST || isBetween(ground, u)) {
       return 0;
     }
-    double odd = round ? 0 : ground.axes().size() > 1 ? ODD : 1;
+    double odd = round || ground.axes().size() == 1 ? 0 : ODD;
     double weight = least <= LITTLE ? FAINT : least < MOST ? 1 : odd;
-    return corner ? FORCED * weight : weight;
+    double forced = ground.axes().size() > 1 ? FORCED : FROM_SQUARE;
+    return corner ? forced * weight : weight;
   }
 
   /** Whether a direction lies between those of two sides that are not quite parallel. */
