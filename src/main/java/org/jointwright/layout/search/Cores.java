@@ -18,6 +18,12 @@ final class Cores {
   /** Smaller discs take one grid, spacings. */
   private static final double LARGE = 1.5;
 
+  /** From here on ribs are halved from ring to ring inwards, spacings. */
+  private static final double VERY_LARGE = 2.6;
+
+  /** The radius of a ringed disc's core against the width of its rings. */
+  private static final double[] CORES = {0.85, 1, 1.15};
+
   /** A core grid has lines at half the core's radius, whose ends stand 30 degrees apart. */
   private static final double HALF = 0.5;
 
@@ -43,6 +49,9 @@ final class Cores {
       if (radius > LARGE * c.span()) {
         c.add(found);
       }
+      if (radius > VERY_LARGE * c.span() && !thin) {
+        c.addRinged(found);
+      }
     }
     return found;
   }
@@ -58,6 +67,54 @@ final class Cores {
       }
       found.add(Pattern.on(piece, gridded(core, rings)));
     }
+  }
+
+  private void addRinged(List<Pattern> found) {
+    int fewest = (int) Math.ceil(radius / span());
+    for (int rings = fewest; rings <= fewest + 2; rings++) {
+      for (double share : CORES) {
+        double width = radius / (rings - 1 + share);
+        for (int diameters = 2; diameters <= 3 && share * width <= span(); diameters++) {
+          for (int cells = 2; cells <= 4; cells++) {
+            found.add(Pattern.on(piece, ringed(share * width, rings, diameters, cells)));
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * A core of sectors, then rings of one width: those next to the core have {@code first} cells to
+   * a sector, and twice as many from any ring on whose cells would be too long.
+   */
+  private List<Move> ringed(double core, int rings, int diameters, int first) {
+    List<Move> moves = new ArrayList<>();
+    double sector = 180.0 / diameters;
+    for (int k = 0; k < diameters; k++) {
+      moves.add(diameter(k * sector));
+    }
+    double width = (radius - core) / (rings - 1);
+    int cells = first;
+    for (int k = 0; k < 2 * diameters; k++) {
+      moves.add(arc(core, (k + 0.5) * sector));
+      for (int c = 1; c < cells; c++) {
+        moves.add(rib(core, core + width, sector * (k + c / (double) cells)));
+      }
+    }
+    for (int ring = 1; ring < rings; ring++) {
+      double in = core + width * (ring - 1);
+      double chord = 2 * (in + width) * Math.sin(Math.toRadians(sector / cells) / 2);
+      if (chord > span()) {
+        for (int c = 0; c < 2 * diameters * cells; c++) {
+          moves.add(rib(in, in + width, sector / cells * (c + 0.5)));
+        }
+        cells *= 2;
+      }
+      for (int c = 0; c < 2 * diameters * cells && ring < rings - 1; c++) {
+        moves.add(arc(in + width, sector / cells * (c + 0.5)));
+      }
+    }
+    return moves;
   }
 
   private double span() {

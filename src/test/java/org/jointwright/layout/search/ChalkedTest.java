@@ -52,6 +52,36 @@ class ChalkedTest {
         .allMatch(l -> l.path().distance(new Point(0, 0)) < 0.01);
   }
 
+  /** Ribs stop at a ring where, farther in, they would stand too close. */
+  @Test
+  void discOfThreeAndMoreSpacingsHasFewerRibsFartherIn() {
+    for (double spacings : new double[] {3, 3.2, 3.5, 3.8}) {
+      double radius = 120 * spacings;
+      List<Edge> ribs =
+          chalked(disc(radius)).lines().stream()
+              .map(Laid::path)
+              .filter(e -> e instanceof Segment)
+              .toList();
+      assertThat(crossing(ribs, 0.97 * radius))
+          .as("ribs at the rim of a disc of %s spacings", spacings)
+          .isGreaterThan(crossing(ribs, 0.4 * radius));
+    }
+  }
+
+  /** How often lines cross a circle about the middle. */
+  private static int crossing(List<Edge> lines, double radius) {
+    Point middle = new Point(0, 0);
+    return lines.stream()
+        .mapToInt(
+            e ->
+                (int)
+                    List.of(e.start(), e.end()).stream()
+                        .filter(p -> p.distance(middle) > radius)
+                        .filter(p -> e.distance(middle) < radius)
+                        .count())
+        .sum();
+  }
+
   @Test
   void discOfMoreThanTwoSpacingsHasACoreRing() {
     List<Edge> paths = chalked(disc(288)).lines().stream().map(Laid::path).toList();
