@@ -73,7 +73,7 @@ final class Bands {
   Cheapest find(double below) {
     known = below;
     double least = tiles.stream().mapToDouble(Tile::area).min().orElse(area);
-    add(1, (int) Math.ceil(area / least), 0, MOST_UNEVEN);
+    add(1, (int) Math.ceil(area / least), 0, MOST_UNEVEN, 0);
     while (!open.isEmpty() && open.peek().bound() < known * (1 - NEAR)) {
       Band b = open.poll();
       double found = unevenness(b.cover());
@@ -81,33 +81,39 @@ final class Bands {
       if (b.cover().isEmpty() || (b.fewest() == b.most() && b.uneven() - b.even() < NARROW)) {
         settled = Math.min(settled, b.bound());
       } else if (b.fewest() < b.most()) {
-        add(b.fewest(), n - 1, b.even(), b.uneven());
-        add(n, n, b.even(), b.uneven());
-        add(n + 1, b.most(), b.even(), b.uneven());
+        add(b.fewest(), n - 1, b.even(), b.uneven(), b.bound());
+        add(n, n, b.even(), b.uneven(), b.bound());
+        add(n + 1, b.most(), b.even(), b.uneven(), b.bound());
       } else {
         double middle = (Math.max(FREE, b.even()) + Math.min(found, b.uneven())) / 2;
-        add(n, n, b.even(), middle);
-        add(n, n, middle, b.uneven());
+        add(n, n, b.even(), middle, b.bound());
+        add(n, n, middle, b.uneven(), b.bound());
       }
     }
     double bound = open.isEmpty() ? known : Math.min(known, open.peek().bound());
     return new Cheapest(Math.min(bound, settled), known);
   }
 
-  private void add(int fewest, int most, double even, double uneven) {
+  /**
+   * Bounds a range and keeps it open.
+   *
+   * @param bound what bounds the range that it is a part of, and so it too, ft
+   */
+  private void add(int fewest, int most, double even, double uneven, double bound) {
     if (fewest > most || even >= uneven) {
       return;
     }
     double weight = 1 + UNEVEN * Math.max(0, even - FREE);
     double squares = area * area * (1 + uneven * uneven) / fewest;
     Program program = new Program(mesh, tiles, new Ask(weight, fewest, most, squares));
-    Branching.Found found = new Branching(tiles, program, tries).find(known);
+    Branching.Found found = new Branching(tiles, program::solve, tries).find(known);
     if (!found.cover().isEmpty()) {
       known = Math.min(known, cost(found.cover()));
     }
-    if (found.bound() < known) {
+    double least = Math.max(bound, found.bound());
+    if (least < known) {
       double cap = Math.min(uneven, mostUneven(weight, found.bound()));
-      open.add(new Band(fewest, most, even, cap, found.bound(), made++, found.cover()));
+      open.add(new Band(fewest, most, even, cap, least, made++, found.cover()));
     }
   }
 

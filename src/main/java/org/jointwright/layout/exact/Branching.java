@@ -4,14 +4,14 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Function;
 
 /** Finds the cheapest whole cover by branching: a tile is taken or it is not. */
 final class Branching {
   private static final double WHOLE = 1e-6;
 
   private final List<Tile> tiles;
-  private final Program program;
+  private final Function<List<Program.Held>, Program.Answer> program;
   private final Tries tries;
 
   /**
@@ -25,7 +25,12 @@ final class Branching {
 
   private record Open(double bound, List<Program.Held> held) {}
 
-  Branching(List<Tile> tiles, Program program, Tries tries) {
+  /**
+   * A search.
+   *
+   * @param program the cheapest shares of the tiles, some being held
+   */
+  Branching(List<Tile> tiles, Function<List<Program.Held>, Program.Answer> program, Tries tries) {
     this.tiles = tiles;
     this.program = program;
     this.tries = tries;
@@ -35,10 +40,12 @@ final class Branching {
   Found find(double below) {
     double best = below;
     List<Tile> cover = List.of();
+    // What the solver gave up on may hold a cover as cheap as its bound.
+    double unsettled = Double.POSITIVE_INFINITY;
     Deque<Open> open = new ArrayDeque<>(List.of(new Open(0, List.of())));
     while (!open.isEmpty()) {
       if (!tries.more()) {
-        double left = best;
+        double left = Math.min(best, unsettled);
         for (Open o : open) {
           left = Math.min(left, o.bound());
         }
@@ -48,22 +55,26 @@ final class Branching {
       if (o.bound() >= best - WHOLE) {
         continue;
       }
-      Optional<Program.Relaxed> relaxed = program.solve(o.held());
-      if (relaxed.isEmpty() || relaxed.get().cost() >= best - WHOLE) {
-        continue;
+      switch (program.apply(o.held())) {
+        case Program.Impossible none -> {}
+        case Program.Unsettled gaveUp -> unsettled = Math.min(unsettled, o.bound());
+        case Program.Relaxed relaxed -> {
+          int split = split(relaxed.shares());
+          if (relaxed.cost() >= best - WHOLE) {
+            // Nothing in it is cheaper.
+            continue;
+          } else if (split < 0) {
+            best = relaxed.cost();
+            cover = taken(relaxed.shares());
+          } else {
+            open.push(new Open(relaxed.cost(), with(o.held(), split, false)));
+            open.push(new Open(relaxed.cost(), with(o.held(), split, true)));
+          }
+        }
       }
-      List<Double> shares = relaxed.get().shares();
-      int split = split(shares);
-      if (split < 0) {
-        best = relaxed.get().cost();
-        cover = taken(shares);
-        continue;
-      }
-      double bound = relaxed.get().cost();
-      open.push(new Open(bound, with(o.held(), split, false)));
-      open.push(new Open(bound, with(o.held(), split, true)));
     }
-    return new Found(cover.isEmpty() ? Double.POSITIVE_INFINITY : best, cover);
+    double least = cover.isEmpty() ? Double.POSITIVE_INFINITY : best;
+    return new Found(Math.min(least, unsettled), cover);
   }
 
   /** The tile nearest to whole among those that are not; the larger one of equals. */

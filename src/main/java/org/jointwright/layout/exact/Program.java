@@ -2,7 +2,6 @@ package org.jointwright.layout.exact;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.jointwright.practice.Cost;
 import org.jspecify.annotations.Nullable;
 import org.ojalgo.optimisation.Expression;
@@ -23,18 +22,27 @@ final class Program {
   private final Variable[] shares;
   private final double constant;
 
+  /** A program's answer. */
+  sealed interface Answer {}
+
   /**
-   * A program's answer: shares of the tiles and what they cost.
+   * The cheapest shares of the tiles.
    *
    * @param cost ft
    * @param shares from 0 to 1, one for each tile
    */
-  record Relaxed(double cost, List<Double> shares) {
+  record Relaxed(double cost, List<Double> shares) implements Answer {
     /** Copies the list. */
     Relaxed {
       shares = List.copyOf(shares);
     }
   }
+
+  /** No shares cover the slab as asked: proved. */
+  record Impossible() implements Answer {}
+
+  /** The solver gave up, which proves nothing. */
+  record Unsettled() implements Answer {}
 
   /** That a tile must be whole, or may not be there. */
   record Held(int tile, boolean whole) {}
@@ -127,18 +135,21 @@ final class Program {
    *
    * @param held the tiles that are taken or left out beforehand
    */
-  Optional<Relaxed> solve(List<Held> held) {
+  Answer solve(List<Held> held) {
     // A copy each time: solving simplifies a model for good.
     ExpressionsBasedModel copy = model.copy();
     for (Held h : held) {
       copy.getVariable(shares[h.tile()].getIndex()).level(h.whole() ? 1 : 0);
     }
     Optimisation.Result result = copy.minimise();
+    if (result.getState() == Optimisation.State.INFEASIBLE) {
+      return new Impossible();
+    }
     if (!result.getState().isOptimal()) {
-      return Optional.empty();
+      return new Unsettled();
     }
     Double[] x = new Double[shares.length];
     Arrays.setAll(x, result::doubleValue);
-    return Optional.of(new Relaxed(result.getValue() + constant, List.of(x)));
+    return new Relaxed(result.getValue() + constant, List.of(x));
   }
 }
