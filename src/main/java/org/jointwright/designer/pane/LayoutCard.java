@@ -33,8 +33,10 @@ final class LayoutCard {
     String id = "layout-" + (index + 1);
     now.setId(id + "-now");
     now.getStyleClass().add("source");
+    Label name = wrapped(one.name(), "card-name");
+    name.setId(id + "-name");
     Label figures = wrapped(one.figures(), "source");
-    VBox all = new VBox(4, wrapped(one.name(), "card-name"), picture(theme), figures, now);
+    VBox all = new VBox(4, name, picture(theme), figures, now);
     all.setMinWidth(0);
     node =
         new PressedRow(

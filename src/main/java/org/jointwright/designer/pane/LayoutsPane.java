@@ -11,11 +11,12 @@ import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.facts.ChoiceFacts;
 import org.jointwright.designer.state.Desk;
 
-/** The other layouts of the slab that is picked, shown when they are asked for. */
+/** The other layouts of the slab that is picked, and how good its own is, when asked for. */
 final class LayoutsPane extends VBox {
   private final Board board;
   private final Theme theme;
   private final Label link = LayoutCard.wrapped("", "link");
+  private final NearNode near;
   private final VBox content = new VBox(8);
   private Optional<ChoiceFacts> shown = Optional.empty();
   private List<LayoutCard> cards = List.of();
@@ -28,7 +29,8 @@ final class LayoutsPane extends VBox {
     HBox.setHgrow(link, Priority.ALWAYS);
     PressedRow row =
         new PressedRow("layouts-other", board.say("window.layouts.other"), this::turn, link);
-    getChildren().setAll(row, content);
+    near = new NearNode(board);
+    getChildren().setAll(near, row, content);
     board.watch(this::show);
   }
 
@@ -38,6 +40,7 @@ final class LayoutsPane extends VBox {
 
   private void show(Desk desk) {
     Optional<ChoiceFacts> now = ChoiceFacts.of(desk, board.words());
+    now.ifPresent(c -> near.show(desk, c.slab()));
     if (!now.equals(shown)) {
       shown = now;
       now.ifPresent(this::show);

@@ -27,6 +27,7 @@ import org.jointwright.designer.state.Wish;
  */
 public final class Workshop {
   private final Enquirer<List<LayoutChoice>> choices;
+  private final Enquirer<String> nearness;
   private final ExecutorService laying = thread("laying");
   private final ExecutorService files = thread("files");
   private final ExecutorService fixing = thread("fixing");
@@ -62,8 +63,18 @@ public final class Workshop {
                 (desk, slab) -> desk.laying().choicesOf(slab),
                 (laid, slab, goOn) -> outside.choices(laid, slab),
                 Desk::found,
-                d -> d.notChoosing(),
+                Desk::notChoosing,
                 "window.notice.noChoices"));
+    nearness =
+        new Enquirer<>(
+            board,
+            "nearness",
+            new Enquirer.Kind<>(
+                (desk, slab) -> desk.laying().nearOf(slab),
+                outside::near,
+                Desk::measured,
+                Desk::notMeasuring,
+                "window.notice.noNear"));
   }
 
   static ExecutorService thread(String name) {
@@ -186,5 +197,6 @@ public final class Workshop {
     fixing.shutdown();
     reasons.shutdown();
     choices.close();
+    nearness.close();
   }
 }

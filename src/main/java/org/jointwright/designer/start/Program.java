@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.app.NearestKnown;
 import org.jointwright.app.PlanFiles;
 import org.jointwright.app.Remedies;
 import org.jointwright.app.UnprintableException;
@@ -19,6 +21,7 @@ import org.jointwright.designer.state.Wish;
 import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
 import org.jointwright.joint.Layout;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -76,6 +79,13 @@ final class Program implements Outside {
   @Override
   public List<LayoutChoice> choices(Laid laid, String slab) {
     return LayoutChoice.of(laid.layout().plan(), slab);
+  }
+
+  @Override
+  public String near(Laid laid, String slab, BooleanSupplier goOn) {
+    Answer answer = new Answer(laid.layout().plan(), laid.layout(), laid.judgement());
+    Words words = Words.english(UnitSystem.of(answer.plan().unit()));
+    return NearestKnown.say(answer, slab, words, goOn);
   }
 
   @Override

@@ -172,6 +172,21 @@ public record Desk(
     return taken.withLaying(taken.laying.stillChoosing(laying));
   }
 
+  /** Asking how near a slab's layout is to the cheapest. */
+  public Desk measuring(String slab) {
+    return withLaying(laying.measuring(slab));
+  }
+
+  /** With that question put away. */
+  public Desk notMeasuring() {
+    return withLaying(laying.notMeasuring());
+  }
+
+  /** With its answer, unless the desk has gone on since. */
+  public Desk measured(Enquiry<String> answer) {
+    return withLaying(laying.measured(answer));
+  }
+
   /** On the same paper as {@code other}: as large, and all of it in sight. */
   public Desk onPaperOf(Desk other) {
     Viewport v = other.viewport();

@@ -14,17 +14,24 @@ import org.jointwright.reason.Reason;
  * @param offer what can be done about the finding that was gone to
  * @param why why a joint of the last answer is where it is, the last that was asked about
  * @param choices the other layouts of a slab, if they were asked for
+ * @param near how near a slab's layout is to the cheapest, in words, if that was asked
  */
 public record Laying(
     Optional<Laid> laid,
     Optional<Wish> wish,
     Optional<Offer> offer,
     Optional<WhyHere> why,
-    Optional<Enquiry<List<LayoutChoice>>> choices) {
+    Optional<Enquiry<List<LayoutChoice>>> choices,
+    Optional<Enquiry<String>> near) {
   /** Nothing asked yet. */
   public static final Laying NONE =
       new Laying(
-          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
 
   /** A new wish; what was laid stays in sight meanwhile. */
   public Laying wishing(Plan plan, boolean lay) {
@@ -33,26 +40,33 @@ public record Laying(
   }
 
   private Laying wishing(Wish next) {
-    return new Laying(laid, Optional.of(next), Optional.empty(), why, Optional.empty());
+    return new Laying(
+        laid, Optional.of(next), Optional.empty(), why, Optional.empty(), Optional.empty());
   }
 
   /** The same wish numbered after those of another desk, so that no answer to them fits it. */
   Laying after(Laying other) {
     long before = other.wish.map(Wish::generation).orElse(0L);
     return wish.map(w -> wishing(new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())))
-        .orElseGet(() -> new Laying(laid, wish, Optional.empty(), why, Optional.empty()));
+        .orElseGet(
+            () ->
+                new Laying(laid, wish, Optional.empty(), why, Optional.empty(), Optional.empty()));
   }
 
   /** With an answer, unless a later one is here already. */
   public Laying answered(Laid answer) {
     boolean isOld = laid.filter(l -> l.generation() > answer.generation()).isPresent();
-    return isOld ? this : new Laying(Optional.of(answer), wish, Optional.empty(), why, choices);
+    return isOld
+        ? this
+        : new Laying(Optional.of(answer), wish, Optional.empty(), why, choices, near);
   }
 
   /** Without a wish that could not be worked out, if it is the last one. */
   public Laying without(Wish given) {
     boolean isLast = wish.filter(w -> w.generation() == given.generation()).isPresent();
-    return isLast ? new Laying(laid, Optional.of(given.givenUp()), offer, why, choices) : this;
+    return isLast
+        ? new Laying(laid, Optional.of(given.givenUp()), offer, why, choices, near)
+        : this;
   }
 
   /** Whether the answer in hand is that to the last wish. */
@@ -69,7 +83,7 @@ public record Laying(
 
   /** With an offer, if it is for what was laid last and nothing newer is wished. */
   public Laying offered(Offer value) {
-    return isOpenTo(value) ? new Laying(laid, wish, Optional.of(value), why, choices) : this;
+    return isOpenTo(value) ? new Laying(laid, wish, Optional.of(value), why, choices, near) : this;
   }
 
   /** What is offered for the finding of that number; empty while it is not worked out. */
@@ -83,7 +97,7 @@ public record Laying(
 
   /** With the answer to why a joint is where it is. */
   public Laying explained(WhyHere answer) {
-    return new Laying(laid, wish, offer, Optional.of(answer), choices);
+    return new Laying(laid, wish, offer, Optional.of(answer), choices, near);
   }
 
   /** Why a joint is where it is; empty until it is worked out for the layout as it is. */
@@ -135,6 +149,33 @@ public record Laying(
   }
 
   private Laying withChoices(Optional<Enquiry<List<LayoutChoice>>> value) {
-    return new Laying(laid, wish, offer, why, value);
+    return new Laying(laid, wish, offer, why, value, near);
+  }
+
+  /** Asking how near a slab's layout is to the cheapest; as it was while joints are being laid. */
+  Laying measuring(String slab) {
+    return settled()
+        .map(l -> new Enquiry<String>(l.generation(), slab, Optional.empty()))
+        .map(e -> withNear(Optional.of(e)))
+        .orElse(this);
+  }
+
+  /** With that question put away. */
+  Laying notMeasuring() {
+    return withNear(Optional.empty());
+  }
+
+  /** With its answer, if it is still asked. */
+  Laying measured(Enquiry<String> answer) {
+    return near.filter(answer::asksAs).isPresent() ? withNear(Optional.of(answer)) : this;
+  }
+
+  /** What was asked about how near a slab is, unless the plan has changed since. */
+  public Optional<Enquiry<String>> nearOf(String slab) {
+    return near.filter(e -> isOfNow(e, slab));
+  }
+
+  private Laying withNear(Optional<Enquiry<String>> value) {
+    return new Laying(laid, wish, offer, why, choices, value);
   }
 }

@@ -3,6 +3,7 @@ package org.jointwright.designer.state;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
@@ -68,6 +69,13 @@ public interface Outside {
 
   /** The layouts of a slab worth choosing among, as things lie in {@code laid}. */
   List<LayoutChoice> choices(Laid laid, String slab);
+
+  /**
+   * How near a slab's layout is known to be to the cheapest, in words.
+   *
+   * @param goOn asked now and then; once it says no, the answer is not waited for
+   */
+  String near(Laid laid, String slab, BooleanSupplier goOn);
 
   /**
    * What can be done about the finding of that number, the worthiest first. Asked on one thread

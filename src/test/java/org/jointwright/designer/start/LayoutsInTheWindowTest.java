@@ -53,7 +53,7 @@ class LayoutsInTheWindowTest {
     ask();
     assertThat(isInForce(1)).isTrue();
     assertThat(isInForce(2)).isFalse();
-    rig.clickOn("layout-2").laid();
+    rig.clickOn("layout-2-name").laid();
     assertThat(slab().jointing().preference()).isEqualTo(Preference.Overall.SQUAREST);
     assertThat(slab().joints()).isNotEqualTo(before.slabs().getFirst().joints());
     assertThat(isInForce(1)).isFalse();

@@ -107,7 +107,8 @@ class NothingIsClippedTest {
       pick(rig, new Pick.AtJoint(slab.id(), slab.joints().getFirst().id()));
       look(rig, "with a joint picked");
       pick(rig, new Pick.WholeSlab("approach"));
-      rig.act(() -> rig.designer().board().change(d -> d.choosing("approach")));
+      rig.act(
+          () -> rig.designer().board().change(d -> d.choosing("approach").measuring("approach")));
       rig.until(() -> rig.node0("layout-2") != null);
       look(rig, "with other layouts shown");
       rig.clickOn("step-outline");

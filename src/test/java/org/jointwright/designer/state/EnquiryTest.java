@@ -105,4 +105,24 @@ class EnquiryTest {
     Desk busy = laid().edited(new SlabEdit.SetThickness(PAD, Length.inches(5)));
     assertThat(busy.choosing(PAD).laying().choicesOf(PAD)).isEmpty();
   }
+
+  @Test
+  void howNearItIsHoldsForTheLayoutThatWasAskedAbout() {
+    Desk asking = laid().measuring(PAD);
+    Enquiry<String> asked = asking.laying().nearOf(PAD).orElseThrow();
+    assertThat(asked.answer()).isEmpty();
+    Desk said = asking.measured(asked.with("said"));
+    assertThat(said.laying().nearOf(PAD).flatMap(Enquiry::answer)).hasValue("said");
+    assertThat(said.notMeasuring().laying().nearOf(PAD)).isEmpty();
+    assertThat(asking.notMeasuring().measured(asked.with("late")).laying().nearOf(PAD)).isEmpty();
+    Desk changed = settled(said.editedOnly(new SlabEdit.SetThickness(PAD, Length.inches(5))));
+    assertThat(changed.laying().nearOf(PAD)).isEmpty();
+    assertThat(changed.measured(asked.with("late")).laying().nearOf(PAD)).isEmpty();
+  }
+
+  @Test
+  void takingAnotherLayoutForgetsHowNearTheFirstWas() {
+    Desk said = found(laid().choosing(PAD)).measuring(PAD);
+    assertThat(ChoiceFacts.taken(said, PAD, 1).laying().nearOf(PAD)).isEmpty();
+  }
 }
