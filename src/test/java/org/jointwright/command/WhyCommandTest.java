@@ -2,7 +2,9 @@ package org.jointwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Why joints are where they are, on the command line. */
 class WhyCommandTest {
@@ -49,5 +51,14 @@ class WhyCommandTest {
             "\"computed\": false",
             "\"message\": \"Without it a panel keeps inside corner D, 270 degrees; at most 185.\"");
     assertThat(run.out().split("\"origins\"", -1)).hasSize(1 + 8);
+  }
+
+  @Test
+  void whereTwoSlabsMeetNothingIsSaidOfLeavingTheJointOut(@TempDir Path folder) {
+    String laid = folder.resolve("laid.jointwright.json").toString();
+    Run.of("joint", "samples/drive-approach-walk.jointwright.json", "-o", laid);
+    assertThat(Run.of("check", laid, "--joint", "J5").out())
+        .contains("It is where approach begins")
+        .doesNotContain("no rule would break");
   }
 }

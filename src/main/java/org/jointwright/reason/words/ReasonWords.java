@@ -50,9 +50,16 @@ public final class ReasonWords {
     return new OriginWords(words, lines(reason)).say(origin);
   }
 
-  /** What would be without it: the rule that would break first, or that none would. */
+  /**
+   * What would be without it: the rule that would break first, or that none would. Nothing where
+   * two slabs meet: the concrete stops there, and nobody can leave that out.
+   */
   public List<String> without(Reason reason) {
     List<String> said = new ArrayList<>();
+    boolean slabsMeet = reason.origins().stream().anyMatch(o -> o instanceof Origin.SlabsMeet);
+    if (slabsMeet && reason.without().breaksNothing()) {
+      return said;
+    }
     WithoutWords alone = without(reason, "reason.withoutIt");
     said.addAll(alone.say(reason.without()));
     Optional<Without> line = reason.withoutLine();
