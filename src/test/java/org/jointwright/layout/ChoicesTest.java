@@ -60,19 +60,20 @@ class ChoicesTest {
             o -> assertThat(figures(o).meanAspect()).isLessThan(shortest.meanAspect()));
   }
 
-  @Test
-  void jointsLineUpWithTheEdgeThatIsAsked() {
-    for (Offer o : offers(SKEW)) {
-      if (o.preference() instanceof Preference.LinedUpWith lined) {
-        Slab slab = o.layout().plan().slabs().getFirst();
-        Point u = slab.outline().ring().edges().get(lined.edge()).direction(0);
-        assertThat(slab.joints())
-            .isNotEmpty()
-            .allMatch(j -> runsAlong(j.path().edges().getFirst(), u));
-        return;
-      }
-    }
-    throw new AssertionError("nothing lined up is offered");
+  /** A skew slab: joints along one side are square to another only if that is asked. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1})
+  void jointsLineUpWithTheEdgeThatIsAsked(int edge) {
+    Plan plan = Cases.plan(SKEW);
+    Slab asked = plan.slabs().getFirst();
+    Preference lined = new Preference.LinedUpWith(edge);
+    Plan wish = plan.withSlabs(List.of(asked.withJointing(asked.jointing().withPreference(lined))));
+    Point u = asked.outline().ring().edges().get(edge).direction(0);
+    Layout layout = LayoutEngine.lay(wish);
+    assertThat(isClean(layout)).isTrue();
+    assertThat(layout.plan().slabs().getFirst().joints())
+        .isNotEmpty()
+        .allMatch(j -> runsAlong(j.path().edges().getFirst(), u));
   }
 
   private static boolean runsAlong(Edge joint, Point u) {
