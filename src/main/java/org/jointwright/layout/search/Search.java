@@ -23,6 +23,9 @@ public final class Search {
   /** What is filled anew is climbed from when it is not this much dearer. */
   private static final double NEARLY = 1.1;
 
+  /** So many ways of leaving a joint out are tried, the least broken first. */
+  private static final int SPARED = 3;
+
   private final Draft start;
   private final Score score;
   private final Effort effort;
@@ -69,7 +72,11 @@ public final class Search {
       from.addAll(more);
     }
     if (Score.isClean(best) && !isCurved()) {
+      Draft before = spare();
       remake();
+      if (!best.equals(before)) {
+        spare();
+      }
     } else if (!Score.isClean(best)) {
       leastBroken(from);
     }
@@ -147,6 +154,28 @@ public final class Search {
       best = d;
     }
     return better;
+  }
+
+  /**
+   * Leaves out a joint of the best draft and lets the others move until the panels fit: what one
+   * panel fewer can do no joint can be added to find.
+   */
+  private Draft spare() {
+    boolean better = effort.thorough();
+    while (better) {
+      better = false;
+      List<Draft> fewer = new ArrayList<>();
+      for (int i = 0; i < best.moves().size(); i++) {
+        List<Move> moves = new ArrayList<>(best.moves());
+        moves.remove(i);
+        fewer.add(start.cutAll(moves));
+      }
+      fewer.sort(Comparator.comparingDouble(score::of));
+      for (Draft d : fewer.subList(0, Math.min(SPARED, fewer.size()))) {
+        better |= take(new Climb(start, score, effort).climb(d));
+      }
+    }
+    return best;
   }
 
   /** Takes out cuts of the best draft, one or two at a time, and fills what opens in other ways. */
