@@ -3,14 +3,10 @@ package org.jointwright.layout.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.joint.Source;
 import org.jointwright.layout.piece.Draft;
-import org.jointwright.layout.piece.Ground;
+import org.jointwright.layout.piece.Drafts;
 import org.jointwright.layout.piece.Laid;
-import org.jointwright.layout.piece.Limits;
-import org.jointwright.layout.piece.Loop;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
@@ -20,22 +16,11 @@ import org.junit.jupiter.api.Test;
 class ChalkedTest {
   private static final Score SCORE = new Score(List.of());
 
-  private static Draft slab(List<Edge> edges) {
-    List<Source> sources = new ArrayList<>();
-    List<Integer> tags = new ArrayList<>();
-    for (int i = 0; i < edges.size(); i++) {
-      sources.add(new Source.OnOutline(i));
-      tags.add(-1 - i);
-    }
-    Limits limits = new Limits(120, 1.5, 24);
-    return Draft.of(Ground.of(limits, sources, edges, List.of(new Loop(edges, tags))));
-  }
-
   private static Draft disc(double radius) {
     Point right = new Point(radius, 0);
     Point left = new Point(-radius, 0);
     Point middle = new Point(0, 0);
-    return slab(
+    return Drafts.of(
         List.of(new Arc(right, left, middle, Math.PI), new Arc(left, right, middle, Math.PI)));
   }
 
@@ -104,7 +89,7 @@ class ChalkedTest {
     Edge outer = arc(middle, 432, 0, Math.PI / 2);
     Edge inner = arc(middle, 300, Math.PI / 2, 0);
     Draft start =
-        slab(
+        Drafts.of(
             List.of(
                 new Segment(inner.end(), outer.start()),
                 outer,
