@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.SlabLayout;
@@ -33,23 +34,61 @@ public final class LayoutEngine {
     return lay(plan, Effort.FIRST);
   }
 
+  /**
+   * The pattern of a layout fitted to a changed plan, without any search: each line stands on what
+   * it stood on, on the same corners, meeting the same features, dividing what lies between as it
+   * did, at whole inches where it stood at them. On an unchanged plan the same layout. Quick enough
+   * for each frame while a hand drags: ask it with the layout from before the drag.
+   *
+   * @param before a layout of the plan as it was
+   * @param now the plan as it is, with what its user locked
+   * @return empty where the pattern does not fit any more: a line lost what it stood on, a panel
+   *     would vanish, more would be broken than before, or the user asked for something else
+   */
+  public static Optional<Layout> refit(Layout before, Plan now) {
+    return Keeper.refit(before, now);
+  }
+
+  /**
+   * The plan laid anew, but by the pattern of the layout before where that still fits, breaks no
+   * more than a pattern searched for now and costs at most 3 % more (common practice, no source):
+   * what a window shows when a hand that dragged rests.
+   *
+   * @param before a layout of the plan as it was
+   * @param now the plan as it is, with what its user locked
+   */
+  public static Layout relay(Layout before, Plan now) {
+    Optional<Layout> kept = refit(before, now);
+    Layout anew = lay(now);
+    return kept.filter(k -> Rivals.stays(k, anew)).orElse(anew);
+  }
+
   private static Layout lay(Plan plan, Effort effort) {
     Map<String, Slab> laid = new LinkedHashMap<>();
-    // The largest slab chooses first; the smaller ones beside it line up with it.
-    List<Slab> order = new ArrayList<>(plan.slabs());
-    order.sort(
-        Comparator.comparing((Slab s) -> s.lockedJoints().isEmpty())
-            .thenComparingDouble(s -> -s.region().area()));
-    for (Slab slab : order) {
+    for (Slab slab : order(plan)) {
       Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
       laid.put(slab.id(), new SlabLayer(plan, slab, neighbours, effort).lay());
     }
     List<Slab> slabs = plan.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
-    return stopped(Layouts.of(plan.withSlabs(EdgeJoints.addTo(plan.withSlabs(slabs)))));
+    return stopped(finished(plan.withSlabs(slabs)));
+  }
+
+  /** The largest slab chooses first; the smaller ones beside it line up with it. */
+  static List<Slab> order(Plan plan) {
+    List<Slab> order = new ArrayList<>(plan.slabs());
+    order.sort(
+        Comparator.comparing((Slab s) -> s.lockedJoints().isEmpty())
+            .thenComparingDouble(s -> -s.region().area()));
+    return order;
+  }
+
+  /** With the joints along edges, the joints numbered, and the panels they cut. */
+  static Layout finished(Plan plan) {
+    return Layouts.of(plan.withSlabs(EdgeJoints.addTo(plan)));
   }
 
   /** With construction joints where the limits of a pour ask for them. */
-  private static Layout stopped(Layout layout) {
+  static Layout stopped(Layout layout) {
     Layout stopped = layout;
     if (layout.plan().pour().isLimited()) {
       for (SlabLayout s : layout.slabs()) {

@@ -64,7 +64,12 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort) {
     return taste.prefers(other, shortest) ? other : shortest;
   }
 
-  private Taste taste(Bench bench, double most) {
+  /**
+   * What the user would rather have than the fewest feet.
+   *
+   * @param most what the layout may cost, ft
+   */
+  Taste taste(Bench bench, double most) {
     return switch (slab.jointing().preference()) {
       case Preference.Overall.SHORTEST -> new Taste.Shortest();
       case Preference.Overall.SQUAREST -> new Taste.Squarest(most);

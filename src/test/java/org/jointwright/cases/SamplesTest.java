@@ -54,6 +54,7 @@ class SamplesTest {
   void everySampleIsLaidWithNothingToMend(String sample) {
     Plan asked = plan(sample);
     Layout laid = LayoutEngine.lay(asked);
+    assertThat(LayoutEngine.refit(laid, asked)).contains(laid);
     List<Finding> findings =
         Checks.judge(asked, laid).findings().stream()
             .filter(f -> f.severity() != Severity.NOTE)

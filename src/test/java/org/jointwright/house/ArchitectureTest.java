@@ -63,6 +63,16 @@ class ArchitectureTest {
   }
 
   @Test
+  void keepingAPatternNeedsNoSearch() {
+    noClasses()
+        .that(inPackages("layout.keep"))
+        .should()
+        .dependOnClassesThat(inPackages("layout.search", "layout.exact", "layout.boxout"))
+        .because("what is fitted in a frame under a hand must not be able to start a search")
+        .check(House.classes());
+  }
+
+  @Test
   void surveyKnowsPlansOnly() {
     only("survey", "plan", "shape", "measure").because("taping comes before any joint is laid");
   }

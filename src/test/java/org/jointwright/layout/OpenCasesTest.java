@@ -36,6 +36,8 @@ class OpenCasesTest {
       assertThat(s.loose()).as("loose joints of " + name).isEmpty();
       assertThat(s.joints().stream().map(Joint::id)).doesNotHaveDuplicates();
     }
+    assertThat(LayoutEngine.refit(layout, Cases.plan(name))).contains(layout);
+    assertThat(LayoutEngine.refit(layout, layout.plan())).contains(layout);
     List<Finding> broken =
         Checks.judge(layout).findings().stream()
             .filter(f -> f.severity() == Severity.MUST)

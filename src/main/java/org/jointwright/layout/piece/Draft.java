@@ -38,6 +38,15 @@ public final class Draft {
     return new Draft(ground, List.of(ground.piece()), List.of());
   }
 
+  /**
+   * A slab that was cut elsewhere.
+   *
+   * @param pieces its pieces, their tags the numbers of the cuts
+   */
+  public static Draft of(Ground ground, List<Piece> pieces, List<Laid> lines) {
+    return new Draft(ground, List.copyOf(pieces), List.copyOf(lines));
+  }
+
   /** What is being cut. */
   public Ground ground() {
     return ground;

@@ -1,0 +1,190 @@
+package org.jointwright.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
+import org.jointwright.joint.Placement;
+import org.jointwright.joint.Placements;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.layout.boxout.BoxOuts;
+import org.jointwright.layout.keep.AsDraft;
+import org.jointwright.layout.keep.Asked;
+import org.jointwright.layout.keep.Refit;
+import org.jointwright.layout.keep.SamePattern;
+import org.jointwright.layout.piece.Ground;
+import org.jointwright.layout.piece.Limits;
+import org.jointwright.layout.piece.Piece;
+import org.jointwright.layout.search.Score;
+import org.jointwright.plan.BoxOut;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
+
+/** Fits the pattern of a layout to a changed plan, slab by slab. */
+final class Keeper {
+  /** What is broken by less more than before is not broken more. */
+  private static final double HAIR = 1e-9;
+
+  /** The plan itself as a bench: fitting decides no tie that where a slab stands could tip. */
+  private static final Bench PLAN = new Bench(new Point(0, 0));
+
+  private final Layout before;
+  private final Plan now;
+  private final Map<String, Slab> old = new LinkedHashMap<>();
+  private final Map<String, Slab> laid = new LinkedHashMap<>();
+  private final Map<String, List<Refit.Kept>> kept = new LinkedHashMap<>();
+
+  private Keeper(Layout before, Plan now) {
+    this.before = before;
+    this.now = now;
+  }
+
+  /** The layout before on the plan now; empty where its pattern no longer fits. */
+  static Optional<Layout> refit(Layout before, Plan now) {
+    return new Keeper(before, now).fitted();
+  }
+
+  private Optional<Layout> fitted() {
+    for (Slab slab : LayoutEngine.order(now)) {
+      Optional<Slab> was = before.plan().slab(slab.id());
+      if (was.isEmpty()
+          || !was.get().jointing().preference().equals(slab.jointing().preference())
+          || !fit(was.get(), slab)) {
+        return Optional.empty();
+      }
+    }
+    List<Slab> slabs = now.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
+    Layout layout = LayoutEngine.finished(now.withSlabs(slabs));
+    for (SlabLayout s : layout.slabs()) {
+      if (!fits(s)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(stopped(layout));
+  }
+
+  private boolean fit(Slab was, Slab slab) {
+    List<BoxOut> boxes = boxes(was, slab);
+    Asked asked =
+        new Asked(
+            was,
+            slab,
+            boxes,
+            targets(before.plan(), was, old),
+            targets(now, slab, laid),
+            now.unit().isMetric());
+    Optional<List<Refit.Kept>> fitted = Refit.of(asked);
+    if (fitted.isEmpty()) {
+      return false;
+    }
+    List<Joint> joints = new ArrayList<>(slab.lockedJoints());
+    fitted.get().stream().map(Refit.Kept::now).filter(j -> !j.locked()).forEach(joints::add);
+    joints.addAll(BoxOuts.filler(boxes, slab));
+    old.put(was.id(), was);
+    laid.put(slab.id(), slab.withLaid(joints, boxes));
+    kept.put(slab.id(), fitted.get());
+    return true;
+  }
+
+  private static List<Point> targets(Plan plan, Slab slab, Map<String, Slab> laid) {
+    Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
+    return new Score(neighbours.meetings(PLAN), Seen.from(plan, slab, PLAN)).targets();
+  }
+
+  /** The box-outs of a slab, of the kinds they were. */
+  private List<BoxOut> boxes(Slab was, Slab slab) {
+    boolean metric = now.unit().isMetric();
+    Plan then = before.plan();
+    if (was.outline().equals(slab.outline())
+        && was.openings().equals(slab.openings())
+        && then.fixedIn(was.id()).equals(now.fixedIn(slab.id()))) {
+      return was.boxOuts();
+    }
+    List<List<BoxOut>> choices = BoxOuts.choices(was, then.fixedIn(was.id()), metric);
+    List<List<BoxOut>> others = BoxOuts.choices(slab, now.fixedIn(slab.id()), metric);
+    List<BoxOut> found = new ArrayList<>();
+    for (List<BoxOut> now : others) {
+      String fixed = now.getFirst().fixed();
+      Optional<BoxOut> box =
+          was.boxOuts().stream().filter(b -> b.fixed().equals(fixed)).findFirst();
+      List<BoxOut> then1 =
+          choices.stream()
+              .filter(c -> c.getFirst().fixed().equals(fixed))
+              .findFirst()
+              .orElse(List.of());
+      int number = box.map(then1::indexOf).orElse(-1);
+      found.add(now.get(Math.clamp(number, 0, now.size() - 1)));
+    }
+    return found;
+  }
+
+  /** Whether a slab's joints still part its panels as they did and break no more than before. */
+  private boolean fits(SlabLayout layout) {
+    SlabLayout was = before.slab(layout.slab().id()).orElseThrow();
+    List<Refit.Kept> joints = kept.getOrDefault(layout.slab().id(), List.of());
+    if (!SamePattern.is(was, layout, joints)) {
+      return false;
+    }
+    Ground ground = ground(layout.slab());
+    for (Refit.Kept k : joints) {
+      boolean moved = !k.now().path().equals(k.before().path());
+      if (moved && !k.now().locked() && ground.zones().bar(k.now().path().edges().getFirst())) {
+        return false;
+      }
+    }
+    double excess = excess(layout, ground);
+    return excess <= HAIR || excess <= excess(was, ground(was.slab())) + HAIR;
+  }
+
+  private static Ground ground(Slab slab) {
+    return Grounds.of(slab, slab.boxOuts(), Limits.of(slab), PLAN);
+  }
+
+  /** What the panels break, each weighted by its share of the area. */
+  private static double excess(SlabLayout layout, Ground ground) {
+    double total = 0;
+    double sum = 0;
+    for (Piece p : AsDraft.pieces(layout, ground, PLAN::in)) {
+      total += p.area();
+      sum += p.area() * p.faults().excess();
+    }
+    return total == 0 ? 0 : sum / total;
+  }
+
+  /** With the pours stopped where they were, or anew where that no longer keeps the limits. */
+  private Layout stopped(Layout layout) {
+    boolean same = now.pour().equals(before.plan().pour());
+    for (SlabLayout s : layout.slabs()) {
+      for (Placement p : Placements.of(s)) {
+        same &= !now.pour().isLimited() || p.isWithin(now.pour());
+      }
+    }
+    if (same) {
+      return layout;
+    }
+    Layout free = layout;
+    for (SlabLayout s : layout.slabs()) {
+      List<Joint> joints = s.joints().stream().map(Keeper::sawn).toList();
+      if (!joints.equals(s.joints())) {
+        Slab slab = s.slab();
+        free =
+            Layouts.with(
+                free, slab.withLaid(Numbering.inCuttingOrder(slab, joints), slab.boxOuts()));
+      }
+    }
+    return LayoutEngine.stopped(free);
+  }
+
+  private static Joint sawn(Joint j) {
+    return !j.locked() && j.purpose() == Purpose.POUR
+        ? Joint.of(j.id(), JointKind.CONTRACTION, j.path(), Purpose.SPACING)
+        : j;
+  }
+}
