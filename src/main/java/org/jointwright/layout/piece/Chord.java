@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The stretch of a carrier that runs clean across a piece.
  *
- * @param runs from start to end; two where it bends
+ * @param runs from start to end; two where it bends on its way
  * @param start where it starts
  * @param end where it ends
  */
@@ -107,7 +107,8 @@ public record Chord(List<Edge> runs, Hit start, Hit end) {
   }
 
   private static List<Edge> runs(Carrier carrier, Point from, Point to) {
-    return carrier instanceof Bent b
+    boolean bends = carrier instanceof Bent && carrier.place(from) < 0 && carrier.place(to) > 0;
+    return bends && carrier instanceof Bent b
         ? List.of(new Segment(from, b.bend()), new Segment(b.bend(), to))
         : List.of(carrier.edge(from, to));
   }

@@ -20,6 +20,12 @@ public final class Draft {
   /** The engine cuts off nothing smaller, square inches: a climb would trade faults for it. */
   private static final double SLIVER = 40;
 
+  /** A bend this near to a joint stands on it, inches. */
+  private static final double ON_JOINT = 0.05;
+
+  /** How far from its bend an arm is seeded, inches. */
+  private static final double ARM = 3;
+
   private static final double[] NUDGES = {0, 1.1, -1.3};
 
   private final Ground ground;
@@ -158,6 +164,9 @@ public final class Draft {
   }
 
   private Optional<Draft> cut(Move move, JointKind kind, boolean locked, double low, double high) {
+    if (move.carrier() instanceof Bent bent && isOnJoint(bent.bend())) {
+      return armByArm(move, bent);
+    }
     Optional<Chord> found = Optional.empty();
     int first = -1;
     // A seed may stand on a joint laid since: look a little to both sides of it then.
@@ -203,6 +212,49 @@ public final class Draft {
       }
       all.add(new Laid(move, path, start.tag(), end.tag(), kind, locked, /* follows= */ false));
     }
+    return Optional.of(new Draft(ground, work.pieces, all));
+  }
+
+  private boolean isOnJoint(Point p) {
+    return lines.stream().anyMatch(l -> l.path().distance(p) < ON_JOINT);
+  }
+
+  /** A line that bends where it crosses a joint which is there already: an arm on either side. */
+  private Optional<Draft> armByArm(Move move, Bent bent) {
+    Draft d = this;
+    for (boolean last : new boolean[] {false, true}) {
+      Optional<Draft> cut = d.arm(move, bent, last);
+      if (cut.isEmpty()) {
+        return Optional.empty();
+      }
+      d = cut.get();
+    }
+    return Optional.of(d);
+  }
+
+  private Optional<Draft> arm(Move move, Bent bent, boolean last) {
+    Carrier.Line line = new Carrier.Line(bent.bend(), bent.direction(last ? 1 : -1));
+    Point seed = line.at(last ? ARM : -ARM);
+    int number = find(seed);
+    Optional<Chord> found =
+        number < 0 ? Optional.empty() : Chord.across(pieces.get(number), line, seed);
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Chord.Hit at = last ? found.get().start() : found.get().end();
+    Work work = new Work(new Move(line, seed, move.reach()), Double.NaN, Double.NaN);
+    if (at.point().distance(bent.bend()) > ON_JOINT || !work.split(number, found.get())) {
+      return Optional.empty();
+    }
+    Chord.Hit end = work.extend(last ? found.get().end() : found.get().start(), last);
+    Edge path = last ? new Segment(at.point(), end.point()) : new Segment(end.point(), at.point());
+    if (!endNear(end).equals(end.point()) || ground.zones().bar(path)) {
+      return Optional.empty();
+    }
+    List<Laid> all = new ArrayList<>(lines);
+    int from = last ? at.tag() : end.tag();
+    int to = last ? end.tag() : at.tag();
+    all.add(new Laid(move, path, from, to, JointKind.CONTRACTION, /* locked= */ false, last));
     return Optional.of(new Draft(ground, work.pieces, all));
   }
 
@@ -262,7 +314,7 @@ public final class Draft {
     }
 
     boolean split(int number, Chord chord) {
-      List<Piece> parts = pieces.get(number).split(chord, lines.size());
+      List<Piece> parts = pieces.get(number).split(chord, tag(chord));
       boolean own = Double.isNaN(low);
       if (parts.isEmpty()
           || (own && parts.size() > 1 && parts.stream().anyMatch(p -> p.area() < SLIVER))) {
@@ -273,6 +325,15 @@ public final class Draft {
         pieces.add(number + 1, parts.getLast());
       }
       return true;
+    }
+
+    /** What the first run of a chord is tagged: one more beyond the bend of a bent cut. */
+    private int tag(Chord chord) {
+      boolean beyond =
+          move.carrier() instanceof Bent b
+              && chord.runs().size() == 1
+              && b.place(chord.path().at(0.5)) > 0;
+      return lines.size() + (beyond ? 1 : 0);
     }
 
     private boolean goesOn(Chord.Hit hit, boolean ahead) {

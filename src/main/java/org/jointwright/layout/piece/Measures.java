@@ -17,7 +17,7 @@ import org.jointwright.shape.Point;
  */
 public record Measures(EnclosingRectangle rectangle, double width, Point centre) {
   /** How far a chord may cut into an arc, inches: a fraction of the shade kept to limits. */
-  private static final double CHORD_ERROR = 0.1;
+  private static final double CHORD_ERROR = 0.05;
 
   /** The longer side, inches. */
   public double longSide() {

@@ -125,7 +125,7 @@ final class Drags {
       Point bend = at(b.bend(), from) ? to : b.bend();
       boolean touched = at(line.end(false), from) || at(next.end(true), from) || at(b.bend(), from);
       boolean apart = Math.min(one.distance(bend), two.distance(bend)) > 6;
-      return touched && apart ? Move.bent(one, bend, two) : move;
+      return touched && apart ? Move.bent(one, bend, two).reaching(move.reach()) : move;
     }
     if (!(move.carrier() instanceof Carrier.Line l)) {
       return move;

@@ -17,6 +17,12 @@ public final class Search {
   /** Cuts that were made at most so many apart are taken out together. */
   private static final int NEIGHBOURS = 4;
 
+  /** How many drafts with turned ends are climbed from. */
+  private static final int BENT = 1;
+
+  /** How many cuts the turning of one draft's ends may take. */
+  private static final int BENDING = 2_000;
+
   /** What a climb must leave of the excess to be worth its bent joints. */
   private static final double CLEARLY = 0.9;
 
@@ -134,12 +140,31 @@ public final class Search {
     List<Draft> near = beam.nearMisses().stream().filter(d -> d.tally().cost() < bound).toList();
     // A climb may mend what was nearly right without another joint.
     from.addAll(near.subList(0, Math.min(effort.climbs(), near.size())));
+    if (isCurved()) {
+      from.addAll(bent(near));
+    }
     near.stream()
         .map(new Mend(score, rare)::mend)
         .sorted(Comparator.comparingDouble(score::of))
         .limit(effort.climbs())
         .forEach(from::add);
     return from;
+  }
+
+  /** The best of what comes of turning ends that meet arcs too flat. */
+  private List<Draft> bent(List<Draft> near) {
+    // Where nothing is whole yet, all that may make it so is worth trying.
+    int worth = Score.isClean(best) ? 1 : 4;
+    Bends bends = new Bends(score, worth * BENDING);
+    List<Draft> found = new ArrayList<>();
+    for (Draft d : near.stream().filter(Bends::isFlat).limit(effort.climbs()).toList()) {
+      Draft turned = bends.bent(d);
+      if (!turned.equals(d)) {
+        found.add(turned);
+      }
+    }
+    found.sort(Comparator.comparingDouble(score::of));
+    return found.subList(0, Math.min(worth * BENT, found.size()));
   }
 
   private void climbAll(List<Draft> from) {

@@ -2,6 +2,7 @@ package org.jointwright.layout.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.layout.piece.Bent;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Ground;
@@ -87,6 +88,9 @@ final class Tidy {
 
   private Draft squared(Draft d, int i) {
     Laid line = line(d, i);
+    if (line.move().carrier() instanceof Bent bent) {
+      return armsSquared(d, i, bent);
+    }
     if (!(line.move().carrier() instanceof Carrier.Line l)) {
       return d;
     }
@@ -107,6 +111,39 @@ final class Tidy {
       }
     }
     return d;
+  }
+
+  /** A bent cut, each nearly square arm made square about the bend. */
+  private Draft armsSquared(Draft draft, int i, Bent bent) {
+    Draft d = draft;
+    Bent now = bent;
+    for (boolean last : new boolean[] {false, true}) {
+      for (Point u : directions(d.ground(), last ? now.second() : now.first())) {
+        Bent square =
+            last ? new Bent(now.bend(), now.first(), u) : new Bent(now.bend(), u, now.second());
+        Draft tried = replaced(d, i, new Move(square, square.bend(), d.moves().get(i).reach()));
+        if (isAsGood(tried, d, SQUARE_WORTH)) {
+          d = tried;
+          now = square;
+          break;
+        }
+      }
+    }
+    return d;
+  }
+
+  /** The square directions that one is nearly along. */
+  private static List<Point> directions(Ground ground, Point near) {
+    List<Point> found = new ArrayList<>();
+    for (Point axis : ground.axes()) {
+      for (Point u : List.of(axis, axis.left(), axis.times(-1), axis.left().times(-1))) {
+        double off = Math.abs(u.cross(near));
+        if (u.dot(near) > 0 && off < NEARLY && off > EXACTLY) {
+          found.add(u);
+        }
+      }
+    }
+    return found;
   }
 
   private Draft marked(Draft d, int i) {

@@ -93,4 +93,42 @@ class BentTest {
     assertThat(cut.moves()).as("one cut when it is made again").hasSize(1);
     assertThat(cut.base().cutAll(cut.moves()).lines()).isEqualTo(cut.lines());
   }
+
+  private static Move dogLeg(Move.Reach reach) {
+    return Move.bent(new Point(100, 0), new Point(100, 120), new Point(140, 200)).reaching(reach);
+  }
+
+  private static Move across(double y, Move.Reach reach) {
+    return Move.between(new Point(0, y), new Point(200, y), reach);
+  }
+
+  /** The bend may stand on a joint that is there, or a joint may run through it later. */
+  @Test
+  void whicheverCutComesFirstABendOnACrossingLeavesFourPieces() {
+    Draft slab = Drafts.of(0, 0, 200, 0, 200, 200, 0, 200);
+    Move leg = dogLeg(Move.Reach.THROUGH);
+    Move row = across(120, Move.Reach.THROUGH);
+    for (List<Move> order : List.of(List.of(row, leg), List.of(leg, row))) {
+      Draft cut = slab.cutAll(order);
+      assertThat(cut.pieces()).hasSize(4);
+      assertThat(cut.lines()).hasSize(3);
+      assertThat(cut.tally().tees()).isEmpty();
+      assertThat(cut.pieces()).allMatch(p -> p.faults().corners().isEmpty());
+      assertThat(cut.base().cutAll(cut.moves()).lines()).isEqualTo(cut.lines());
+    }
+  }
+
+  /** Cut through, the straight arm goes on over joints that the bend is beyond. */
+  @Test
+  void throughJointsItGoesOnToTheEdge() {
+    Draft rows =
+        Drafts.of(0, 0, 200, 0, 200, 200, 0, 200)
+            .cutAll(List.of(across(120, Move.Reach.THROUGH), across(60, Move.Reach.THROUGH)));
+    Draft through = rows.cut(dogLeg(Move.Reach.THROUGH)).orElseThrow();
+    assertThat(through.pieces()).hasSize(6);
+    assertThat(through.lines().get(2).end(false)).isEqualTo(new Point(100, 0));
+    Draft piece = rows.cut(dogLeg(Move.Reach.PIECE)).orElseThrow();
+    assertThat(piece.pieces()).hasSize(5);
+    assertThat(piece.lines().get(2).end(false)).isEqualTo(new Point(100, 60));
+  }
 }
