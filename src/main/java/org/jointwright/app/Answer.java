@@ -2,6 +2,7 @@ package org.jointwright.app;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
@@ -29,6 +30,34 @@ public record Answer(Plan asked, Layout layout, Judgement judgement) {
   public static Answer laid(Plan plan) {
     Layout layout = LayoutEngine.lay(plan);
     return new Answer(plan, layout, Checks.judge(plan, layout));
+  }
+
+  /**
+   * The joints of a plan laid anew, by the pattern that was there where that is nearly as good.
+   *
+   * @param before the layout that was there; empty where there was none
+   * @param goOn asked at each step
+   * @return empty once {@code goOn} has said no
+   */
+  public static Optional<Answer> laid(Plan plan, Optional<Layout> before, BooleanSupplier goOn) {
+    Optional<Layout> laid =
+        before.isPresent()
+            ? LayoutEngine.relay(before.get(), plan, goOn)
+            : LayoutEngine.lay(plan, goOn);
+    return judged(plan, laid, goOn);
+  }
+
+  /**
+   * Joints as good as can be while a hand drags: the pattern that was there fitted to the plan, or,
+   * where that does not fit any more, what is found with a fraction of the effort.
+   */
+  public static Optional<Answer> first(Plan plan, Optional<Layout> before, BooleanSupplier goOn) {
+    Optional<Layout> kept = before.flatMap(b -> LayoutEngine.refit(b, plan));
+    return judged(plan, kept.isPresent() ? kept : LayoutEngine.first(plan, goOn), goOn);
+  }
+
+  private static Optional<Answer> judged(Plan plan, Optional<Layout> laid, BooleanSupplier goOn) {
+    return laid.flatMap(l -> Checks.judge(plan, l, goOn).map(j -> new Answer(plan, l, j)));
   }
 
   /** The joints of a plan as they stand in it. */

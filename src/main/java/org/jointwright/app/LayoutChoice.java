@@ -3,6 +3,7 @@ package org.jointwright.app;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.jointwright.check.Severity;
 import org.jointwright.check.figure.Figures;
 import org.jointwright.check.figure.SlabFigures;
@@ -25,14 +26,20 @@ import org.jointwright.text.Words;
  * @param figures the slab's figures in it
  */
 public record LayoutChoice(Preference preference, Answer answer, SlabFigures figures) {
+  /** All the layouts of a slab worth choosing among. */
+  public static List<LayoutChoice> of(Plan plan, String slab) {
+    return of(plan, slab, () -> true);
+  }
+
   /**
    * The layouts of a slab worth choosing among, the shortest first, three at most.
    *
    * @param slab the slab's id, one of the plan's
+   * @param goOn asked now and then; once it says no, there are those found by then
    */
-  public static List<LayoutChoice> of(Plan plan, String slab) {
+  public static List<LayoutChoice> of(Plan plan, String slab, BooleanSupplier goOn) {
     List<LayoutChoice> found = new ArrayList<>();
-    for (Offer offer : LayoutEngine.choices(plan, slab)) {
+    for (Offer offer : LayoutEngine.choices(plan, slab, goOn)) {
       Answer answer = new Answer(plan, offer.layout(), Checks.judge(plan, offer.layout()));
       SlabFigures figures =
           Figures.of(offer.layout()).slabs().stream()

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.SlabLayout;
@@ -23,7 +25,7 @@ public final class LayoutEngine {
    * the lines are construction joints.
    */
   public static Layout lay(Plan plan) {
-    return lay(plan, Effort.FULL);
+    return lay(plan, Effort.FULL, () -> true);
   }
 
   /**
@@ -31,7 +33,7 @@ public final class LayoutEngine {
    * breaks no more rules where it can be helped, but may be dearer.
    */
   public static Layout first(Plan plan) {
-    return lay(plan, Effort.FIRST);
+    return lay(plan, Effort.FIRST, () -> true);
   }
 
   /**
@@ -58,19 +60,46 @@ public final class LayoutEngine {
    * @param now the plan as it is, with what its user locked
    */
   public static Layout relay(Layout before, Plan now) {
-    Optional<Layout> kept = refit(before, now);
-    Layout anew = lay(now);
-    return kept.filter(k -> Rivals.stays(k, anew)).orElse(anew);
+    return relay(before, now, () -> true).orElseThrow();
   }
 
-  private static Layout lay(Plan plan, Effort effort) {
+  /** The same, unless it is told to stop: empty once {@code goOn} has said no. */
+  public static Optional<Layout> relay(Layout before, Plan now, BooleanSupplier goOn) {
+    Optional<Layout> kept = refit(before, now);
+    return lay(now, goOn).map(anew -> kept.filter(k -> Rivals.stays(k, anew)).orElse(anew));
+  }
+
+  /**
+   * The same as {@link #lay(Plan)}, unless it is told to stop.
+   *
+   * @param goOn asked at each step of the search; it decides on nothing but whether to go on
+   * @return empty once {@code goOn} has said no
+   */
+  public static Optional<Layout> lay(Plan plan, BooleanSupplier goOn) {
+    return unlessStopped(plan, Effort.FULL, goOn);
+  }
+
+  /** The same as {@link #first(Plan)}, unless it is told to stop. */
+  public static Optional<Layout> first(Plan plan, BooleanSupplier goOn) {
+    return unlessStopped(plan, Effort.FIRST, goOn);
+  }
+
+  private static Optional<Layout> unlessStopped(Plan plan, Effort effort, BooleanSupplier goOn) {
+    try {
+      return Optional.of(lay(plan, effort, goOn));
+    } catch (CancellationException stopped) {
+      return Optional.empty();
+    }
+  }
+
+  private static Layout lay(Plan plan, Effort effort, BooleanSupplier goOn) {
     Map<String, Slab> laid = new LinkedHashMap<>();
     for (Slab slab : order(plan)) {
       Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
-      laid.put(slab.id(), new SlabLayer(plan, slab, neighbours, effort).lay());
+      laid.put(slab.id(), new SlabLayer(plan, slab, neighbours, effort, goOn).lay());
     }
     List<Slab> slabs = plan.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
-    return stopped(finished(plan.withSlabs(slabs)));
+    return stopped(finished(plan.withSlabs(slabs)), goOn);
   }
 
   /** The largest slab chooses first; the smaller ones beside it line up with it. */
@@ -89,10 +118,14 @@ public final class LayoutEngine {
 
   /** With construction joints where the limits of a pour ask for them. */
   static Layout stopped(Layout layout) {
+    return stopped(layout, () -> true);
+  }
+
+  private static Layout stopped(Layout layout, BooleanSupplier goOn) {
     Layout stopped = layout;
     if (layout.plan().pour().isLimited()) {
       for (SlabLayout s : layout.slabs()) {
-        Slab slab = PourStops.stopped(s, layout.plan().pour());
+        Slab slab = PourStops.stopped(s, layout.plan().pour(), goOn);
         stopped = slab.equals(s.slab()) ? stopped : Layouts.with(stopped, slab);
       }
     }
@@ -105,8 +138,10 @@ public final class LayoutEngine {
    * more than the first.
    *
    * @param slab the slab's id, one of the plan's
+   * @param goOn asked at each step of the search; once it says no, there are the layouts found by
+   *     then
    */
-  public static List<Offer> choices(Plan plan, String slab) {
-    return new Offers(plan, plan.slab(slab).orElseThrow()).find();
+  public static List<Offer> choices(Plan plan, String slab, BooleanSupplier goOn) {
+    return new Offers(plan, plan.slab(slab).orElseThrow(), goOn).find();
   }
 }

@@ -3,6 +3,8 @@ package org.jointwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.Joint;
@@ -30,18 +32,22 @@ final class Offers {
 
   private final Plan plan;
   private final Slab slab;
+  private final BooleanSupplier goOn;
   private final List<Offer> offers = new ArrayList<>();
 
-  Offers(Plan plan, Slab slab) {
+  Offers(Plan plan, Slab slab, BooleanSupplier goOn) {
     this.plan = plan;
     this.slab = slab;
+    this.goOn = goOn;
   }
 
   /** The shortest first, then what differs from all before it. */
   List<Offer> find() {
     add(Preference.SHORTEST);
     add(Preference.Overall.SQUAREST);
-    directions().stream().limit(DIRECTIONS).forEach(e -> add(new Preference.LinedUpWith(e)));
+    if (!offers.isEmpty()) {
+      directions().stream().limit(DIRECTIONS).forEach(e -> add(new Preference.LinedUpWith(e)));
+    }
     return List.copyOf(offers);
   }
 
@@ -52,7 +58,11 @@ final class Offers {
     Slab asked = slab.withJointing(slab.jointing().withPreference(preference));
     List<Slab> slabs =
         plan.slabs().stream().map(s -> s.id().equals(slab.id()) ? asked : s).toList();
-    Layout layout = LayoutEngine.lay(plan.withSlabs(slabs));
+    Optional<Layout> laid = LayoutEngine.lay(plan.withSlabs(slabs), goOn);
+    if (laid.isEmpty()) {
+      return;
+    }
+    Layout layout = laid.get();
     List<Joint> joints = cut(layout);
     if (offers.stream().noneMatch(o -> isSame(cut(o.layout()), joints))) {
       offers.add(new Offer(preference, layout));

@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.jointwright.joint.PanelLines;
 import org.jointwright.joint.Placement;
 import org.jointwright.joint.Placements;
@@ -39,9 +41,11 @@ final class PourStops {
   private final Pour limits;
   private final double shortest;
   private final int width;
+  private final BooleanSupplier goOn;
 
-  private PourStops(SlabLayout layout, Pour limits) {
+  private PourStops(SlabLayout layout, Pour limits, BooleanSupplier goOn) {
     this.limits = limits;
+    this.goOn = goOn;
     placements = Placements.in(layout);
     lines = PanelLines.of(layout);
     shortest = lines.stream().mapToDouble(PanelLines.Whole::length).min().orElse(0);
@@ -117,6 +121,9 @@ final class PourStops {
   }
 
   private Stop stop(Set<Integer> chosen) {
+    if (!goOn.getAsBoolean()) {
+      throw new CancellationException("the search for pours was told to stop");
+    }
     List<Placement> pours = placements.split(joints(chosen));
     double area = pours.stream().mapToDouble(Placement::area).sum();
     double mean = area / pours.size();
@@ -150,9 +157,14 @@ final class PourStops {
         || (s.excess() < than.excess() + WON && s.feet() < than.feet() - WON);
   }
 
-  /** The slab with the joints at which its pours stop made construction joints. */
-  static Slab stopped(SlabLayout layout, Pour limits) {
-    Set<String> stops = new PourStops(layout, limits).best();
+  /**
+   * The slab with the joints at which its pours stop made construction joints.
+   *
+   * @param goOn asked at each step; once it says no, a {@link CancellationException} ends the
+   *     search
+   */
+  static Slab stopped(SlabLayout layout, Pour limits, BooleanSupplier goOn) {
+    Set<String> stops = new PourStops(layout, limits, goOn).best();
     Slab slab = layout.slab();
     if (stops.isEmpty()) {
       return slab;

@@ -51,7 +51,7 @@ final class Rivals {
       Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid));
       Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench));
       // Both are by the same taste: what it may cost was asked when it was laid.
-      SlabLayer layer = new SlabLayer(plan, slab, neighbours, Effort.FIRST);
+      SlabLayer layer = new SlabLayer(plan, slab, neighbours, Effort.FIRST, () -> true);
       Score tasting = score.tasting(layer.taste(bench, Double.POSITIVE_INFINITY));
       Draft draft =
           AsDraft.of(of, Grounds.of(slab, slab.boxOuts(), Limits.of(slab), bench), bench::in);

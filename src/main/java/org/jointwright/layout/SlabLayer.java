@@ -3,6 +3,7 @@ package org.jointwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.joint.Source;
 import org.jointwright.layout.boxout.BoxOuts;
 import org.jointwright.layout.boxout.Choice;
@@ -31,10 +32,10 @@ import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** Lays one slab, all but the joints along its edges. */
-record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort) {
+record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, BooleanSupplier goOn) {
   Slab lay() {
     Bench bench = Bench.at(slab.outline().ring().box());
-    Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench));
+    Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench), goOn);
     List<List<BoxOut>> choices =
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     List<BoxOut> boxes =

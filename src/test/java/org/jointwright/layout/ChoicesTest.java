@@ -28,7 +28,7 @@ class ChoicesTest {
 
   private static List<Offer> offers(String name) {
     Plan plan = Cases.plan(name);
-    return LayoutEngine.choices(plan, plan.slabs().getFirst().id());
+    return LayoutEngine.choices(plan, plan.slabs().getFirst().id(), () -> true);
   }
 
   private static SlabFigures figures(Offer offer) {

@@ -2,6 +2,9 @@ package org.jointwright.check.judge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.jointwright.check.Check;
 import org.jointwright.check.CrashedRule;
@@ -87,12 +90,31 @@ public final class Checks {
     return judge(asked, layout, ALL);
   }
 
+  /**
+   * Judges a layout by every rule, unless it is told to stop.
+   *
+   * @param goOn asked before each rule
+   * @return empty once {@code goOn} has said no
+   */
+  public static Optional<Judgement> judge(Plan asked, Layout layout, BooleanSupplier goOn) {
+    try {
+      return Optional.of(judge(asked, layout, ALL, goOn));
+    } catch (CancellationException stopped) {
+      return Optional.empty();
+    }
+  }
+
   /** Judges a layout by some rules; one that throws is reported and the others still judge. */
   public static Judgement judge(Plan asked, Layout layout, List<Check> checks) {
+    return judge(asked, layout, checks, () -> true);
+  }
+
+  private static Judgement judge(
+      Plan asked, Layout layout, List<Check> checks, BooleanSupplier goOn) {
     List<Finding> findings = new ArrayList<>();
     List<CrashedRule> crashed = new ArrayList<>();
     for (SlabLayout slab : layout.slabs()) {
-      Judgement one = judge(new Judged(asked, layout, slab), checks);
+      Judgement one = judge(new Judged(asked, layout, slab), checks, goOn);
       findings.addAll(one.findings());
       crashed.addAll(one.crashed());
     }
@@ -101,13 +123,16 @@ public final class Checks {
 
   /** Judges one slab of a layout by every rule. */
   public static Judgement judge(Judged slab) {
-    return judge(slab, ALL);
+    return judge(slab, ALL, () -> true);
   }
 
-  private static Judgement judge(Judged slab, List<Check> checks) {
+  private static Judgement judge(Judged slab, List<Check> checks, BooleanSupplier goOn) {
     List<Finding> findings = new ArrayList<>();
     List<CrashedRule> crashed = new ArrayList<>();
     for (Check check : checks) {
+      if (!goOn.getAsBoolean()) {
+        throw new CancellationException("the judging was told to stop");
+      }
       try {
         findings.addAll(check.findings(slab));
       } catch (RuntimeException fault) {

@@ -2,7 +2,7 @@ package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.designer.state.Guide;
+import org.jointwright.designer.sketch.Guide;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;

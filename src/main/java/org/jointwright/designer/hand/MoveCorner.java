@@ -1,10 +1,10 @@
 package org.jointwright.designer.hand;
 
+import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.designer.state.Attraction;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.InHand;
-import org.jointwright.designer.state.Pencil;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Pointer;

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import org.jointwright.designer.sketch.Vocabulary;
 import org.jointwright.designer.state.Desk;
-import org.jointwright.designer.state.Vocabulary;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.text.Words;
 

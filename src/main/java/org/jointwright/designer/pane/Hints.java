@@ -1,7 +1,7 @@
 package org.jointwright.designer.pane;
 
+import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.state.Desk;
-import org.jointwright.designer.state.Draft;
 import org.jointwright.designer.state.Step;
 
 /** One quiet line at the plan's lower right, as long as what it says was not yet done. */

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -22,8 +23,9 @@ import org.jointwright.designer.state.Wish;
 /**
  * The threads on which all slow work is done: one lays and judges, one reads and writes, so that a
  * plan can be saved while a long layout is worked on; one looks for fixes, one for reasons and one
- * for other layouts, which nothing waits for. Of the wishes for a layout that come meanwhile, only
- * the newest is done; so with the questions why a joint is there.
+ * for other layouts, which nothing waits for. A wish for a layout has a first answer as soon as
+ * there is one and the better one after it; it is left off as soon as a newer wish comes. Of the
+ * questions why a joint is there, only the newest is answered.
  */
 public final class Workshop {
   private final Enquirer<List<LayoutChoice>> choices;
@@ -61,7 +63,7 @@ public final class Workshop {
             "choices",
             new Enquirer.Kind<>(
                 (desk, slab) -> desk.laying().choicesOf(slab),
-                (laid, slab, goOn) -> outside.choices(laid, slab),
+                outside::choices,
                 Desk::found,
                 Desk::notChoosing,
                 "window.notice.noChoices"));
@@ -126,14 +128,21 @@ public final class Workshop {
   }
 
   private void work(Wish wish) {
+    BooleanSupplier goOn = () -> newest.get().isEmpty() && !laying.isShutdown();
     try {
-      Laid laid = outside.work(wish);
-      Platform.runLater(() -> board.change(d -> d.answered(laid)));
+      if (wish.lay()) {
+        outside.first(wish, goOn).ifPresent(this::show);
+      }
+      outside.work(wish, goOn).ifPresent(this::show);
     } catch (Throwable fault) {
       // Whatever goes wrong behind the window, what is drawn stays and the user is told.
       Notice notice = trouble("window.notice.fault", fault);
       Platform.runLater(() -> board.change(d -> d.gaveUp(wish).told(notice)));
     }
+  }
+
+  private void show(Laid laid) {
+    Platform.runLater(() -> board.change(d -> d.answered(laid)));
   }
 
   /** Looks for fixes of the finding gone to, once for each. */

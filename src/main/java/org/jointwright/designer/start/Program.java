@@ -57,8 +57,20 @@ final class Program implements Outside {
   }
 
   @Override
-  public Laid work(Wish wish) {
-    Answer answer = wish.lay() ? Answer.laid(wish.plan()) : Answer.asItStands(wish.plan());
+  public Optional<Laid> first(Wish wish, BooleanSupplier goOn) {
+    return Answer.first(wish.plan(), wish.before(), goOn).map(a -> answering(wish, a).asFirst());
+  }
+
+  @Override
+  public Optional<Laid> work(Wish wish, BooleanSupplier goOn) {
+    Optional<Answer> answer =
+        wish.lay()
+            ? Answer.laid(wish.plan(), wish.before(), goOn)
+            : Optional.of(Answer.asItStands(wish.plan()));
+    return answer.map(a -> answering(wish, a));
+  }
+
+  private static Laid answering(Wish wish, Answer answer) {
     return new Laid(wish.generation(), wish.plan(), answer.layout(), answer.judgement());
   }
 
@@ -77,8 +89,8 @@ final class Program implements Outside {
   }
 
   @Override
-  public List<LayoutChoice> choices(Laid laid, String slab) {
-    return LayoutChoice.of(laid.layout().plan(), slab);
+  public List<LayoutChoice> choices(Laid laid, String slab, BooleanSupplier goOn) {
+    return LayoutChoice.of(laid.layout().plan(), slab, goOn);
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.designer.sketch.Draft;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.History;

@@ -2,6 +2,11 @@ package org.jointwright.designer.state;
 
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Pencil;
+import org.jointwright.designer.sketch.Said;
+import org.jointwright.designer.sketch.Stroke;
+import org.jointwright.designer.sketch.Strokes;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Outline;

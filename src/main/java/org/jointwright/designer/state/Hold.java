@@ -1,5 +1,6 @@
 package org.jointwright.designer.state;
 
+import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.shape.Path;

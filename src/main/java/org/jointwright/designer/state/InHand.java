@@ -1,6 +1,7 @@
 package org.jointwright.designer.state;
 
 import java.util.Optional;
+import org.jointwright.designer.sketch.Draft;
 
 /**
  * What the hand is doing.

@@ -3,6 +3,7 @@ package org.jointwright.designer.state;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 import org.jointwright.reason.Reason;
 
@@ -36,7 +37,12 @@ public record Laying(
   /** A new wish; what was laid stays in sight meanwhile. */
   public Laying wishing(Plan plan, boolean lay) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return wishing(new Wish(next, plan, lay, false));
+    return wishing(new Wish(next, plan, lay, before(), false));
+  }
+
+  /** The last layout that was no first answer: what is shown meanwhile is fitted to it. */
+  private Optional<Layout> before() {
+    return laid.filter(l -> !l.isFirst()).map(Laid::layout).or(() -> wish.flatMap(Wish::before));
   }
 
   private Laying wishing(Wish next) {
@@ -47,15 +53,16 @@ public record Laying(
   /** The same wish numbered after those of another desk, so that no answer to them fits it. */
   Laying after(Laying other) {
     long before = other.wish.map(Wish::generation).orElse(0L);
-    return wish.map(w -> wishing(new Wish(before + 1, w.plan(), w.lay(), w.isGivenUp())))
+    return wish.map(
+            w -> wishing(new Wish(before + 1, w.plan(), w.lay(), w.before(), w.isGivenUp())))
         .orElseGet(
             () ->
                 new Laying(laid, wish, Optional.empty(), why, Optional.empty(), Optional.empty()));
   }
 
-  /** With an answer, unless a later one is here already. */
+  /** With an answer, unless a later or better one is here already. */
   public Laying answered(Laid answer) {
-    boolean isOld = laid.filter(l -> l.generation() > answer.generation()).isPresent();
+    boolean isOld = laid.filter(answer::isBehind).isPresent();
     return isOld
         ? this
         : new Laying(Optional.of(answer), wish, Optional.empty(), why, choices, near);
@@ -69,16 +76,14 @@ public record Laying(
         : this;
   }
 
-  /** Whether the answer in hand is that to the last wish. */
+  /** Whether the answer in hand is that to the last wish, and no better one follows. */
   public boolean isCurrent() {
-    return wish.isEmpty()
-        || wish.get().isGivenUp()
-        || laid.filter(l -> l.generation() == wish.get().generation()).isPresent();
+    return wish.isEmpty() || wish.get().isGivenUp() || laid.filter(this::asks).isPresent();
   }
 
-  /** Whether {@code answer} is that to the last wish. */
+  /** Whether {@code answer} is that to the last wish, and no better one follows. */
   public boolean asks(Laid answer) {
-    return wish.filter(w -> w.generation() == answer.generation()).isPresent();
+    return wish.filter(answer::settles).isPresent();
   }
 
   /** With an offer, if it is for what was laid last and nothing newer is wished. */

@@ -61,14 +61,26 @@ public interface Outside {
   /** Writes a plan file whole, or says what went wrong and leaves the file as it was. */
   Optional<String> save(Plan plan, Path file, Words words);
 
-  /** Lays or judges what is wished. */
-  Laid work(Wish wish);
+  /**
+   * A first answer to a wish to lay, found with little effort.
+   *
+   * @param goOn asked at each step
+   * @return empty once {@code goOn} has said no
+   */
+  Optional<Laid> first(Wish wish, BooleanSupplier goOn);
+
+  /** Lays or judges what is wished; empty once {@code goOn} has said no. */
+  Optional<Laid> work(Wish wish, BooleanSupplier goOn);
 
   /** Works out why a joint of a layout is where it is. */
   WhyHere why(Laid laid, Pick.AtJoint pick);
 
-  /** The layouts of a slab worth choosing among, as things lie in {@code laid}. */
-  List<LayoutChoice> choices(Laid laid, String slab);
+  /**
+   * The layouts of a slab worth choosing among, as things lie in {@code laid}.
+   *
+   * @param goOn asked now and then; once it says no, the answer is not waited for
+   */
+  List<LayoutChoice> choices(Laid laid, String slab, BooleanSupplier goOn);
 
   /**
    * How near a slab's layout is known to be to the cheapest, in words.

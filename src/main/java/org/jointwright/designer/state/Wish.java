@@ -1,5 +1,7 @@
 package org.jointwright.designer.state;
 
+import java.util.Optional;
+import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 
 /**
@@ -8,11 +10,14 @@ import org.jointwright.plan.Plan;
  * @param generation grows by one with each wish
  * @param plan the plan to lay or to judge
  * @param lay whether joints are to be laid anew; else those in the plan are judged as they stand
+ * @param before the last layout that was no first answer, as from before a drag; its pattern is
+ *     kept where it can be
  * @param isGivenUp whether it could not be worked out
  */
-public record Wish(long generation, Plan plan, boolean lay, boolean isGivenUp) {
+public record Wish(
+    long generation, Plan plan, boolean lay, Optional<Layout> before, boolean isGivenUp) {
   /** This wish, given up. */
   Wish givenUp() {
-    return new Wish(generation, plan, lay, true);
+    return new Wish(generation, plan, lay, before, true);
   }
 }

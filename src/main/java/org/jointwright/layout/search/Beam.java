@@ -114,6 +114,7 @@ public final class Beam {
     List<Draft> begun = new ArrayList<>();
     double enough = Double.POSITIVE_INFINITY;
     for (Pattern pattern : root ? Choices.first(d, hints, rare) : Choices.next(d, piece, rare)) {
+      score.goOnOrStop();
       if (spent > effort.cuts()) {
         break;
       }

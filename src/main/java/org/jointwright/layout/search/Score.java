@@ -2,6 +2,8 @@ package org.jointwright.layout.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Faults;
@@ -20,8 +22,10 @@ import org.jointwright.shape.Point;
  * @param meetings where slabs laid before meet this one without filler between (S7)
  * @param sights what people see and joints like to meet
  * @param taste what the user would rather have than the fewest feet
+ * @param goOn asked each time a draft is valued; once it says no, a {@link CancellationException}
+ *     ends the search, so that nothing half-searched comes of it
  */
-public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
+public record Score(List<Meeting> meetings, Sights sights, Taste taste, BooleanSupplier goOn) {
   /** What a broken panel weighs, ft: more than any joint saved by it. */
   private static final double BROKEN = 30;
 
@@ -79,7 +83,12 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
 
   /** By the rules' cost, without another taste. */
   public Score(List<Meeting> meetings, Sights sights) {
-    this(meetings, sights, new Taste.Shortest());
+    this(meetings, sights, () -> true);
+  }
+
+  /** By the rules' cost, until told to stop. */
+  public Score(List<Meeting> meetings, Sights sights, BooleanSupplier goOn) {
+    this(meetings, sights, new Taste.Shortest(), goOn);
   }
 
   /** Copies the list. */
@@ -89,7 +98,7 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
 
   /** The same with another taste. */
   public Score tasting(Taste other) {
-    return new Score(meetings, sights, other);
+    return new Score(meetings, sights, other, goOn);
   }
 
   /** Where neighbours' joints end on shared edges, and what joints like to meet besides. */
@@ -101,6 +110,7 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
 
   /** The value of a draft as it stands; less is better. */
   public double of(Draft draft) {
+    goOnOrStop();
     Tally t = draft.tally();
     return t.cost() * (1 - sights.saving(draft))
         + SLANT * t.slants()
@@ -108,6 +118,13 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
         + (t.broken() == 0 ? 0 : UNCLEAN + BROKEN * t.broken())
         + EXCESS * t.excess()
         + taste.extra(draft);
+  }
+
+  /** Ends the search if it was told to stop. */
+  void goOnOrStop() {
+    if (!goOn.getAsBoolean()) {
+      throw new CancellationException("the search was told to stop");
+    }
   }
 
   /** Whether the draft may stay as it is. */
@@ -137,6 +154,7 @@ public record Score(List<Meeting> meetings, Sights sights, Taste taste) {
 
   /** The value of a draft with what its broken pieces will still need; less is more hopeful. */
   public double hopeful(Draft draft) {
+    goOnOrStop();
     Tally t = draft.tally();
     double feet = t.length() + t.meets();
     for (Piece p : draft.pieces()) {

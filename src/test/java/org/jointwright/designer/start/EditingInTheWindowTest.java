@@ -26,11 +26,7 @@ class EditingInTheWindowTest {
 
   @BeforeEach
   void drawASlab() {
-    rig = new Rig();
-    rig.type("20'").key(KeyCode.ENTER);
-    rig.type("30' left").key(KeyCode.ENTER);
-    rig.type("20' left").key(KeyCode.ENTER);
-    rig.type("close").key(KeyCode.ENTER).laid();
+    rig = new Rig().drawn("20'", "30' left", "20' left");
   }
 
   @AfterEach

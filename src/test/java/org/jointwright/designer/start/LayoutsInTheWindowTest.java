@@ -2,7 +2,6 @@ package org.jointwright.designer.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import javafx.scene.input.KeyCode;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Preference;
@@ -20,11 +19,7 @@ class LayoutsInTheWindowTest {
 
   @BeforeEach
   void drawAPatio() {
-    rig = new Rig(1280, 800);
-    for (String side : List.of("13'", "17' left", "13' left")) {
-      rig.type(side).key(KeyCode.ENTER);
-    }
-    rig.type("close").key(KeyCode.ENTER).laid();
+    rig = new Rig(1280, 800).drawn("13'", "17' left", "13' left");
     rig.clickOn("step-joints").click(new Point(30, 30));
   }
 

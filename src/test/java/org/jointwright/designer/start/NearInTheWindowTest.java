@@ -2,9 +2,7 @@ package org.jointwright.designer.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,11 +16,7 @@ class NearInTheWindowTest {
 
   @BeforeEach
   void drawADrive() {
-    rig = new Rig(1280, 800);
-    for (String side : List.of("20'", "30' left", "20' left")) {
-      rig.type(side).key(KeyCode.ENTER);
-    }
-    rig.type("close").key(KeyCode.ENTER).laid();
+    rig = new Rig(1280, 800).drawn("20'", "30' left", "20' left");
     rig.clickOn("step-joints").click(new Point(30, 30));
   }
 

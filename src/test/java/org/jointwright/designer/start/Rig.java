@@ -227,6 +227,14 @@ final class Rig implements AutoCloseable {
     return this;
   }
 
+  /** Draws a slab by typing its sides, the last one but to be closed, and waits for its joints. */
+  Rig drawn(String... sides) {
+    for (String side : sides) {
+      type(side).key(KeyCode.ENTER);
+    }
+    return type("close").key(KeyCode.ENTER).laid();
+  }
+
   Rig clickOn(String id) {
     Node node = node(id);
     act(() -> robot.mouseMove(middle(node)));

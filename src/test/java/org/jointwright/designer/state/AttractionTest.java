@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Guide;
+import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;

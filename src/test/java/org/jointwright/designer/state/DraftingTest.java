@@ -3,6 +3,10 @@ package org.jointwright.designer.state;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Pencil;
+import org.jointwright.designer.sketch.Sentence;
+import org.jointwright.designer.sketch.Vocabulary;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Slab;

@@ -1,4 +1,4 @@
-package org.jointwright.designer.state;
+package org.jointwright.designer.sketch;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,11 +1,11 @@
-package org.jointwright.designer.state;
+package org.jointwright.designer.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import org.jointwright.designer.state.Vocabulary.Meaning;
+import org.jointwright.designer.sketch.Vocabulary.Meaning;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthFormatException;
 import org.jointwright.measure.LengthReader;

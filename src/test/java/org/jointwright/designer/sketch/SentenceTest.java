@@ -1,9 +1,9 @@
-package org.jointwright.designer.state;
+package org.jointwright.designer.sketch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
-import org.jointwright.designer.state.Said.Turn;
+import org.jointwright.designer.sketch.Said.Turn;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;
