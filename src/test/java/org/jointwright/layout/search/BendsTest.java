@@ -40,9 +40,10 @@ class BendsTest {
     return Move.between(new Point(x1, y1), new Point(x2, y2), Move.Reach.THROUGH);
   }
 
-  /** An upright line that far from the left, and a level one through the circle's middle. */
+  /** An upright line that far from the left, another, and a level one through the middle. */
   private static Draft crossed(double x) {
-    return roundedCorner().cutAll(List.of(line(0, 100, 200, 100), line(x, 0, x, 90)));
+    return roundedCorner()
+        .cutAll(List.of(line(0, 100, 200, 100), line(75, 0, 75, 90), line(x, 0, x, 90)));
   }
 
   private static double offRadius(Laid leg) {
