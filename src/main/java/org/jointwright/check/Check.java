@@ -21,7 +21,7 @@ public interface Check {
   List<Finding> findings(Judged slab);
 
   /**
-   * What it says of one place, at its own weight and by its weightiest source.
+   * What it says of one place, at its own weight and by all its sources.
    *
    * @param slab the slab
    * @param subject what it is about
@@ -39,6 +39,30 @@ public interface Check {
       double limit,
       String key,
       Object... arguments) {
+    return finding(slab, sources(), subject, at, measured, limit, key, arguments);
+  }
+
+  /**
+   * What it says of one place, at its own weight and by those of its sources that bear on it.
+   *
+   * @param slab the slab
+   * @param by the sources, at least one, the weightiest first
+   * @param subject what it is about
+   * @param at where
+   * @param measured what was found
+   * @param limit what is allowed there, in the same measure
+   * @param key the message's key
+   * @param arguments what fills the message's places
+   */
+  default Finding finding(
+      Judged slab,
+      List<Cited> by,
+      Subject subject,
+      Point at,
+      double measured,
+      double limit,
+      String key,
+      Object... arguments) {
     return new Finding(
         rule(),
         severity(),
@@ -49,7 +73,7 @@ public interface Check {
         limit,
         key,
         List.of(arguments),
-        sources().getFirst());
+        by);
   }
 
   /** The key of the rule's name in words. */

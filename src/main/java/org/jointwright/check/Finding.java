@@ -3,6 +3,8 @@ package org.jointwright.check;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
 import org.jointwright.practice.Cited;
 import org.jointwright.shape.Point;
 
@@ -19,7 +21,7 @@ import org.jointwright.shape.Point;
  * @param limit what the rule allows there, in the same measure
  * @param key the message's key
  * @param arguments what fills the message's places: lengths, numbers, names
- * @param source where the limit comes from
+ * @param sources where the limit comes from, the weightiest first
  */
 public record Finding(
     String rule,
@@ -31,10 +33,11 @@ public record Finding(
     double limit,
     String key,
     List<Object> arguments,
-    Cited source) {
-  /** Copies the list. */
+    List<Cited> sources) {
+  /** Copies the lists. */
   public Finding {
     arguments = List.copyOf(arguments);
+    sources = List.copyOf(sources);
   }
 
   /** The id of the panel that it is about, if it is about one. */
@@ -47,13 +50,17 @@ public record Finding(
     return subject instanceof Subject.OnJoint j ? Optional.of(j.joint()) : Optional.empty();
   }
 
-  /** The key of the words that name the source; {@link #sourceReference} fills their place. */
-  public String sourceKey() {
-    return "check.source." + source.flag().name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Document, edition and place of the source; empty where there is none. */
-  public String sourceReference() {
-    return source.reference();
+  /**
+   * Every source in words, the weightiest first, with semicolons between.
+   *
+   * @param say words by key, with what fills their place
+   */
+  public String sourcesSaid(BinaryOperator<String> say) {
+    return sources.stream()
+        .map(
+            c ->
+                say.apply(
+                    "check.source." + c.flag().name().toLowerCase(Locale.ROOT), c.reference()))
+        .collect(Collectors.joining("; "));
   }
 }

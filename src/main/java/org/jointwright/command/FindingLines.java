@@ -82,7 +82,7 @@ final class FindingLines {
         f.rule(),
         severity.toLowerCase(Locale.ENGLISH),
         words.say(f.key(), f.arguments().toArray()),
-        words.say(f.sourceKey(), f.sourceReference()),
+        f.sourcesSaid(words::say),
         Length.inches(f.at().x()),
         Length.inches(f.at().y()));
   }

@@ -12,13 +12,14 @@ import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Kept;
 import org.jointwright.plan.Slab;
+import org.jointwright.practice.BoxOuts;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
 /** Reads the fixed objects. */
 final class FixedReader {
-  /** An object farther from its slab than this was put in the wrong place, inches. */
-  private static final double REACH = 36;
+  /** An object farther from its slab was put in the wrong place: no box-out reaches it. */
+  private static final Length REACH = BoxOuts.REACH.value();
 
   private static final String ROUND = "{\"circle\": {\"at\": [x, y], \"diameter\": \"8 in\"}}";
   private static final String OUTLINED = "{\"ring\": [[x, y], [x, y], [x, y]]}";
@@ -95,15 +96,15 @@ final class FixedReader {
       return Optional.empty();
     }
     if (near.stream().noneMatch(s -> s.id().equals(named))) {
-      reading.problem(
-          f.place().key("shape"), f.line(), "file.fixedOutside", named, Length.inches(REACH));
+      reading.problem(f.place().key("shape"), f.line(), "file.fixedOutside", named, REACH);
       return Optional.empty();
     }
     return Optional.of(named);
   }
 
   private static boolean reaches(Ring slab, Ring object) {
-    return object.vertices().stream().anyMatch(p -> slab.contains(p) || slab.distance(p) <= REACH);
+    return object.vertices().stream()
+        .anyMatch(p -> slab.contains(p) || slab.distance(p) <= REACH.inches());
   }
 
   private Optional<FixedShape> shape(Fields f) {

@@ -88,7 +88,7 @@ public final class LayoutWriter {
     members.put("at", point(finding.at()));
     String message = words.say(finding.key(), finding.arguments().toArray());
     members.put("message", Json.of(message));
-    members.put("source", Json.of(words.say(finding.sourceKey(), finding.sourceReference())));
+    members.put("source", Json.of(finding.sourcesSaid(words::say)));
     if (!fixes.isEmpty()) {
       members.put("fixes", Json.of(fixes.stream().map(f -> fix(layout, f, words)).toList()));
     }

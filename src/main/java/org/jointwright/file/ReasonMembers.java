@@ -191,7 +191,7 @@ record ReasonMembers(
     m.put("measured", measure(f, f.measured()));
     m.put("limit", measure(f, f.limit()));
     m.put("message", Json.of(sentences.broken(reason, f)));
-    m.put("source", Json.of(words.say(f.sourceKey(), f.sourceReference())));
+    m.put("source", Json.of(f.sourcesSaid(words::say)));
     return Json.of(m);
   }
 

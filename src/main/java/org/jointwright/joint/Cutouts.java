@@ -8,6 +8,8 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.practice.BoxOuts;
+import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
@@ -23,7 +25,7 @@ import org.jointwright.shape.Traced;
  */
 public final class Cutouts {
   /** Isolation joints farther from the object than this enclose no box-out, inches. */
-  private static final double FARTHEST = 36.5;
+  private static final double FARTHEST = BoxOuts.REACH.value().inches() + Tolerance.LENGTH_INCHES;
 
   private Cutouts() {}
 

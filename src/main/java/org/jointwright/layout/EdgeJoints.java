@@ -12,6 +12,7 @@ import org.jointwright.plan.Meeting;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
+import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
@@ -25,7 +26,7 @@ final class EdgeJoints {
   private static final double SHORTEST = 1;
 
   /** Edges farther apart than this do not meet, inches: the rules' tolerance on lengths. */
-  private static final double NEAR = 0.5;
+  private static final double NEAR = Tolerance.LENGTH_INCHES;
 
   /** A shorter meeting of two slabs is a touch at a corner, inches. */
   private static final double SHORTEST_MEETING = 6;

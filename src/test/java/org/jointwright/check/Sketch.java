@@ -278,7 +278,7 @@ public final class Sketch {
     for (UnitSystem units : UnitSystem.values()) {
       Words words = Words.english(units);
       assertThat(words.say(f.key(), f.arguments().toArray())).isNotBlank().doesNotContain("{");
-      assertThat(words.say(f.sourceKey(), f.sourceReference())).isNotBlank();
+      assertThat(f.sourcesSaid(words::say)).isNotBlank();
     }
   }
 }

@@ -21,36 +21,24 @@ import org.jointwright.shape.Segment;
 /**
  * An invented plan that was laid, and what a judge makes of it.
  *
- * @param kind its family
- * @param seed its seed
+ * @param of which one
  * @param figures the figures of its layout
  * @param faults what is wrong, a rule and how often, or words; nothing where all is well
  * @param slanted by how many degrees joints of a slab with square corners lie off its sides
  * @param seconds how long it took
  */
 record Swept(
-    StraightPlans.Kind kind,
-    long seed,
-    Figures figures,
-    List<String> faults,
-    List<Double> slanted,
-    double seconds) {
+    Seeded of, Figures figures, List<String> faults, List<Double> slanted, double seconds) {
   /** A joint that lies off by more than this is slanted, degrees. */
   private static final double STRAIGHT = 0.01;
 
-  /** The plan's name in reports. */
-  String name() {
-    return kind + "-" + seed;
-  }
-
   /** Judges what was laid for a plan. */
-  static Swept of(StraightPlans.Kind kind, long seed, Plan asked, Layout laid, double seconds) {
+  static Swept of(Seeded of, Plan asked, Layout laid, double seconds) {
     return new Swept(
-        kind,
-        seed,
+        of,
         Figures.of(asked, laid),
         faults(asked, laid),
-        kind.isSquare() ? slanted(laid) : List.of(),
+        of.kind().isSquare() ? slanted(laid) : List.of(),
         seconds);
   }
 

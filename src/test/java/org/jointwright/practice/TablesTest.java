@@ -1,9 +1,12 @@
 package org.jointwright.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.How;
 import org.jointwright.plan.Jointing;
 import org.junit.jupiter.api.Test;
@@ -66,5 +69,58 @@ class TablesTest {
     assertThat(SawWindow.SAWN_PAVEMENT)
         .extracting(SawWindow::fromHours, SawWindow::toHours, SawWindow::since)
         .containsExactly(2.0, 6.0, SawWindow.Since.PLACING);
+  }
+
+  /** The rules of comparison: this program's own figures, so that layouts rank as finishers would. */
+  @Test
+  void layoutsAreComparedByTheseCosts() {
+    assertThat(Cost.TEE.value()).isEqualTo(Length.feet(8));
+    assertThat(Cost.Y.value()).isEqualTo(Length.feet(4));
+    assertThat(Cost.MISSED.value()).isEqualTo(Length.feet(2));
+    assertThat(Cost.EVEN.value()).isEqualTo(0.10);
+    assertThat(Cost.UNEVEN.value()).isEqualTo(0.25);
+    assertThat(List.of(Cost.TEE, Cost.Y, Cost.MISSED, Cost.EVEN, Cost.UNEVEN))
+        .allMatch(l -> l.source().flag() == Flag.OWN_CHOICE);
+  }
+
+  /** UFC 3-260-02, 2001, chapter 12, asks for spacings that are easily measured; the step is own. */
+  @Test
+  void marksAreWholeInchesOrWholeTenMillimetres() {
+    assertThat(JointMarks.step(UnitSystem.FEET_INCHES).value()).isEqualTo(Length.inches(1));
+    assertThat(JointMarks.step(UnitSystem.METRIC).value().inches())
+        .isCloseTo(10 / 25.4, within(1e-12));
+    assertThat(JointMarks.INCH.sources())
+        .extracting(Cited::document, Cited::flag)
+        .containsExactly(
+            tuple("UFC 3-260-02", Flag.READ), tuple("", Flag.OWN_CHOICE));
+    assertThat(JointMarks.METRIC.sources()).isEqualTo(JointMarks.INCH.sources());
+    assertThat(JointMarks.MATCHED.document()).isEqualTo("ACPA wiki");
+  }
+
+  /** A highway handbook and the ACPA wiki ask for about square; the degrees are own figures. */
+  @Test
+  void jointsMeetEdgesWithinFifteenDegreesAndStandStraightWithinOne() {
+    assertThat(Angles.EDGE.value()).isEqualTo(15.0);
+    assertThat(Angles.EDGE.sources())
+        .extracting(Cited::document)
+        .containsExactly("Highway Engineering Handbook", "ACPA wiki", "");
+    assertThat(Angles.SLANT.value()).isEqualTo(1.0);
+    assertThat(Angles.BEND.value()).isEqualTo(1.0);
+    for (Limit<Double> straight : List.of(Angles.SLANT, Angles.BEND)) {
+      assertThat(straight.sources())
+          .extracting(Cited::document, Cited::flag)
+          .containsExactly(
+              tuple("Highway Engineering Handbook", Flag.READ), tuple("", Flag.OWN_CHOICE));
+    }
+  }
+
+  /** Own figures: no document says how small a panel may be, or how uneven panels. */
+  @Test
+  void panelsAreCompactAndEvenByOwnFigures() {
+    assertThat(PanelShape.USUAL_FILL.value()).isEqualTo(0.60);
+    assertThat(PanelShape.SMALLEST.value()).isEqualTo(0.20);
+    assertThat(PanelShape.SPREAD.value()).isEqualTo(0.50);
+    assertThat(List.of(PanelShape.USUAL_FILL, PanelShape.SMALLEST, PanelShape.SPREAD))
+        .allMatch(l -> l.source().flag() == Flag.OWN_CHOICE);
   }
 }

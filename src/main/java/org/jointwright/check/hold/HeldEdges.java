@@ -111,6 +111,6 @@ final class HeldEdges {
         0,
         key,
         arguments,
-        source);
+        List.of(source));
   }
 }

@@ -196,6 +196,6 @@ final class HeldObjects {
             limit,
             key,
             arguments,
-            source));
+            List.of(source)));
   }
 }

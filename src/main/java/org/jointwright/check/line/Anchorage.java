@@ -31,6 +31,7 @@ import org.jointwright.shape.Point;
  * and run along edges.
  */
 public final class Anchorage implements Check {
+  private static final List<Cited> ENDS = List.of(JointRuns.ENDS);
   private static final double ALONG = Tolerance.ALONG.value().inches();
 
   /** A short joint lies on another line when this share of it does. */
@@ -75,7 +76,8 @@ public final class Anchorage implements Check {
               end.gap(),
               NEAR,
               "check.m6.loose",
-              List.of(end.joint().id(), Length.inches(end.gap()))));
+              end.joint().id(),
+              Length.inches(end.gap())));
     }
     return findings;
   }
@@ -90,7 +92,7 @@ public final class Anchorage implements Check {
     }
     Point at = edges.get(edges.size() / 2).start();
     return Optional.of(
-        finding(slab, j, at, edges.size(), 1, "check.m6.bent", List.of(j.id(), edges.size())));
+        finding(slab, j, at, edges.size(), 1, "check.m6.bent", j.id(), edges.size()));
   }
 
   private Optional<Finding> outside(Judged slab, Joint j) {
@@ -108,7 +110,8 @@ public final class Anchorage implements Check {
             length,
             0,
             "check.m6.outside",
-            List.of(j.id(), Length.inches(length))));
+            j.id(),
+            Length.inches(length)));
   }
 
   private Optional<Finding> alongEdge(Judged slab, Joint j) {
@@ -128,7 +131,8 @@ public final class Anchorage implements Check {
                 s.length(),
                 0,
                 "check.m6.alongEdge",
-                List.of(j.id(), Length.inches(s.length()))));
+                j.id(),
+                Length.inches(s.length())));
       }
     }
     return Optional.empty();
@@ -152,7 +156,9 @@ public final class Anchorage implements Check {
             length,
             0,
             "check.m6.onOther",
-            List.of(j.id(), other.id(), Length.inches(length))));
+            j.id(),
+            other.id(),
+            Length.inches(length)));
   }
 
   private static Box box(Joint j) {
@@ -170,17 +176,7 @@ public final class Anchorage implements Check {
       double measured,
       double limit,
       String key,
-      List<Object> arguments) {
-    return new Finding(
-        rule(),
-        severity(),
-        slab.slab().id(),
-        new Subject.OnJoint(j.id()),
-        at,
-        measured,
-        limit,
-        key,
-        arguments,
-        JointRuns.ENDS);
+      Object... arguments) {
+    return finding(slab, ENDS, new Subject.OnJoint(j.id()), at, measured, limit, key, arguments);
   }
 }

@@ -43,17 +43,15 @@ public final class LockedJoints implements Check {
       double length = Stretches.length(missing);
       if (length > 2 * Tolerance.LENGTH_INCHES) {
         findings.add(
-            new Finding(
-                rule(),
-                severity(),
-                slab.slab().id(),
+            finding(
+                slab,
                 new Subject.OnJoint(locked.id()),
                 missing.getFirst().middle(),
                 length,
                 0,
                 "check.m9.missing",
-                List.of(locked.id(), Length.inches(length)),
-                Cited.plan()));
+                locked.id(),
+                Length.inches(length)));
       }
     }
     return findings;

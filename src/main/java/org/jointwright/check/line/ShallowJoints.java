@@ -56,16 +56,17 @@ public final class ShallowJoints implements Check {
           case TOOLED -> "check.s9.tooled";
           case SAWN, EARLY_ENTRY -> "check.s9.sawn";
         };
-    return new Finding(
-        rule(),
-        severity(),
-        slab.slab().id(),
+    return finding(
+        slab,
+        JointDepth.limit(how).sources(),
         new Subject.OnJoint(j.id()),
         j.path().edges().getFirst().at(0.5),
         depth.inches(),
         least.inches(),
         key,
-        List.of(j.id(), depth, least, Length.inches(least.inches() - depth.inches())),
-        JointDepth.limit(how).source());
+        j.id(),
+        depth,
+        least,
+        Length.inches(least.inches() - depth.inches()));
   }
 }

@@ -36,16 +36,14 @@ public final class Tees implements Check {
   }
 
   private Finding finding(Judged slab, Meeting m) {
-    return new Finding(
-        rule(),
-        severity(),
-        slab.slab().id(),
+    return finding(
+        slab,
+        List.of(JointRuns.CONTINUOUS),
         new Subject.OnJoint(m.joint()),
         m.at(),
         m.isY() ? Y : TEE,
         0,
         m.isY() ? "check.s1.y" : "check.s1.tee",
-        List.of(m.joint()),
-        JointRuns.CONTINUOUS);
+        m.joint());
   }
 }

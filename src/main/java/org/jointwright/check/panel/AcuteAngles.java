@@ -55,16 +55,15 @@ public final class AcuteAngles implements Check {
   }
 
   private Finding finding(Judged slab, Face f, Knot k) {
-    return new Finding(
-        rule(),
-        severity(),
-        slab.slab().id(),
+    return finding(
+        slab,
         new Subject.OnPanel(f.id()),
         k.at(),
         k.interior(),
         Angles.ACUTE.value(),
         "check.m4.tooSharp",
-        List.of(f.id(), k.interior(), Angles.ACUTE.value()),
-        Angles.ACUTE.source());
+        f.id(),
+        k.interior(),
+        Angles.ACUTE.value());
   }
 }

@@ -79,43 +79,27 @@ public final class InsideCorners implements Check {
     boolean onEdge = loop.step(k.first()).hard() || loop.step(k.first() - 1).hard();
     return finding(
         slab,
-        f,
+        new Subject.OnPanel(f.id()),
         k.at(),
         k.interior(),
         Angles.INSIDE.value(),
         onEdge ? "check.m3.corner" : "check.m3.whereJointsMeet",
-        List.of(f.id(), k.interior(), Angles.INSIDE.value()));
+        f.id(),
+        k.interior(),
+        Angles.INSIDE.value());
   }
 
   private Finding curve(Judged slab, Face f, Tight t) {
     return finding(
         slab,
-        f,
+        new Subject.OnPanel(f.id()),
         t.at(),
         t.degrees(),
         Angles.CONCAVE_TURN.value(),
         "check.m3.curve",
-        List.of(f.id(), t.degrees(), Angles.CONCAVE_TURN.value(), Length.inches(t.radius())));
-  }
-
-  private Finding finding(
-      Judged slab,
-      Face f,
-      Point at,
-      double measured,
-      double limit,
-      String key,
-      List<Object> arguments) {
-    return new Finding(
-        rule(),
-        severity(),
-        slab.slab().id(),
-        new Subject.OnPanel(f.id()),
-        at,
-        measured,
-        limit,
-        key,
-        arguments,
-        Angles.INSIDE.source());
+        f.id(),
+        t.degrees(),
+        Angles.CONCAVE_TURN.value(),
+        Length.inches(t.radius()));
   }
 }

@@ -47,17 +47,17 @@ public final class LongPanels implements Check {
       double length = length(f);
       if (length > limit + Tolerance.LENGTH_INCHES) {
         findings.add(
-            new Finding(
-                rule(),
-                severity(),
-                slab.slab().id(),
+            finding(
+                slab,
+                List.of(Spacing.source(slab.slab().jointing())),
                 new Subject.OnPanel(f.id()),
                 f.at(),
                 length,
                 limit,
                 "check.m1.tooLong",
-                List.of(f.id(), Length.inches(length), Length.inches(limit)),
-                Spacing.source(slab.slab().jointing())));
+                f.id(),
+                Length.inches(length),
+                Length.inches(limit)));
       }
     }
     return findings;

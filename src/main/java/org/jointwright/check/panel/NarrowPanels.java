@@ -43,19 +43,20 @@ public final class NarrowPanels implements Check {
       double limit = Math.min(least, SlabWidth.at(f, slab.concrete()));
       if (width < limit - Tolerance.LENGTH_INCHES) {
         findings.add(
-            new Finding(
-                rule(),
-                severity(),
-                slab.slab().id(),
+            finding(
+                slab,
+                List.of(
+                    slab.slab().jointing().minPanel().isPresent()
+                        ? Cited.plan()
+                        : PanelShape.NARROWEST.source()),
                 new Subject.OnPanel(f.id()),
                 f.at(),
                 width,
                 limit,
                 "check.m5.tooNarrow",
-                List.of(f.id(), Length.inches(width), Length.inches(limit)),
-                slab.slab().jointing().minPanel().isPresent()
-                    ? Cited.plan()
-                    : PanelShape.NARROWEST.source()));
+                f.id(),
+                Length.inches(width),
+                Length.inches(limit)));
       }
     }
     return findings;

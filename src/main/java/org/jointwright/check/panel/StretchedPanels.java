@@ -92,6 +92,6 @@ public final class StretchedPanels implements Check {
         limit,
         key,
         arguments,
-        source);
+        List.of(source));
   }
 }

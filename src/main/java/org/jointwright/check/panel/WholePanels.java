@@ -41,29 +41,24 @@ public final class WholePanels implements Check {
     for (Face f : slab.faces()) {
       int holes = (int) f.panel().region().holes().stream().filter(h -> h.area() > HAIR).count();
       if (holes > 0) {
-        findings.add(finding(slab, f, holes, 0, "check.m8.hole", List.of(f.id())));
+        findings.add(
+            finding(slab, new Subject.OnPanel(f.id()), f.at(), holes, 0, "check.m8.hole", f.id()));
       }
       double fill = f.measures().fill();
       if (fill < least - SLACK && !slab.isTip(f)) {
         findings.add(
-            finding(slab, f, fill, least, "check.m8.hollow", List.of(f.id(), fill, least)));
+            finding(
+                slab,
+                new Subject.OnPanel(f.id()),
+                f.at(),
+                fill,
+                least,
+                "check.m8.hollow",
+                f.id(),
+                fill,
+                least));
       }
     }
     return findings;
-  }
-
-  private Finding finding(
-      Judged slab, Face f, double measured, double limit, String key, List<Object> arguments) {
-    return new Finding(
-        rule(),
-        severity(),
-        slab.slab().id(),
-        new Subject.OnPanel(f.id()),
-        f.at(),
-        measured,
-        limit,
-        key,
-        arguments,
-        PanelShape.LEAST_FILL.source());
   }
 }

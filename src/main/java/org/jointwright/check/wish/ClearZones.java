@@ -75,6 +75,6 @@ public final class ClearZones implements Check {
         0,
         key,
         List.of(j.id(), zone.name(), Length.inches(length)),
-        Cited.plan());
+        List.of(Cited.plan()));
   }
 }

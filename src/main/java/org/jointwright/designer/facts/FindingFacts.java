@@ -25,7 +25,7 @@ public record FindingFacts(int number, Severity severity, String text, String so
     List<FindingFacts> all = new ArrayList<>();
     for (Finding f : desk.laying().laid().map(Laid::findings).orElse(List.of())) {
       String text = words.say(f.key(), named(f, desk.plan(), words));
-      String source = words.say(f.sourceKey(), f.sourceReference());
+      String source = f.sourcesSaid(words::say);
       all.add(
           new FindingFacts(
               all.size() + 1,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jointwright.plan.Slab;
+import org.jointwright.practice.Corners;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -21,10 +22,10 @@ record Frame(Point along, List<List<Point>> rings) {
   private static final double LEAN = 0.1;
 
   /** Lines nearer to each other than this are a jog that the rules look past, inches. */
-  private static final double JOG = 1;
+  private static final double JOG = Corners.JOG.value().inches();
 
-  /** Inside corners nearer to each other than this count as one, inches: rules, M3. */
-  private static final double ONE_CORNER = 6;
+  /** Inside corners nearer to each other than this count as one, inches. */
+  private static final double ONE_CORNER = Corners.TOGETHER.value().inches();
 
   Frame {
     rings = rings.stream().map(List::copyOf).toList();

@@ -2,6 +2,7 @@ package org.jointwright.layout.piece;
 
 import java.util.List;
 import org.jointwright.plan.JointKind;
+import org.jointwright.practice.Cost;
 import org.jointwright.shape.Point;
 
 /**
@@ -18,11 +19,14 @@ import org.jointwright.shape.Point;
  */
 public record Tally(
     double length, List<Tee> tees, int ys, double slants, double cv, double excess, int broken) {
-  /** What a tee costs, ft: rules, Cost. */
-  public static final double TEE = 8;
+  /** What a tee costs, ft. */
+  public static final double TEE = Cost.TEE.value().feet();
 
-  /** What a Y costs, ft: rules, Cost. */
-  public static final double Y = 4;
+  /** What a Y costs, ft. */
+  public static final double Y = Cost.Y.value().feet();
+
+  private static final double UNEVEN = Cost.UNEVEN.value();
+  private static final double EVEN = Cost.EVEN.value();
 
   /**
    * A joint's end on the side of another, open on the far side.
@@ -40,7 +44,7 @@ public record Tally(
 
   /** The rules' cost, ft. */
   public double cost() {
-    return length + meets() + 0.25 * length * Math.max(0, cv - 0.1);
+    return length + meets() + UNEVEN * length * Math.max(0, cv - EVEN);
   }
 
   static Tally of(Draft draft) {

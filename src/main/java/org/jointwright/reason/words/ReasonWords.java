@@ -87,13 +87,7 @@ public final class ReasonWords {
   /** The rule that would break first, its name, and where it comes from. */
   public Optional<String> rule(Reason reason) {
     return first(reason)
-        .map(
-            f ->
-                words.say(
-                    "reason.rule",
-                    f.rule(),
-                    name(f),
-                    words.say(f.sourceKey(), f.sourceReference())));
+        .map(f -> words.say("reason.rule", f.rule(), name(f), f.sourcesSaid(words::say)));
   }
 
   /** The break that weighs most, of the joint alone or of its whole line. */

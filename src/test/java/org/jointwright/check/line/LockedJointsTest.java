@@ -47,7 +47,7 @@ class LockedJointsTest {
               assertThat(f.key()).isEqualTo("check.m9.missing");
               assertThat(f.measured()).isEqualTo(100);
               assertThat(f.joint()).contains("J1");
-              assertThat(f.source().flag()).isEqualTo(Flag.PLAN);
+              assertThat(f.sources().getFirst().flag()).isEqualTo(Flag.PLAN);
             });
   }
 

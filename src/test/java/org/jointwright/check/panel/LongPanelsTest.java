@@ -33,7 +33,7 @@ class LongPanelsTest {
               assertThat(f.joint()).isEmpty();
               assertThat(f.arguments())
                   .containsExactly("P1", Length.inches(144), Length.inches(120));
-              assertThat(f.source().document()).contains("ACI 330");
+              assertThat(f.sources().getFirst().document()).contains("ACI 330");
             });
   }
 
@@ -74,7 +74,7 @@ class LongPanelsTest {
   void theUsersOwnSpacingIsTheLimitAndTheSource() {
     assertThat(Sketch.rectangle(110, 110).spacing(96).findings("M1"))
         .singleElement()
-        .satisfies(f -> assertThat(f.source().flag()).isEqualTo(Flag.PLAN));
+        .satisfies(f -> assertThat(f.sources().getFirst().flag()).isEqualTo(Flag.PLAN));
   }
 
   @Test
