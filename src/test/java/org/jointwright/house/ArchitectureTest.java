@@ -50,9 +50,11 @@ class ArchitectureTest {
   }
 
   @Test
-  void jointKnowsPlansOnly() {
-    only("joint", "plan", "shape", "measure")
-        .because("what a layout is must not hang on how one is found or judged");
+  void jointKnowsPlansAndLimits() {
+    only("joint", "plan", "shape", "practice", "measure")
+        .because(
+            "what a layout is must not hang on how one is found or judged; how far a box-out"
+                + " reaches is a limit like others");
   }
 
   @Test

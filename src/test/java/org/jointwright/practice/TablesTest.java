@@ -71,7 +71,9 @@ class TablesTest {
         .containsExactly(2.0, 6.0, SawWindow.Since.PLACING);
   }
 
-  /** The rules of comparison: this program's own figures, so that layouts rank as finishers would. */
+  /**
+   * The rules of comparison: this program's own figures, so that layouts rank as finishers would.
+   */
   @Test
   void layoutsAreComparedByTheseCosts() {
     assertThat(Cost.TEE.value()).isEqualTo(Length.feet(8));
@@ -83,7 +85,9 @@ class TablesTest {
         .allMatch(l -> l.source().flag() == Flag.OWN_CHOICE);
   }
 
-  /** UFC 3-260-02, 2001, chapter 12, asks for spacings that are easily measured; the step is own. */
+  /**
+   * UFC 3-260-02, 2001, chapter 12, asks for spacings that are easily measured; the step is own.
+   */
   @Test
   void marksAreWholeInchesOrWholeTenMillimetres() {
     assertThat(JointMarks.step(UnitSystem.FEET_INCHES).value()).isEqualTo(Length.inches(1));
@@ -91,8 +95,7 @@ class TablesTest {
         .isCloseTo(10 / 25.4, within(1e-12));
     assertThat(JointMarks.INCH.sources())
         .extracting(Cited::document, Cited::flag)
-        .containsExactly(
-            tuple("UFC 3-260-02", Flag.READ), tuple("", Flag.OWN_CHOICE));
+        .containsExactly(tuple("UFC 3-260-02", Flag.READ), tuple("", Flag.OWN_CHOICE));
     assertThat(JointMarks.METRIC.sources()).isEqualTo(JointMarks.INCH.sources());
     assertThat(JointMarks.MATCHED.document()).isEqualTo("ACPA wiki");
   }
