@@ -1,7 +1,6 @@
 package org.jointwright.app;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jointwright.check.Severity;
@@ -11,11 +10,9 @@ import org.jointwright.check.judge.Checks;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.layout.Offer;
 import org.jointwright.measure.Length;
-import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Preference;
 import org.jointwright.shape.Edge;
-import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /**
@@ -59,23 +56,20 @@ public record LayoutChoice(Preference preference, Answer answer, SlabFigures fig
     return switch (preference) {
       case Preference.Overall.SHORTEST -> words.say("near.choice.shortest");
       case Preference.Overall.SQUAREST -> words.say("near.choice.squarest");
-      case Preference.LinedUpWith lined -> linedUp(lined, words);
+      case Preference.LinedUpWith lined -> words.say("near.choice.linedUp", side());
     };
   }
 
-  private String linedUp(Preference.LinedUpWith lined, Words words) {
-    Plan plan = answer.plan();
-    Edge edge = plan.slab(figures.slab()).orElseThrow().outline().ring().edges().get(lined.edge());
-    Lettering lettering = Lettering.of(plan);
-    return words.say(
-        "near.choice.linedUp", letter(lettering, edge.start()), letter(lettering, edge.end()));
+  /** The side that it is in line with, by the letters of its corners; empty for the others. */
+  public String side() {
+    return preference instanceof Preference.LinedUpWith lined
+        ? Sides.letters(answer.plan(), edge(lined))
+        : "";
   }
 
-  private static String letter(Lettering lettering, Point at) {
-    return lettering.corners().stream()
-        .min(Comparator.comparingDouble(c -> c.at().distance(at)))
-        .orElseThrow()
-        .letter();
+  private Edge edge(Preference.LinedUpWith lined) {
+    Plan plan = answer.plan();
+    return plan.slab(figures.slab()).orElseThrow().outline().ring().edges().get(lined.edge());
   }
 
   /** Its figures in words: feet to cut, panels, how square they are, tees. */

@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
 import org.jointwright.app.PlanFiles;
 import org.jointwright.plan.Plan;
-import org.jointwright.plan.Preference;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -68,16 +67,12 @@ final class JointCommand implements Callable<Integer> {
     return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;
   }
 
-  /** The plan with the choice that is asked for, in each of its slabs. */
+  /** The plan with the choice that is asked for. */
   private Plan chosen(Plan read) {
     if (choice == null) {
       return read;
     }
-    Preference wanted = ChoiceLines.preference(choice);
-    return read.withSlabs(
-        read.slabs().stream()
-            .map(s -> s.withJointing(s.jointing().withPreference(wanted)))
-            .toList());
+    return ChoiceWord.chosen(read, choice);
   }
 
   private Output output(PlanInput input) {

@@ -1,5 +1,6 @@
 package org.jointwright.file;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -101,7 +102,12 @@ record ReasonMembers(
       case Origin.SlabsMeet o -> m.put("slab", Json.of(o.other()));
       case Origin.Parts o -> {}
       case Origin.Locked o -> {}
-      case Origin.PourEnds o -> {}
+      case Origin.PourEnds o -> {
+        List<String> limits = new ArrayList<>();
+        o.volume().ifPresent(v -> limits.add("most"));
+        o.width().ifPresent(w -> limits.add("strip"));
+        m.put("limits", Json.of(limits.stream().map(Json::of).toList()));
+      }
     }
     m.put("message", Json.of(sentences.origin(reason, origin)));
     return Json.of(m);

@@ -2,9 +2,11 @@ package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -77,12 +79,25 @@ public final class Placements {
 
   /** The pours if besides those that are formed some joints were, by their ids. */
   public List<Placement> split(Set<String> alsoFormed) {
+    Set<String> stops = new HashSet<>(formed);
+    stops.addAll(alsoFormed);
+    return between(stops);
+  }
+
+  /** What would be one pour if a joint that is formed were not; empty where it parts no panels. */
+  public Optional<Placement> without(String joint) {
+    Set<String> stops = new HashSet<>(formed);
+    stops.remove(joint);
+    return between(stops).stream().filter(p -> within(p).contains(joint)).findFirst();
+  }
+
+  private List<Placement> between(Set<String> stops) {
     int[] group = new int[layout.panels().size()];
     for (int i = 0; i < group.length; i++) {
       group[i] = i;
     }
     for (Between b : sides) {
-      if (!formed.contains(b.joint()) && !alsoFormed.contains(b.joint())) {
+      if (!stops.contains(b.joint())) {
         int one = root(group, b.one());
         int other = root(group, b.other());
         group[Math.max(one, other)] = Math.min(one, other);

@@ -2,8 +2,11 @@ package org.jointwright.reason;
 
 import java.util.Optional;
 import org.jointwright.joint.Source;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.Volume;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.FeatureKind;
+import org.jointwright.plan.Pour;
 import org.jointwright.shape.Point;
 
 /**
@@ -136,8 +139,15 @@ public sealed interface Origin {
   /** Two slabs of the plan meet there; one is placed first. */
   record SlabsMeet(Where where, String other) implements Origin {}
 
-  /** One pour ends there, for the plan limits how much is placed at once. */
-  record PourEnds(Where where) implements Origin {}
+  /**
+   * One pour ends there, for the plan limits how much is placed at once.
+   *
+   * @param volume what the pours on both sides would hold as one, where that is more than the limit
+   * @param width how wide they would be as one, where that is more than the limit
+   * @param limits the limits
+   */
+  record PourEnds(Where where, Optional<Volume> volume, Optional<Length> width, Pour limits)
+      implements Origin {}
 
   /** It cuts off the tip of a sharp corner, or of one that its user marked. */
   record CornerTip(Where where, Point at, Optional<String> letter, double degrees)

@@ -7,14 +7,18 @@ import org.jointwright.check.evidence.Judged;
 import org.jointwright.joint.Cutout;
 import org.jointwright.joint.Cutouts;
 import org.jointwright.joint.Panel;
+import org.jointwright.joint.Placement;
+import org.jointwright.joint.Placements;
 import org.jointwright.joint.Side;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.joint.Source;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Meeting;
 import org.jointwright.plan.Opening;
+import org.jointwright.plan.Pour;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
@@ -123,8 +127,18 @@ final class WholeOrigins {
       }
     }
     if (ground.plan().pour().isLimited() && !joint.locked()) {
-      found.add(new Origin.PourEnds(Where.ALONG));
+      found.add(pourEnds());
     }
+  }
+
+  private Origin pourEnds() {
+    Pour limits = ground.plan().pour();
+    Optional<Placement> whole = Placements.in(judged.laid()).without(joint.id());
+    return new Origin.PourEnds(
+        Where.ALONG,
+        whole.filter(p -> p.isTooMuch(limits)).map(Placement::volume),
+        whole.filter(p -> p.isTooWide(limits)).map(p -> Length.inches(p.width())),
+        limits);
   }
 
   private void tip() {

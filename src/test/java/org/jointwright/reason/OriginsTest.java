@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.jointwright.check.Sketch;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Source;
+import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.Volume;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Feature;
@@ -280,8 +282,35 @@ class OriginsTest {
     Slab slab = box("slab", 0, joint("J1", JointKind.CONSTRUCTION, 50, 0, 50, 100));
     Pour pour = new Pour(Optional.empty(), Optional.of(Length.inches(60)), Kept.NOTHING);
     Plan limited = Plan.EMPTY.withSlabs(List.of(slab)).withPour(pour);
-    assertThat(has(of(limited, "slab", "J1"), Origin.PourEnds.class)).isTrue();
+    Origin.PourEnds ends = only(of(limited, "slab", "J1"), Origin.PourEnds.class);
+    assertThat(ends.volume()).isEmpty();
+    assertThat(ends.width()).contains(Length.inches(100));
     Plan free = Plan.EMPTY.withSlabs(List.of(slab));
     assertThat(has(of(free, "slab", "J1"), Origin.PourEnds.class)).isFalse();
+  }
+
+  @Test
+  void aPourThatEndsSaysWhichLimitItWouldGoBeyond() {
+    Slab slab = box("slab", 0, joint("J1", JointKind.CONSTRUCTION, 50, 0, 50, 100));
+    Volume all = Volume.under(new Area(100 * 100), slab.thickness());
+    for (boolean over : new boolean[] {true, false}) {
+      Volume most = new Volume(all.cubicInches() * (over ? 0.99 : 1.01));
+      Plan plan =
+          Plan.EMPTY
+              .withSlabs(List.of(slab))
+              .withPour(new Pour(Optional.of(most), Optional.of(Length.inches(100)), Kept.NOTHING));
+      Origin.PourEnds ends = only(of(plan, "slab", "J1"), Origin.PourEnds.class);
+      assertThat(ends.volume().isPresent()).isEqualTo(over);
+      assertThat(ends.width()).as("as wide as the board reaches").isEmpty();
+    }
+    Pour both =
+        new Pour(
+            Optional.of(new Volume(all.cubicInches() / 2)),
+            Optional.of(Length.inches(50)),
+            Kept.NOTHING);
+    Plan plan = Plan.EMPTY.withSlabs(List.of(slab)).withPour(both);
+    Origin.PourEnds ends = only(of(plan, "slab", "J1"), Origin.PourEnds.class);
+    assertThat(ends.volume()).isPresent();
+    assertThat(ends.width()).isPresent();
   }
 }

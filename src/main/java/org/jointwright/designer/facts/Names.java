@@ -1,12 +1,12 @@
 package org.jointwright.designer.facts;
 
 import java.util.Optional;
+import org.jointwright.app.Sides;
 import org.jointwright.drawing.Numbering;
 import org.jointwright.plan.Corner;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
-import org.jointwright.plan.Tape;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -23,16 +23,7 @@ public record Names(Plan plan, Words words) {
 
   /** The letters at the ends of an edge, or of the side that it is a part of. */
   String ends(Edge edge) {
-    Lettering lettering = Lettering.of(plan);
-    Optional<Corner> from = lettering.cornerAt(edge.start());
-    Optional<Corner> to = lettering.cornerAt(edge.end());
-    if (from.isPresent() && to.isPresent()) {
-      return from.get().letter() + "–" + to.get().letter();
-    }
-    return lettering.tapesAt(edge.at(0.5), Lettering.SAME_PLACE).stream()
-        .findFirst()
-        .map(Tape::name)
-        .orElse("");
+    return Sides.letters(plan, edge);
   }
 
   /** The name of the corner at a point. */

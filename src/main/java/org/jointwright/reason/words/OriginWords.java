@@ -38,9 +38,27 @@ record OriginWords(Words words, LineNames lines) {
               "reason.along." + o.against().name().toLowerCase(Locale.ROOT), lines.of(o.of()));
       case Origin.RoundObject o -> words.say("reason.round", o.fixed());
       case Origin.SlabsMeet o -> words.say("reason.slabsMeet", o.other());
-      case Origin.PourEnds o -> words.say("reason.pourEnds");
+      case Origin.PourEnds o -> pourEnds(o);
       case Origin.CornerTip o -> words.say("reason.cornerTip", o.letter().orElse(""), o.degrees());
     };
+  }
+
+  private String pourEnds(Origin.PourEnds o) {
+    if (o.volume().isPresent() && o.width().isPresent()) {
+      return words.say(
+          "reason.pourEnds.both",
+          o.volume().get(),
+          o.limits().most().orElseThrow(),
+          o.width().get(),
+          o.limits().strip().orElseThrow());
+    }
+    if (o.volume().isPresent()) {
+      return words.say("reason.pourEnds.volume", o.volume().get(), o.limits().most().orElseThrow());
+    }
+    if (o.width().isPresent()) {
+      return words.say("reason.pourEnds.strip", o.width().get(), o.limits().strip().orElseThrow());
+    }
+    return words.say("reason.pourEnds");
   }
 
   private String corner(String lettered, String bare, Optional<String> letter) {
