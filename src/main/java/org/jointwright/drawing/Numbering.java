@@ -2,8 +2,10 @@ package org.jointwright.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
@@ -118,8 +120,11 @@ public record Numbering(List<Item> items) {
   }
 
   private static List<Item> boxOuts(Slab slab) {
+    Set<Ring> known = new HashSet<>();
     return slab.boxOuts().stream()
         .sorted(Comparator.comparing(BoxOut::fixed))
+        // Objects that stand close together may share one, which is formed once.
+        .filter(b -> known.add(b.outline().ring()))
         .map(
             b ->
                 new Item(

@@ -1,7 +1,9 @@
 package org.jointwright.joint;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jointwright.joint.Source.OnBoxOut;
 import org.jointwright.joint.Source.OnJoint;
@@ -43,8 +45,12 @@ final class Lines {
       addRing(lines, ring, i -> new OnOpening(opening, i));
     }
     int ground = lines.size();
+    Set<Ring> done = new HashSet<>();
     for (Cutout c : cutouts) {
-      addRing(lines, c.ring(), i -> new OnBoxOut(c.fixed(), i));
+      // Objects that stand close together may share one box-out.
+      if (done.add(c.ring())) {
+        addRing(lines, c.ring(), i -> new OnBoxOut(c.fixed(), i));
+      }
     }
     lines = reaching(withoutDoubles(lines, ground), ground);
     int edges = lines.size();

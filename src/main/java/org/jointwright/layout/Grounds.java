@@ -1,8 +1,10 @@
 package org.jointwright.layout;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jointwright.joint.Source;
 import org.jointwright.layout.boxout.Splice;
 import org.jointwright.layout.piece.Ground;
@@ -27,25 +29,46 @@ final class Grounds {
     this.bench = bench;
   }
 
-  /** The ground of a slab on a bench. */
+  /** The ground of a slab on a bench, whole even where a box-out parts it. */
   static Ground of(Slab slab, List<BoxOut> boxes, Limits limits, Bench bench) {
     Grounds g = new Grounds(bench);
+    return g.ground(slab, limits, g.loops(slab, boxes));
+  }
+
+  /** The same in parts, several where a box-out runs from edge to edge. */
+  static List<Ground> parts(Slab slab, List<BoxOut> boxes, Limits limits, Bench bench) {
+    Grounds g = new Grounds(bench);
+    return Splice.parts(g.loops(slab, boxes)).stream()
+        .map(part -> g.ground(slab, limits, part))
+        .toList();
+  }
+
+  private Ground ground(Slab slab, Limits limits, List<Loop> loops) {
+    return Ground.of(limits, sources, whole, loops, zones(slab), lead(slab));
+  }
+
+  private List<Loop> loops(Slab slab, List<BoxOut> boxes) {
     Ring outline = slab.outline().ring();
     List<Loop> loops = new ArrayList<>();
-    Loop outer = g.loop(outline, i -> new Source.OnOutline(i));
+    Loop outer = loop(outline, i -> new Source.OnOutline(i));
     loops.add(fromLowest(outline.signedArea() < 0 ? reversed(outer) : outer));
     for (int k = 0; k < slab.openings().size(); k++) {
       int opening = k;
       Ring ring = slab.openings().get(k).outline().ring();
-      Loop loop = g.loop(ring, i -> new Source.OnOpening(opening, i));
+      Loop loop = loop(ring, i -> new Source.OnOpening(opening, i));
       loops.add(fromLowest(ring.signedArea() > 0 ? reversed(loop) : loop));
     }
+    Set<Ring> done = new HashSet<>();
     for (BoxOut b : boxes) {
       Ring ring = b.outline().ring();
-      Loop loop = g.loop(ring, i -> new Source.OnBoxOut(b.fixed(), i));
+      if (!done.add(ring)) {
+        // Objects that stand close together share it.
+        continue;
+      }
+      Loop loop = loop(ring, i -> new Source.OnBoxOut(b.fixed(), i));
       Splice.cutOut(loops, ring.signedArea() > 0 ? reversed(loop) : loop);
     }
-    return Ground.of(limits, g.sources, g.whole, loops, g.zones(slab), lead(slab));
+    return loops;
   }
 
   private Zones zones(Slab slab) {

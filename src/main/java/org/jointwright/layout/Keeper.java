@@ -10,6 +10,7 @@ import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Placement;
 import org.jointwright.joint.Placements;
 import org.jointwright.joint.SlabLayout;
+import org.jointwright.layout.boxout.Around;
 import org.jointwright.layout.boxout.BoxOuts;
 import org.jointwright.layout.keep.AsDraft;
 import org.jointwright.layout.keep.Asked;
@@ -107,20 +108,18 @@ final class Keeper {
         && then.fixedIn(was.id()).equals(now.fixedIn(slab.id()))) {
       return was.boxOuts();
     }
-    List<List<BoxOut>> choices = BoxOuts.choices(was, then.fixedIn(was.id()), metric);
-    List<List<BoxOut>> others = BoxOuts.choices(slab, now.fixedIn(slab.id()), metric);
+    List<List<Around>> choices = BoxOuts.choices(was, then.fixedIn(was.id()), metric);
     List<BoxOut> found = new ArrayList<>();
-    for (List<BoxOut> now : others) {
-      String fixed = now.getFirst().fixed();
-      Optional<BoxOut> box =
-          was.boxOuts().stream().filter(b -> b.fixed().equals(fixed)).findFirst();
-      List<BoxOut> then1 =
+    for (List<Around> ways : BoxOuts.choices(slab, now.fixedIn(slab.id()), metric)) {
+      List<String> objects = ways.getFirst().objects();
+      Around old =
+          new Around(was.boxOuts().stream().filter(b -> objects.contains(b.fixed())).toList());
+      List<Around> earlier =
           choices.stream()
-              .filter(c -> c.getFirst().fixed().equals(fixed))
+              .filter(c -> c.getFirst().objects().equals(objects))
               .findFirst()
               .orElse(List.of());
-      int number = box.map(then1::indexOf).orElse(-1);
-      found.add(now.get(Math.clamp(number, 0, now.size() - 1)));
+      found.addAll(ways.get(Math.clamp(earlier.indexOf(old), 0, ways.size() - 1)).boxes());
     }
     return found;
   }

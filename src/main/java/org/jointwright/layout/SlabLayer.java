@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.jointwright.joint.Source;
+import org.jointwright.layout.boxout.Around;
 import org.jointwright.layout.boxout.BoxOuts;
 import org.jointwright.layout.boxout.Choice;
 import org.jointwright.layout.piece.Carrier;
@@ -36,21 +37,27 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
   Slab lay() {
     Bench bench = Bench.at(slab.outline().ring().box());
     Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench), goOn);
-    List<List<BoxOut>> choices =
+    List<List<Around>> choices =
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     List<BoxOut> boxes =
         new Choice(choices, tries(choices.size())).best(b -> quickly(b, bench, score));
-    Draft best = best(start(boxes, bench), score, bench);
-    Ground ground = best.ground();
+    List<Draft> drafts =
+        parts(boxes, bench, score).drafts((ground, own) -> best(start(ground, bench), own, bench));
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
-    for (Laid l : best.lines()) {
-      joints.addAll(
-          l.locked()
-              ? beyondLocked(l, bench)
-              : List.of(contraction(bench.out(l.path()), purpose(ground, l))));
+    for (Draft best : drafts) {
+      for (Laid l : best.lines()) {
+        joints.addAll(
+            l.locked()
+                ? beyondLocked(l, bench)
+                : List.of(contraction(bench.out(l.path()), purpose(best.ground(), l))));
+      }
     }
     joints.addAll(BoxOuts.filler(boxes, slab));
     return slab.withLaid(joints, boxes);
+  }
+
+  private Parts parts(List<BoxOut> boxes, Bench bench, Score score) {
+    return new Parts(Grounds.parts(slab, boxes, Limits.of(slab), bench), score);
   }
 
   /** The shortest draft, or one to the user's taste where there is one that is worth it. */
@@ -88,12 +95,13 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
 
   /** How good a layout with those box-outs is hoped to be; less is better. */
   private double quickly(List<BoxOut> boxes, Bench bench, Score score) {
-    return score.of(Search.quick(start(boxes, bench), score));
+    Parts parts = parts(boxes, bench, score);
+    return parts.value(parts.drafts((ground, own) -> Search.quick(start(ground, bench), own)));
   }
 
-  /** The slab with the user's joints in it. */
-  private Draft start(List<BoxOut> boxes, Bench bench) {
-    Draft start = Draft.of(Grounds.of(slab, boxes, Limits.of(slab), bench));
+  /** A part of the slab with the user's joints in it. */
+  private Draft start(Ground ground, Bench bench) {
+    Draft start = Draft.of(ground);
     for (Joint j : slab.lockedJoints()) {
       for (Edge e : j.path().edges()) {
         start = start.hold(bench.in(e), j.kind());

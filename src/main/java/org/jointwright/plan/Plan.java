@@ -75,6 +75,15 @@ public record Plan(
     return fixed.stream().filter(f -> f.slab().equals(slabId)).toList();
   }
 
+  /** The objects that a box-out of a slab is round: several where they share it. */
+  public List<FixedObject> boxedOut(String slabId, BoxOut box) {
+    Slab slab = slab(slabId).orElseThrow();
+    return slab.boxOuts().stream()
+        .filter(b -> b.equals(box) || b.outline().ring().equals(box.outline().ring()))
+        .flatMap(b -> fixedObject(b.fixed()).stream())
+        .toList();
+  }
+
   /** Whether any slab has joints. */
   public boolean isLaid() {
     return slabs.stream().anyMatch(s -> !s.joints().isEmpty());

@@ -54,7 +54,10 @@ final class BoxOutBlock implements Block {
           List.of(
               new Figure(facts.print(t.reach()), facts.say("boxOut.tip")),
               new Figure(facts.print(t.reach() * Math.sqrt(2)), facts.say("boxOut.side")));
-      case BoxOutShape.Cornered c -> List.of();
+      case BoxOutShape.Cornered c ->
+          c.radius().stream()
+              .mapToObj(r -> new Figure(facts.print(r), facts.say("boxOut.endRadius")))
+              .toList();
     };
   }
 
@@ -117,8 +120,7 @@ final class BoxOutBlock implements Block {
     double right = x + ListBlock.WIDTH;
     String number = String.valueOf(item.number());
     marks.add(Type.HEAD.at(x, y + 3.6, facts.say("boxOut.title", number), Anchor.START));
-    String kind = object().map(f -> facts.say("fixed." + f.kind().name())).orElse("");
-    marks.add(Type.NOTE.at(right, y + 3.6, kind, Anchor.END));
+    marks.add(Type.NOTE.at(right, y + 3.6, facts.boxedOut(item), Anchor.END));
     marks.add(Mark.Line.of(new Point(x, y + 5.5), new Point(right, y + 5.5), 0.5, Role.RULE));
     double high = PICTURE * pictureShare();
     marks.addAll(picture(new Box(x, y + 7, x + PICTURE, y + 7 + high)));
@@ -134,10 +136,6 @@ final class BoxOutBlock implements Block {
       line += 5.7;
     }
     return marks;
-  }
-
-  private java.util.Optional<FixedObject> object() {
-    return facts.plan().fixedObject(item.boxOut().orElseThrow().fixed());
   }
 
   private List<Mark> picture(Box room) {
@@ -162,7 +160,9 @@ final class BoxOutBlock implements Block {
           JointMarks.joint(
               JointKind.ISOLATION, view.on(j.path()), Fillers.width(j, slab) * scale, Pens.PAPER));
     }
-    object().ifPresent(f -> marks.addAll(PlanDrawing.fixed(f, view, Pens.PAPER)));
+    for (FixedObject f : facts.plan().boxedOut(item.slab(), item.boxOut().orElseThrow())) {
+      marks.addAll(PlanDrawing.fixed(f, view, Pens.PAPER));
+    }
     return marks;
   }
 

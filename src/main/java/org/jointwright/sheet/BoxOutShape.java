@@ -2,7 +2,10 @@ package org.jointwright.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.jointwright.plan.Tape;
+import org.jointwright.shape.Arc;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
@@ -20,8 +23,13 @@ sealed interface BoxOutShape {
   /** A square whose corners point along and across a straight side of the slab. */
   record Turned(Point centre, Tape along, double reach) implements BoxOutShape {}
 
-  /** Anything else: by its corners. */
-  record Cornered(List<Point> corners) implements BoxOutShape {}
+  /**
+   * Anything else: by its corners.
+   *
+   * @param corners where its straight sides end
+   * @param radius of its round ends, where it has any
+   */
+  record Cornered(List<Point> corners, OptionalDouble radius) implements BoxOutShape {}
 
   /** What shape {@code ring} is, seen from the tape it is told from. */
   static BoxOutShape of(Ring ring, Sides sides, String slab) {
@@ -30,7 +38,12 @@ sealed interface BoxOutShape {
       return round.get();
     }
     List<Point> v = ring.vertices();
-    if (v.size() == 4) {
+    OptionalDouble bent =
+        ring.edges().stream()
+            .flatMapToDouble(
+                e -> e instanceof Arc a ? DoubleStream.of(a.radius()) : DoubleStream.empty())
+            .min();
+    if (v.size() == 4 && bent.isEmpty()) {
       Point centre = v.get(0).plus(v.get(1)).plus(v.get(2)).plus(v.get(3)).times(0.25);
       Tape tape = sides.off(slab, centre).tape();
       Point u = tape.to().at().minus(tape.from().at()).unit();
@@ -39,7 +52,7 @@ sealed interface BoxOutShape {
         return known.get();
       }
     }
-    return new Cornered(v);
+    return new Cornered(v, bent);
   }
 
   private static Optional<BoxOutShape> fourCorners(

@@ -3,12 +3,15 @@ package org.jointwright.sheet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.jointwright.drawing.Numbering;
+import org.jointwright.drawing.Numbering.Item;
 import org.jointwright.joint.Layout;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
@@ -72,6 +75,21 @@ record Facts(
 
   String say(String key, Object... arguments) {
     return words.say("sheet." + key, arguments);
+  }
+
+  /** What a box-out is round, in the crew's words. */
+  String boxedOut(Item boxOut) {
+    Map<FixedKind, Integer> counts = new TreeMap<>();
+    plan()
+        .boxedOut(boxOut.slab(), boxOut.boxOut().orElseThrow())
+        .forEach(f -> counts.merge(f.kind(), 1, Integer::sum));
+    String all = "";
+    for (var of : counts.entrySet()) {
+      String kind = say("fixed." + of.getKey().name());
+      kind = of.getValue() > 1 ? say("fixed.several", String.valueOf(of.getValue()), kind) : kind;
+      all = all.isEmpty() ? kind : say("fixed.and", all, kind);
+    }
+    return all;
   }
 
   /** Where a joint ends, in the crew's words. */

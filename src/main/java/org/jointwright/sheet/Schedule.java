@@ -103,16 +103,10 @@ final class Schedule {
     String strip =
         facts.say("set.strip.size", facts.fine(width), facts.fine(slab.thickness().inches()));
     String where =
-        item.work() == Work.BOX_OUT ? facts.say("set.boxOut", kind(item)) : along(item, slab);
+        item.work() == Work.BOX_OUT
+            ? facts.say("set.boxOut", facts.boxedOut(item))
+            : along(item, slab);
     return new Table.Row(String.valueOf(item.number()), List.of(where, facts.print(length), strip));
-  }
-
-  private String kind(Item boxOut) {
-    return facts
-        .plan()
-        .fixedObject(boxOut.boxOut().orElseThrow().fixed())
-        .map(f -> facts.say("fixed." + f.kind().name()))
-        .orElse("");
   }
 
   /** From corner to corner, or from mark to mark, and what it is set against. */

@@ -7,14 +7,13 @@ import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
-import org.jointwright.plan.Kept;
-import org.jointwright.plan.Outline;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
+import org.jointwright.shape.Ring;
 
 /** The box-outs of a slab and the filler round them. */
 public final class BoxOuts {
@@ -24,24 +23,24 @@ public final class BoxOuts {
   private BoxOuts() {}
 
   /**
-   * For each fixed object that stands in a slab the box-outs that may be round it, the likeliest
-   * first. One that a locked joint of the user's meets stays as it is.
+   * For each fixed object that stands in a slab, or each group of them close together, the ways to
+   * box it out, the likeliest first. A box-out that a locked joint of the user's meets stays as it
+   * is.
    */
-  public static List<List<BoxOut>> choices(Slab slab, List<FixedObject> objects, boolean metric) {
-    List<List<BoxOut>> found = new ArrayList<>();
-    Region region = slab.region();
-    Point axis = Shapes.axis(slab.outline().ring());
+  public static List<List<Around>> choices(Slab slab, List<FixedObject> objects, boolean metric) {
+    List<List<Around>> found = new ArrayList<>();
+    List<FixedObject> free = new ArrayList<>();
     for (FixedObject f : objects) {
-      List<BoxOut> own = new ArrayList<>(heldByJoints(slab, f));
-      if (own.isEmpty() && Cutouts.standsIn(slab, f)) {
-        for (Outline shape : Shapes.of(region, axis, f.shape().ring(), metric)) {
-          own.add(new BoxOut(f.id(), shape, Kept.NOTHING));
-        }
-      }
-      if (!own.isEmpty()) {
-        found.add(own);
+      List<BoxOut> held = heldByJoints(slab, f);
+      if (!held.isEmpty()) {
+        found.add(List.of(new Around(held)));
+      } else if (Cutouts.standsIn(slab, f)) {
+        free.add(f);
       }
     }
+    Region region = slab.region();
+    Point axis = Shapes.axis(slab.outline().ring());
+    found.addAll(Together.ways(free, rings -> Shapes.of(region, axis, rings, metric)));
     return found;
   }
 
@@ -62,25 +61,30 @@ public final class BoxOuts {
     List<Joint> found = new ArrayList<>();
     List<Edge> own = new ArrayList<>(slab.outline().ring().edges());
     slab.openings().forEach(o -> own.addAll(o.outline().ring().edges()));
-    for (BoxOut b : boxes) {
-      List<Edge> edges = b.outline().ring().edges();
+    for (Ring ring : rings(boxes)) {
+      List<Edge> edges = ring.edges();
       int n = edges.size();
       int first = 0;
       while (first < n && !isOn(own, edges.get(first))) {
         first++;
       }
       List<Edge> free = new ArrayList<>();
-      for (int i = first; i < first + n; i++) {
+      for (int i = first; i <= first + n; i++) {
         Edge e = edges.get(i % n);
-        if (!isOn(own, e)) {
+        if (i < first + n && !isOn(own, e)) {
           free.add(e);
+        } else if (!free.isEmpty()) {
+          found.add(Joint.of("", JointKind.ISOLATION, new Path(free), Purpose.ISOLATION));
+          free.clear();
         }
-      }
-      if (!free.isEmpty()) {
-        found.add(Joint.of("", JointKind.ISOLATION, new Path(free), Purpose.ISOLATION));
       }
     }
     return found;
+  }
+
+  /** Where box-outs run, one that objects share once. */
+  public static List<Ring> rings(List<BoxOut> boxes) {
+    return boxes.stream().map(b -> b.outline().ring()).distinct().toList();
   }
 
   private static boolean isOn(List<Edge> own, Edge edge) {

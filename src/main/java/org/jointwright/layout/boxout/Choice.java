@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jointwright.plan.BoxOut;
+import org.jointwright.shape.Ring;
 
 /**
  * Chooses among the box-outs of a slab's objects by what layouts come of them: all alike first,
@@ -12,7 +13,7 @@ import org.jointwright.plan.BoxOut;
  * @param choices for each object, the likeliest first, none empty
  * @param most how many layouts may be tried
  */
-public record Choice(List<List<BoxOut>> choices, int most) {
+public record Choice(List<List<Around>> choices, int most) {
   /** What a foot of filler weighs against a foot of joint: of two as good the smaller is made. */
   private static final double FILLER = 0.1;
 
@@ -23,53 +24,55 @@ public record Choice(List<List<BoxOut>> choices, int most) {
    */
   public List<BoxOut> best(ToDoubleFunction<List<BoxOut>> value) {
     Trial trial = new Trial(value);
-    List<BoxOut> best = alike(0);
+    List<Around> best = alike(0);
     int longest = choices.stream().mapToInt(List::size).max().orElse(0);
     if (longest <= 1) {
-      return best;
+      return boxes(best);
     }
     for (int k = 0; k < longest; k++) {
       best = trial.better(best, alike(k));
     }
     for (int i = 0; i < choices.size(); i++) {
-      for (BoxOut other : choices.get(i)) {
-        List<BoxOut> boxes = new ArrayList<>(best);
-        boxes.set(i, other);
-        best = trial.better(best, boxes);
+      for (Around other : choices.get(i)) {
+        List<Around> ways = new ArrayList<>(best);
+        ways.set(i, other);
+        best = trial.better(best, ways);
       }
     }
-    return best;
+    return boxes(best);
   }
 
-  private List<BoxOut> alike(int k) {
+  private List<Around> alike(int k) {
     return choices.stream().map(c -> c.get(Math.min(k, c.size() - 1))).toList();
+  }
+
+  private static List<BoxOut> boxes(List<Around> ways) {
+    return ways.stream().flatMap(w -> w.boxes().stream()).toList();
   }
 
   /** What was tried so far. */
   private final class Trial {
     private final ToDoubleFunction<List<BoxOut>> value;
-    private final List<List<BoxOut>> seen = new ArrayList<>();
+    private final List<List<Around>> seen = new ArrayList<>();
     private double least = Double.POSITIVE_INFINITY;
 
     Trial(ToDoubleFunction<List<BoxOut>> value) {
       this.value = value;
     }
 
-    List<BoxOut> better(List<BoxOut> best, List<BoxOut> boxes) {
-      if (seen.contains(boxes) || seen.size() >= most) {
+    List<Around> better(List<Around> best, List<Around> ways) {
+      if (seen.contains(ways) || seen.size() >= most) {
         return best;
       }
-      seen.add(boxes);
-      double inches = 0;
-      for (BoxOut b : boxes) {
-        inches += b.outline().ring().perimeter();
-      }
+      seen.add(ways);
+      List<BoxOut> boxes = boxes(ways);
+      double inches = BoxOuts.rings(boxes).stream().mapToDouble(Ring::perimeter).sum();
       double found = value.applyAsDouble(boxes) + FILLER * inches / 12;
       if (found >= least - 1e-6) {
         return best;
       }
       least = found;
-      return boxes;
+      return ways;
     }
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.layout.boxout.Chains.Chain;
+import org.jointwright.layout.piece.Loop;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Crossing;
@@ -41,11 +43,10 @@ final class Clip {
   static Optional<Outline> of(Outline outline, Region slab) {
     Clip clip = new Clip(outline.ring(), slab);
     clip.findCrosses();
-    return switch (clip.crosses.size()) {
-      case 0 -> clip.isWithin() ? Optional.of(outline) : Optional.empty();
-      case 2 -> clip.cut();
-      default -> Optional.empty();
-    };
+    if (clip.crosses.isEmpty()) {
+      return clip.isWithin() ? Optional.of(outline) : Optional.empty();
+    }
+    return clip.cut();
   }
 
   private boolean isWithin() {
@@ -101,37 +102,64 @@ final class Clip {
   }
 
   private Optional<Outline> cut() {
-    Cross one = crosses.get(0);
-    Cross two = crosses.get(1);
-    if (one.ring() != two.ring()) {
-      return Optional.empty();
+    List<Chain> chains = new ArrayList<>();
+    List<Double> places = crosses.stream().map(Cross::onShape).toList();
+    for (Chain c : between(shape, places, 0)) {
+      if (isFree(c.edges().get(c.edges().size() / 2).at(0.5))) {
+        chains.add(c);
+      }
     }
-    boolean first = isFree(beside(shape, one.onShape(), 1));
-    Cross from = first ? one : two;
-    Cross to = first ? two : one;
-    List<Edge> free = stretch(shape, from.onShape(), to.onShape());
-    Ring ring = ring(from.ring());
-    List<Edge> back = stretch(ring, to.onRing(), from.onRing());
-    if (back.isEmpty() || !isInShape(back)) {
-      back =
-          stretch(ring, from.onRing(), to.onRing()).reversed().stream()
-              .map(Edge::reversed)
+    for (int k = 0; k <= slab.holes().size(); k++) {
+      int number = k;
+      Ring ring = ring(k);
+      int n = ring.edges().size();
+      // With the slab on the left: round an opening that is clockwise.
+      boolean turned = ring.signedArea() > 0 == k > 0;
+      List<Double> own =
+          crosses.stream()
+              .filter(c -> c.ring() == number)
+              .map(c -> turned ? n - c.onRing() : c.onRing())
+              .sorted()
               .toList();
+      for (Chain c : between(turned ? ring.reversed() : ring, own, 1)) {
+        if (isInShape(c.edges())) {
+          chains.add(c);
+        }
+      }
     }
-    if (free.isEmpty() || back.isEmpty() || !isInShape(back)) {
+    List<Loop> loops = Chains.closed(chains);
+    if (loops.size() != 1 || isSharp(loops.getFirst())) {
       return Optional.empty();
     }
-    double least =
-        Math.min(
-            angle(free.getFirst().direction(0), back.getLast().direction(1)),
-            angle(free.getLast().direction(1), back.getFirst().direction(0)));
-    if (least < LEAST_ANGLE - ANGLE_SHADE) {
-      return Optional.empty();
+    return Optional.of(new Outline(loops.getFirst().edges().stream().map(Clip::vertex).toList()));
+  }
+
+  /** The stretches of a ring between one place and the next. */
+  private static List<Chain> between(Ring ring, List<Double> places, int tag) {
+    List<Edge> edges = ring.edges();
+    List<Chain> found = new ArrayList<>();
+    List<Integer> tags = java.util.Collections.nCopies(edges.size(), tag);
+    for (int i = 0; i < places.size(); i++) {
+      Chain c = Chains.stretch(edges, tags, places.get(i), places.get((i + 1) % places.size()));
+      if (!c.edges().isEmpty()) {
+        found.add(c);
+      }
     }
-    List<Vertex> vertices = new ArrayList<>();
-    free.forEach(e -> vertices.add(vertex(e)));
-    back.forEach(e -> vertices.add(vertex(e)));
-    return vertices.size() < 2 ? Optional.empty() : Optional.of(new Outline(vertices));
+    return found;
+  }
+
+  /** Whether a panel would keep a sharp corner where the outline leaves the slab's edge. */
+  private static boolean isSharp(Loop loop) {
+    for (int i = 0; i < loop.size(); i++) {
+      boolean leaves = loop.tag(i) != loop.tag(i - 1);
+      Point u = loop.edge(i - 1).direction(1);
+      Point v = loop.edge(i).direction(0);
+      // Beside the box-out the panel has what is left of a straight angle.
+      if (leaves && angle(u, v) < LEAST_ANGLE - ANGLE_SHADE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean isInShape(List<Edge> stretch) {
@@ -145,21 +173,5 @@ final class Clip {
 
   private static Vertex vertex(Edge e) {
     return e instanceof Segment ? Vertex.at(e.start()) : Vertex.arc(e.start(), e.at(0.5));
-  }
-
-  /** A ring's edges from one place on to another. */
-  private static List<Edge> stretch(Ring ring, double from, double to) {
-    int n = ring.edges().size();
-    List<Edge> found = new ArrayList<>();
-    double end = to > from ? to : to + n;
-    for (int i = (int) Math.floor(from); i < end; i++) {
-      Edge e = ring.edges().get(i % n);
-      double a = Math.max(0, from - i);
-      double b = Math.min(1, end - i);
-      if ((b - a) * e.length() > SAME / 10) {
-        found.add(a == 0 && b == 1 ? e : e.part(a, b));
-      }
-    }
-    return found;
   }
 }

@@ -7,6 +7,7 @@ import org.jointwright.plan.Outline;
 import org.jointwright.practice.BoxOuts;
 import org.jointwright.shape.Chords;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Hull;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
 import org.jointwright.shape.Ring;
@@ -31,32 +32,53 @@ final class Shapes {
   /** An object turned more than this against the slab has a square of its own, degrees. */
   private static final double TURNED = 3;
 
+  /** What runs out to an edge is drawn this far past it before it is cut off there, inches. */
+  private static final double PAST = 24;
+
+  /** What is left between a box-out and an edge is a neck when it is narrower, inches. */
+  private static final double NECK = 6;
+
   private static final int MOST = 4;
 
   private final Region slab;
   private final Point axis;
+  private final List<Ring> objects;
   private final Ring object;
   private final Wraps wraps;
   private final List<Outline> usual = new ArrayList<>();
   private final List<Outline> large = new ArrayList<>();
+  private boolean runsOut;
 
-  private Shapes(Region slab, Point axis, Ring object, boolean metric) {
+  private Shapes(Region slab, Point axis, List<Ring> objects, boolean metric) {
     this.slab = slab;
     this.axis = axis;
-    this.object = object;
+    this.objects = objects;
+    this.object = objects.size() == 1 ? objects.getFirst() : hull(objects);
     this.wraps = new Wraps(object, metric);
   }
 
-  /** The choices for {@code object} in a slab whose longest straight edge runs along an axis. */
-  static List<Outline> of(Region slab, Point axis, Ring object, boolean metric) {
-    Shapes s = new Shapes(slab, axis, object, metric);
+  /**
+   * The choices for an object, or for several in one, in a slab whose longest straight edge runs
+   * along an axis.
+   */
+  static List<Outline> of(Region slab, Point axis, List<Ring> objects, boolean metric) {
+    Shapes s = new Shapes(slab, axis, objects, metric);
     s.find();
     List<Outline> all = new ArrayList<>(s.usual);
     all.addAll(s.large);
     return all.subList(0, Math.min(MOST, all.size()));
   }
 
+  private static Ring hull(List<Ring> objects) {
+    List<Point> points = new ArrayList<>();
+    objects.forEach(r -> points.addAll(Chords.round(r, 0.02)));
+    return Ring.of(Hull.of(points).points());
+  }
+
   private void find() {
+    if (isLong()) {
+      toEdges();
+    }
     List<Edge> near = nearEdges(CLEAR);
     if (near.isEmpty()) {
       amid();
@@ -66,11 +88,50 @@ final class Shapes {
       atEdges(nearEdges(BESIDE));
       amid();
     }
+    if (!isLong()) {
+      toEdges();
+    }
+  }
+
+  private boolean isLong() {
+    return wraps.rectangle().aspect() > LONG;
+  }
+
+  /** Out to each edge that the object nearly reaches: a drain from edge to edge parts the slab. */
+  private void toEdges() {
+    Point u = isLong() ? wraps.rectangle().direction() : axis;
+    Point middle = wraps.middle(u);
+    double[] out = new double[4];
+    boolean any = false;
+    for (int i = 0; i < 4; i++) {
+      Point way = u.turned(i * Math.PI / 2);
+      double half = wraps.half(way);
+      Edge ray = new Segment(middle, middle.plus(way.times(half + BESIDE)));
+      double edge = 0;
+      for (Edge e : edges()) {
+        for (var c : org.jointwright.shape.Crossing.of(ray, e)) {
+          edge = Math.max(edge, c.at().distance(middle));
+        }
+      }
+      out[i] = edge == 0 ? 0 : Math.max(edge, half) + PAST;
+      any |= edge > 0;
+    }
+    runsOut = out[0] > 0 || out[2] > 0;
+    if (any) {
+      add(Optional.of(wraps.runOut(u, out, isLong())));
+    }
+  }
+
+  private List<Edge> edges() {
+    List<Edge> all = new ArrayList<>(slab.outer().edges());
+    slab.holes().forEach(h -> all.addAll(h.edges()));
+    return all;
   }
 
   private void amid() {
     Point middle = wraps.middle(axis);
-    if (wraps.rectangle().aspect() > LONG) {
+    // Its round end would leave slivers where the object nearly reaches an edge.
+    if (isLong() && !runsOut) {
       add(Optional.of(wraps.roundEnded()));
     }
     add(Optional.of(wraps.turned(middle, axis)));
@@ -121,9 +182,7 @@ final class Shapes {
   /** The edges nearer to the object than {@code least}, or that it stands across. */
   private List<Edge> nearEdges(double least) {
     List<Edge> found = new ArrayList<>();
-    List<Edge> all = new ArrayList<>(slab.outer().edges());
-    slab.holes().forEach(h -> all.addAll(h.edges()));
-    for (Edge e : all) {
+    for (Edge e : edges()) {
       double near = Double.POSITIVE_INFINITY;
       for (Point p : Chords.round(object, 1)) {
         near = Math.min(near, e.distance(p));
@@ -148,15 +207,26 @@ final class Shapes {
     double reach = 0;
     for (Edge e : shape.ring().edges()) {
       for (Point p : List.of(e.start(), e.at(0.5))) {
-        reach = Math.max(reach, object.contains(p) ? 0 : object.distance(p));
+        for (Ring o : objects) {
+          reach = Math.max(reach, o.contains(p) ? 0 : o.distance(p));
+        }
       }
     }
     boolean known =
         usual.stream().anyMatch(s -> same(s, shape))
             || large.stream().anyMatch(s -> same(s, shape));
     if (reach <= REACH && !known && isClear(shape)) {
-      (reach <= USUAL_REACH ? usual : large).add(shape);
+      (reach <= USUAL_REACH && !leavesNeck(shape) ? usual : large).add(shape);
     }
+  }
+
+  /** Whether it comes so near to an edge without reaching it that only a neck is left between. */
+  private boolean leavesNeck(Outline shape) {
+    return edges().stream()
+            .flatMap(e -> shape.ring().edges().stream().map(side -> e.distance(side.at(0.5))))
+            .anyMatch(d -> d > 0.1 && d < NECK)
+        && shape.ring().vertices().stream()
+            .noneMatch(v -> edges().stream().anyMatch(e -> e.distance(v) <= 0.1));
   }
 
   /** Whether it stands clear of the object wherever it is not on the slab's own edge. */
@@ -167,7 +237,7 @@ final class Shapes {
               && slab.holes().stream().allMatch(h -> h.distance(e.at(0.5)) > 0.1);
       for (int i = 0; i <= 8 && free; i++) {
         Point p = e.at(i / 8.0);
-        if (object.contains(p) || object.distance(p) < CLEAR - 0.05) {
+        if (objects.stream().anyMatch(o -> o.contains(p) || o.distance(p) < CLEAR - 0.05)) {
           return false;
         }
       }

@@ -2,12 +2,12 @@ package org.jointwright.layout.boxout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.layout.boxout.Chains.Chain;
 import org.jointwright.layout.piece.Carriers;
 import org.jointwright.layout.piece.Loop;
-import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
-import org.jointwright.shape.Segment;
+import org.jointwright.shape.Ring;
 
 /** Takes a box-out away from a slab's loops: a hole inside, a notch where it reaches an edge. */
 public final class Splice {
@@ -18,12 +18,16 @@ public final class Splice {
 
   /** Cuts {@code box}, clockwise, out of {@code loops}; changes the list. */
   public static void cutOut(List<Loop> loops, Loop box) {
-    for (int l = 0; l < loops.size(); l++) {
-      int first = firstFree(loops.get(l), box);
-      if (first >= 0) {
-        loops.set(l, without(loops.get(l), box, first));
+    List<Chain> runs = freeRuns(loops, box);
+    if (!runs.isEmpty()) {
+      List<Loop> cut = alongEdges(loops, box, runs);
+      if (!cut.isEmpty()) {
+        loops.clear();
+        loops.addAll(cut);
         return;
       }
+    }
+    for (int l = 0; l < loops.size(); l++) {
       List<Place> places = places(loops.get(l), box);
       if (places.size() == 2) {
         loops.set(l, notched(loops.get(l), box, places));
@@ -33,47 +37,105 @@ public final class Splice {
     loops.add(box);
   }
 
+  /**
+   * The loops that are parts of the ground, each followed by the holes in it: a box-out from edge
+   * to edge parts the slab.
+   */
+  public static List<List<Loop>> parts(List<Loop> loops) {
+    List<List<Loop>> parts = new ArrayList<>();
+    for (Loop l : loops) {
+      if (Chains.area(l) > 0) {
+        parts.add(new ArrayList<>(List.of(l)));
+      }
+    }
+    for (Loop l : loops) {
+      if (Chains.area(l) <= 0) {
+        Point p = l.edge(0).start();
+        for (List<Loop> part : parts) {
+          if (parts.size() == 1 || new Ring(part.getFirst().edges()).contains(p)) {
+            part.add(l);
+            break;
+          }
+        }
+      }
+    }
+    return parts;
+  }
+
   /** A crossing of the two loops. */
   private record Place(int edge, double share, int boxEdge, double boxShare) {}
 
-  private static boolean isOn(Loop loop, Edge side) {
-    for (Edge e : loop.edges()) {
-      if (e.distance(side.start()) < ON
-          && e.distance(side.end()) < ON
-          && e.distance(side.at(0.5)) < ON) {
-        return true;
+  private static boolean isOn(List<Loop> loops, Edge side) {
+    for (Loop loop : loops) {
+      for (Edge e : loop.edges()) {
+        if (e.distance(side.start()) < ON
+            && e.distance(side.end()) < ON
+            && e.distance(side.at(0.5)) < ON) {
+          return true;
+        }
       }
     }
     return false;
   }
 
-  /** The first side of a box after those that lie on the loop; -1 where none does. */
-  private static int firstFree(Loop loop, Loop box) {
-    for (int k = 0; k < box.size(); k++) {
-      if (!isOn(loop, box.edge(k)) && isOn(loop, box.edge(k - 1))) {
-        return k;
+  /** The sides of a box amid the ground, in runs; none where no side of it lies on a loop. */
+  private static List<Chain> freeRuns(List<Loop> loops, Loop box) {
+    List<Chain> runs = new ArrayList<>();
+    int n = box.size();
+    for (int k = 0; k < n; k++) {
+      if (isOn(loops, box.edge(k - 1)) && !isOn(loops, box.edge(k))) {
+        int last = k;
+        while (!isOn(loops, box.edge(last + 1))) {
+          last++;
+        }
+        runs.add(Chains.stretch(box.edges(), box.tags(), k, last + 1));
       }
     }
-    return -1;
+    return runs;
   }
 
-  /** The loop with a detour round a box that stands on it. */
-  private static Loop without(Loop loop, Loop box, int first) {
-    int last = first;
-    while (!isOn(loop, box.edge(last + 1))) {
-      last++;
+  /** The loops with a detour round a box some of whose sides lie on them. */
+  private static List<Loop> alongEdges(List<Loop> loops, Loop box, List<Chain> runs) {
+    List<Chain> chains = new ArrayList<>(runs);
+    List<Loop> whole = new ArrayList<>();
+    for (Loop loop : loops) {
+      List<Double> places = new ArrayList<>();
+      for (Chain run : runs) {
+        for (Point p : List.of(run.start(), run.end())) {
+          Place foot = foot(loop, p);
+          if (loop.edge(foot.edge()).distance(p) < ON) {
+            places.add(foot.edge() + foot.share());
+          }
+        }
+      }
+      places.sort(null);
+      if (places.size() < 2) {
+        whole.add(loop);
+        continue;
+      }
+      for (int i = 0; i < places.size(); i++) {
+        Chain c =
+            Chains.stretch(
+                loop.edges(), loop.tags(), places.get(i), places.get((i + 1) % places.size()));
+        if (!c.edges().isEmpty() && !liesOn(box, c)) {
+          chains.add(c);
+        }
+      }
     }
-    List<Edge> edges = new ArrayList<>();
-    List<Integer> tags = new ArrayList<>();
-    Place from = foot(loop, box.edge(last).end());
-    Place to = foot(loop, box.edge(first).start());
-    walk(loop, from.edge(), from.share(), to.edge(), to.share(), edges, tags);
-    for (int k = first; k <= last; k++) {
-      edges.add(joinedTo(edges, box.edge(k)));
-      tags.add(box.tag(k));
+    List<Loop> found = Chains.closed(chains);
+    if (found.isEmpty()) {
+      return found;
     }
-    edges.set(edges.size() - 1, endedAt(edges.getLast(), edges.getFirst().start()));
-    return new Loop(edges, tags);
+    List<Loop> all = new ArrayList<>(found);
+    all.addAll(whole);
+    // What bounds the ground comes before its holes.
+    all.sort(java.util.Comparator.comparing(l -> Chains.area(l) <= 0));
+    return all;
+  }
+
+  private static boolean liesOn(Loop box, Chain chain) {
+    return chain.edges().stream()
+        .allMatch(e -> box.distance(e.at(0.5)) < ON || box.distance(e.at(0.3)) < ON);
   }
 
   private static Place foot(Loop loop, Point p) {
@@ -84,13 +146,6 @@ public final class Splice {
       }
     }
     return new Place(best, loop.edge(best).nearest(p), 0, 0);
-  }
-
-  private static Edge endedAt(Edge edge, Point end) {
-    return switch (edge) {
-      case Segment s -> new Segment(s.start(), end);
-      case Arc a -> new Arc(a.start(), end, a.centre(), a.sweep());
-    };
   }
 
   private static List<Place> places(Loop loop, Loop box) {
@@ -114,19 +169,8 @@ public final class Splice {
     // One way round is the slab without the box, the other the box alone or nearly nothing.
     Loop one = joined(loop, box, places.get(0), places.get(1));
     Loop other = joined(loop, box, places.get(1), places.get(0));
-    double left = area(loop) + area(box);
-    return Math.abs(area(one) - left) < Math.abs(area(other) - left) ? one : other;
-  }
-
-  private static double area(Loop loop) {
-    double sum = 0;
-    for (Edge e : loop.edges()) {
-      sum += e.start().cross(e.end());
-      if (e instanceof Arc a) {
-        sum += a.radius() * a.radius() * (a.sweep() - Math.sin(a.sweep()));
-      }
-    }
-    return sum;
+    double left = Chains.area(loop) + Chains.area(box);
+    return Math.abs(Chains.area(one) - left) < Math.abs(Chains.area(other) - left) ? one : other;
   }
 
   /** The loop on from {@code from} to {@code to}, then the box back to {@code from}. */
@@ -154,7 +198,7 @@ public final class Splice {
       double until = here ? last : 1;
       if (until - at > 1e-9) {
         Edge part = at == 0 && until == 1 ? loop.edge(k) : loop.edge(k).part(at, until);
-        edges.add(joinedTo(edges, part));
+        edges.add(edges.isEmpty() ? part : Chains.begun(part, edges.getLast().end()));
         tags.add(loop.tag(k));
       }
       if (here) {
@@ -163,16 +207,5 @@ public final class Splice {
       k = (k + 1) % n;
       at = 0;
     }
-  }
-
-  /** The edge from where the chain so far ends, so that rounding leaves no gap. */
-  private static Edge joinedTo(List<Edge> edges, Edge part) {
-    if (edges.isEmpty() || edges.getLast().end().equals(part.start())) {
-      return part;
-    }
-    return switch (part) {
-      case Segment s -> new Segment(edges.getLast().end(), s.end());
-      case Arc a -> new Arc(edges.getLast().end(), a.end(), a.centre(), a.sweep());
-    };
   }
 }

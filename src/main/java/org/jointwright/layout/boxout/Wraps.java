@@ -80,6 +80,44 @@ record Wraps(Ring object, boolean metric) {
     return roundEnded(middle(axis), axis, (along[1] - along[0]) / 2, radius);
   }
 
+  /** How far the object reaches from its middle along a direction, inches. */
+  double half(Point way) {
+    double[] along = extent(way);
+    return (along[1] - along[0]) / 2;
+  }
+
+  /**
+   * A rectangle along {@code u} that runs out past edges.
+   *
+   * @param out how far from the middle, along u and on to the left, inches; 0 to stand clear there
+   * @param rounded whether an end that runs out nowhere is round, where neither side runs out
+   */
+  Outline runOut(Point u, double[] out, boolean rounded) {
+    Point middle = middle(u);
+    double[] to = new double[4];
+    for (int i = 0; i < 4; i++) {
+      to[i] = out[i] > 0 ? out[i] : step(half(u.turned(i * Math.PI / 2)) + CLEAR);
+    }
+    boolean round = rounded && out[1] == 0 && out[3] == 0;
+    Point v = u.left();
+    List<Vertex> vertices = new ArrayList<>();
+    for (int end : new int[] {2, 0}) {
+      Point way = end == 0 ? u : u.times(-1);
+      Point right = v.times(end == 0 ? -to[3] : to[1]);
+      Point left = v.times(end == 0 ? to[1] : -to[3]);
+      if (round && out[end] == 0) {
+        Point centre = middle.plus(way.times(half(u)));
+        vertices.add(Vertex.arc(centre.plus(right), centre.plus(way.times(to[1]))));
+        vertices.add(Vertex.at(centre.plus(left)));
+      } else {
+        Point far = middle.plus(way.times(to[end]));
+        vertices.add(Vertex.at(far.plus(right)));
+        vertices.add(Vertex.at(far.plus(left)));
+      }
+    }
+    return new Outline(vertices);
+  }
+
   /** The object's enclosing rectangle. */
   EnclosingRectangle rectangle() {
     return EnclosingRectangle.of(object);

@@ -41,6 +41,7 @@ class BoxOutsTest {
   private static List<Ring> choices(FixedObject object) {
     return BoxOuts.choices(SLAB, List.of(object), false).stream()
         .flatMap(List::stream)
+        .flatMap(w -> w.boxes().stream())
         .map(b -> b.outline().ring())
         .toList();
   }
@@ -137,13 +138,13 @@ class BoxOutsTest {
             .withLocked(true);
     Slab slab = SLAB.withLaid(List.of(locked), List.of(old));
     assertThat(BoxOuts.choices(slab, List.of(post(100, 90, 8)), false))
-        .containsExactly(List.of(old));
+        .containsExactly(List.of(Around.one(old)));
   }
 
   @Test
   void fillerLeavesOutTheSlabsOwnEdge() {
-    BoxOut half = BoxOuts.choices(SLAB, List.of(post(100, 4, 8)), false).getFirst().getFirst();
-    List<Joint> filler = BoxOuts.filler(List.of(half), SLAB);
+    Around half = BoxOuts.choices(SLAB, List.of(post(100, 4, 8)), false).getFirst().getFirst();
+    List<Joint> filler = BoxOuts.filler(half.boxes(), SLAB);
     assertThat(filler).hasSize(1);
     assertThat(filler.getFirst().path().edges()).hasSize(2);
     assertThat(filler.getFirst().kind()).isEqualTo(JointKind.ISOLATION);

@@ -21,22 +21,27 @@ class ChoiceTest {
   private static final List<BoxOut> A = List.of(box("a", 10), box("a", 11), box("a", 12));
   private static final List<BoxOut> B = List.of(box("b", 10), box("b", 11));
 
+  private static List<Around> each(List<BoxOut> boxes) {
+    return boxes.stream().map(Around::one).toList();
+  }
+
   @Test
   void ofTwoAsGoodTheSmallerIsMade() {
-    assertThat(new Choice(List.of(A.reversed()), 8).best(b -> 100)).containsExactly(A.getFirst());
+    assertThat(new Choice(List.of(each(A.reversed())), 8).best(b -> 100))
+        .containsExactly(A.getFirst());
   }
 
   @Test
   void oneObjectAtATimeIsTriedToo() {
     List<BoxOut> wanted = List.of(A.get(2), B.get(0));
-    assertThat(new Choice(List.of(A, B), 8).best(b -> b.equals(wanted) ? 1 : 100))
+    assertThat(new Choice(List.of(each(A), each(B)), 8).best(b -> b.equals(wanted) ? 1 : 100))
         .isEqualTo(wanted);
   }
 
   @Test
   void noMoreLayoutsAreTriedThanAllowedAndNoneTwice() {
     List<List<BoxOut>> seen = new ArrayList<>();
-    new Choice(List.of(A, B), 4)
+    new Choice(List.of(each(A), each(B)), 4)
         .best(
             b -> {
               seen.add(b);
@@ -48,11 +53,21 @@ class ChoiceTest {
   @Test
   void withoutAChoiceNothingIsTried() {
     assertThat(
-            new Choice(List.of(List.of(A.getFirst())), 8)
+            new Choice(List.of(each(List.of(A.getFirst()))), 8)
                 .best(
                     b -> {
                       throw new AssertionError("tried " + b);
                     }))
         .containsExactly(A.getFirst());
+  }
+
+  @Test
+  void objectsThatStandTogetherAreChosenTogetherAndTheirSharedBoxOutCountsOnce() {
+    BoxOut a = box("a", 10);
+    Around shared = new Around(List.of(a, new BoxOut("b", a.outline(), Kept.NOTHING)));
+    // Two of nine are longer than one of ten.
+    Around apart = new Around(List.of(box("a", 9), box("b", 8)));
+    assertThat(new Choice(List.of(List.of(apart, shared)), 8).best(b -> 100))
+        .isEqualTo(shared.boxes());
   }
 }
