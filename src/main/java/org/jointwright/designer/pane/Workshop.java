@@ -39,7 +39,7 @@ public final class Workshop {
   private final AtomicReference<Optional<Wish>> newest = new AtomicReference<>(Optional.empty());
   private final Board board;
   private final Outside outside;
-  private long asked;
+  private volatile long asked;
   private Optional<Offer> sought = Optional.empty();
   private Optional<Question> lastQuestion = Optional.empty();
 
@@ -128,7 +128,7 @@ public final class Workshop {
   }
 
   private void work(Wish wish) {
-    BooleanSupplier goOn = () -> newest.get().isEmpty() && !laying.isShutdown();
+    BooleanSupplier goOn = () -> asked == wish.generation() && !laying.isShutdown();
     try {
       if (wish.lay()) {
         outside.first(wish, goOn).ifPresent(this::show);
