@@ -8,6 +8,9 @@ import org.jointwright.check.Subject;
 import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Redraft;
 import org.jointwright.fix.line.Stop;
+import org.jointwright.fix.name.JointName;
+import org.jointwright.fix.name.Places;
+import org.jointwright.fix.name.Target;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
@@ -24,7 +27,7 @@ final class Broken {
   private final Judgement judged;
   private final SlabLayout laid;
   private final Floor floor;
-  private final Marks marks;
+  private final Places marks;
 
   Broken(Plan asked, Layout layout, Judgement judged, Finding finding) {
     this(asked, layout, judged, finding, finding.slab());
@@ -37,7 +40,7 @@ final class Broken {
     this.finding = finding;
     laid = layout.slab(slab).orElseThrow(() -> new IllegalArgumentException("no slab " + slab));
     floor = Floor.of(layout.plan(), laid.slab());
-    marks = new Marks(Lettering.of(layout.plan()), layout.plan().unit());
+    marks = new Places(Lettering.of(layout.plan()), layout.plan().unit());
   }
 
   /** The plan that was given. */
@@ -87,7 +90,7 @@ final class Broken {
   }
 
   /** What places are called. */
-  Marks marks() {
+  Places marks() {
     return marks;
   }
 

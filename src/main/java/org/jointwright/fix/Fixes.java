@@ -37,7 +37,7 @@ public final class Fixes {
           Map.entry(
               "M8", List.of(new Causes(), new FromHole(), new FromCorner(), new AcrossPanel())),
           Map.entry("M9", List.of(new PutBack())),
-          Map.entry("S1", List.of(new RunOn(), new LineUp(), new TakeOut())),
+          Map.entry("S1", List.of(new RunOn(), new LineUp(), new GoOn(), new TakeOut())),
           Map.entry("S3", List.of(new EvenOut())),
           Map.entry("S4", List.of(new EvenOut(), new AcrossPanel())),
           Map.entry("S5", List.of(new MeetSquare())),

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jointwright.fix.line.Chalk;
 import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Stop;
+import org.jointwright.fix.name.Target;
 import org.jointwright.joint.PanelMeasures;
 import org.jointwright.joint.Source;
 import org.jointwright.plan.JointKind;
@@ -115,8 +116,8 @@ final class FromCorner implements Remedy {
     return all;
   }
 
-  /** Ends of joints and corners of the slab that can be seen from the corner, nearest first. */
-  private static List<Stop> aims(Floor floor, Point corner) {
+  /** Ends of joints and corners of the slab that can be seen from a place, nearest first. */
+  static List<Stop> aims(Floor floor, Point corner) {
     List<Stop> aims = new ArrayList<>();
     floor.lines().stream()
         .flatMap(

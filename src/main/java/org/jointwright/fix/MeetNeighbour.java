@@ -9,6 +9,7 @@ import org.jointwright.fix.line.Chalk;
 import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Relaid;
 import org.jointwright.fix.line.Straight;
+import org.jointwright.fix.name.JointName;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;

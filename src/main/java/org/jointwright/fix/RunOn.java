@@ -7,6 +7,7 @@ import java.util.Set;
 import org.jointwright.fix.line.Chalk;
 import org.jointwright.fix.line.Floor;
 import org.jointwright.fix.line.Stop;
+import org.jointwright.fix.name.Target;
 import org.jointwright.joint.Source;
 import org.jointwright.plan.Joint;
 import org.jointwright.shape.Edge;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.fix.line.Relaid;
 import org.jointwright.fix.line.Straight;
+import org.jointwright.fix.name.JointName;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.shape.Point;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jointwright.fix.line.Straight;
+import org.jointwright.fix.name.JointName;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 

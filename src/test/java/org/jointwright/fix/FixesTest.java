@@ -66,6 +66,20 @@ class FixesTest {
     assertThat((forward ? to : from).distance(joint.path().end())).isCloseTo(0, within(0.1));
   }
 
+  /** S1: straight on it would meet the edge too flat; turned square to it, it catches the crack. */
+  @Test
+  void aTeeIsGoneOnFromSquareToWhatLiesBeyond() {
+    CasePlans c = broken("tee-at-a-sharp-angle");
+    assertThat(said(c, "S1"))
+        .containsExactly("Go on from the end of joint J5 with a joint to side A–B.");
+    Fix fix = fixes(c, "S1").getFirst();
+    Slab slab = fix.edit().applyTo(c.layout().plan()).slabs().getFirst();
+    Joint added = slab.joints().getLast();
+    assertThat(added.path().start().distance(finding(c, "S1").at())).isLessThan(0.1);
+    assertThat(added.path().edges().getFirst().direction(0).x()).isCloseTo(0, within(1e-6));
+    assertThat(added.locked()).as("what a hand laid stays").isTrue();
+  }
+
   @Test
   void aMissingJointIsPutAcrossBothPanelsSoThatItMakesNoTee() {
     CasePlans c = broken("drive-without-its-middle-joint");

@@ -6,7 +6,7 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
-import org.jointwright.fix.JointName;
+import org.jointwright.fix.name.JointName;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;

@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.fix.Fix;
-import org.jointwright.fix.JointName;
+import org.jointwright.fix.name.JointName;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 

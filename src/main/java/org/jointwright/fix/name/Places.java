@@ -1,4 +1,4 @@
-package org.jointwright.fix;
+package org.jointwright.fix.name;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,8 +8,10 @@ import org.jointwright.fix.line.Stop;
 import org.jointwright.joint.Source;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Tape;
+import org.jointwright.practice.JointMarks;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -21,28 +23,22 @@ import org.jointwright.shape.Segment;
  * @param lettering the letters of the corners
  * @param unit the plan's unit
  */
-record Marks(Lettering lettering, LengthUnit unit) {
-  private static final double INCH = 1;
-  private static final double CENTIMETRE = 10 / 25.4;
-
+public record Places(Lettering lettering, LengthUnit unit) {
   /**
    * A place on a tape.
    *
    * @param tape the side's name by its corners
    * @param at the running distance from the first of them
    */
-  record Mark(String tape, Length at) {}
+  public record Mark(String tape, Length at) {}
 
   /** The step of whole marks, inches: an inch, or 10 mm in a metric plan. */
-  double step() {
-    return switch (unit) {
-      case FOOT, INCH -> INCH;
-      case METRE, CENTIMETRE, MILLIMETRE -> CENTIMETRE;
-    };
+  public double step() {
+    return JointMarks.step(UnitSystem.of(unit)).value().inches();
   }
 
   /** The mark of a place, if it stands on a side and not at a corner. */
-  Optional<Mark> of(Point p) {
+  public Optional<Mark> of(Point p) {
     if (lettering.cornerAt(p).isPresent()) {
       return Optional.empty();
     }
@@ -53,12 +49,12 @@ record Marks(Lettering lettering, LengthUnit unit) {
   }
 
   /** The mark of the first end of a path that has one. */
-  Optional<Mark> of(Path path) {
+  public Optional<Mark> of(Path path) {
     return of(path.start()).or(() -> of(path.end()));
   }
 
   /** What a line is called where another meets it: a corner, a side, a joint, an object. */
-  Target target(String slab, Stop stop) {
+  public Target target(String slab, Stop stop) {
     return switch (stop.source()) {
       case Source.OnJoint j -> Target.joint(new JointName(slab, j.joint()));
       case Source.OnBoxOut b -> Target.object(b.fixed());
@@ -75,7 +71,7 @@ record Marks(Lettering lettering, LengthUnit unit) {
   }
 
   /** The letter of the corner at a place, or the name of the side there; empty where none is. */
-  String side(Point p) {
+  public String side(Point p) {
     return lettering
         .cornerAt(p)
         .map(c -> c.letter())
@@ -87,7 +83,7 @@ record Marks(Lettering lettering, LengthUnit unit) {
    * A place near {@code amid} from which a line reaches a straight side of the outline at a whole
    * mark; {@code amid} where the line reaches none.
    */
-  Point snapped(Floor floor, Point amid, Point heading) {
+  public Point snapped(Floor floor, Point amid, Point heading) {
     for (Point way : List.of(heading.times(-1), heading)) {
       Optional<Stop> end = Chalk.end(floor, amid, way, Chalk.Reach.THROUGH, java.util.Set.of());
       if (end.isPresent() && end.get().source() instanceof Source.OnOutline on) {

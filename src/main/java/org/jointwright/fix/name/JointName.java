@@ -1,4 +1,4 @@
-package org.jointwright.fix;
+package org.jointwright.fix.name;
 
 /**
  * The name of a joint in what a fix says; a front end that calls joints otherwise, by numbers for
