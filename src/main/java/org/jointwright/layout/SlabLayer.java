@@ -27,13 +27,18 @@ import org.jointwright.plan.Preference;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.Angles;
+import org.jointwright.practice.Cost;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /** Lays one slab, all but the joints along its edges. */
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, BooleanSupplier goOn) {
+  /** Of a slab with many axes so many are tried. */
+  private static final int AXES = 2;
+
   Slab lay() {
     Bench bench = Bench.at(slab.outline().ring().box());
     Score score = new Score(neighbours.meetings(bench), Seen.from(plan, slab, bench), goOn);
@@ -63,13 +68,35 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
   /** The shortest draft, or one to the user's taste where there is one that is worth it. */
   private Draft best(Draft start, Score score, Bench bench) {
     boolean metric = plan.unit().isMetric();
-    Draft shortest = Chalked.or(Search.best(start, score, metric, effort), start, score);
+    Draft shortest =
+        even(Chalked.or(Search.best(start, score, metric, effort), start, score), start, score);
     Taste taste = taste(bench, Taste.WORTH * shortest.tally().cost());
     if (taste instanceof Taste.Shortest) {
       return shortest;
     }
     Draft other = Search.best(start, score.tasting(taste), metric, effort);
     return taste.prefers(other, shortest) ? other : shortest;
+  }
+
+  /** The same where the slab mirrors, laid to mirror too unless that costs clearly more. */
+  private Draft even(Draft shortest, Draft start, Score score) {
+    List<Mirror> axes = Mirrors.of(slab, start, score);
+    if (axes.stream().anyMatch(m -> Mirrors.isEven(shortest, m))) {
+      return shortest;
+    }
+    double cost = shortest.tally().cost();
+    double most =
+        score.of(shortest)
+            + Math.min(Cost.MIRRORED.value() * cost, Cost.MIRRORED_MOST.value().inches() / 12);
+    Draft best = shortest;
+    for (Mirror m : axes.subList(0, Math.min(AXES, axes.size()))) {
+      Draft d = Search.best(start.mirroredAt(m), score, plan.unit().isMetric(), effort);
+      if (d.tally().excess() <= best.tally().excess() && score.of(d) <= most) {
+        best = d;
+        most = score.of(d) - 1e-6;
+      }
+    }
+    return best;
   }
 
   /**

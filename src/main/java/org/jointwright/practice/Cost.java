@@ -19,5 +19,14 @@ public final class Cost {
   /** The share of the joints' length that a spread of one more adds. */
   public static final Limit<Double> UNEVEN = Limit.of(0.25, Cited.ownChoice());
 
+  /**
+   * What joints that mirror on a slab that mirrors may cost more than others, as a share of what
+   * those cost: common practice, no source.
+   */
+  public static final Limit<Double> MIRRORED = Limit.of(0.05, Cited.ownChoice());
+
+  /** The same at most, on large slabs: what a tee costs; common practice, no source. */
+  public static final Limit<Length> MIRRORED_MOST = Limit.of(Length.feet(8), Cited.ownChoice());
+
   private Cost() {}
 }

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record Hull(List<Point> points) {
   /** Arcs enter the hull as chords this near, inches: a sixteenth of the length tolerance. */
-  private static final double CHORD_ERROR = 1.0 / 32;
+  public static final double CHORD_ERROR = 1.0 / 32;
 
   /** Copies the list. */
   public Hull {

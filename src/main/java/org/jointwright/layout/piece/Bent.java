@@ -3,6 +3,7 @@ package org.jointwright.layout.piece;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
@@ -76,6 +77,11 @@ public record Bent(Point bend, Point first, Point second) implements Carrier {
     Point along = second.minus(first);
     Point side = along.norm() < 1e-9 ? second.left() : along.unit().left();
     return moved(side.times(inches));
+  }
+
+  @Override
+  public Bent mirrored(Mirror mirror) {
+    return new Bent(mirror.of(bend), mirror.turned(first), mirror.turned(second));
   }
 
   /** The same arms from another point. */

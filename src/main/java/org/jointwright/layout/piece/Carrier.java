@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
@@ -29,6 +30,9 @@ public sealed interface Carrier permits Carrier.Line, Carrier.Circle, Bent {
 
   /** This carrier moved by {@code inches} to its left (a line) or outwards (a circle). */
   Carrier shifted(double inches);
+
+  /** Its mirror image; its places may run the other way. */
+  Carrier mirrored(Mirror mirror);
 
   /** How far {@code p} lies off this carrier, inches. */
   default double distance(Point p) {
@@ -86,6 +90,11 @@ public sealed interface Carrier permits Carrier.Line, Carrier.Circle, Bent {
     @Override
     public Line shifted(double inches) {
       return new Line(origin.plus(unit.left().times(inches)), unit);
+    }
+
+    @Override
+    public Line mirrored(Mirror mirror) {
+      return new Line(mirror.of(origin), mirror.turned(unit));
     }
 
     private double offset(Point p) {
@@ -185,6 +194,11 @@ public sealed interface Carrier permits Carrier.Line, Carrier.Circle, Bent {
     @Override
     public Circle shifted(double inches) {
       return new Circle(centre, Math.max(1, radius + inches));
+    }
+
+    @Override
+    public Circle mirrored(Mirror mirror) {
+      return new Circle(mirror.of(centre), radius);
     }
 
     @Override

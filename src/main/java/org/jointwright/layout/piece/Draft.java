@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.plan.JointKind;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 import org.jspecify.annotations.Nullable;
@@ -90,7 +91,31 @@ public final class Draft {
 
   /** This draft after a cut; empty when the cut is not clean. */
   public Optional<Draft> cut(Move move) {
+    Optional<Draft> one = cutOnce(move);
+    return ground.mirror().isEmpty()
+        ? one
+        : one.flatMap(d -> Evened.of(this, d, ground.mirror().get()));
+  }
+
+  /** The cut without its mirror image. */
+  Optional<Draft> cutOnce(Move move) {
     return cut(move, JointKind.CONTRACTION, false, Double.NaN, Double.NaN);
+  }
+
+  /** The lines from number {@code from} on as such that were made with the ones before. */
+  Draft following(int from) {
+    List<Laid> all = new ArrayList<>(lines.subList(0, from));
+    lines.subList(from, lines.size()).forEach(l -> all.add(l.following()));
+    return new Draft(ground, pieces, all);
+  }
+
+  /** The same joints of the user's on a ground where every cut is made on both sides of a line. */
+  public Draft mirroredAt(Mirror line) {
+    Draft d = of(ground.mirroredAt(line));
+    for (Laid l : lines) {
+      d = d.hold(l.path(), l.kind());
+    }
+    return d;
   }
 
   /** This draft after as many of the cuts as are clean. */

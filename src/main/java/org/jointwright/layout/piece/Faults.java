@@ -33,6 +33,9 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
   private static final double TIGHT_RADIUS = Corners.TIGHT_RADIUS.value().inches() - Limits.SHADE;
   private static final double TIGHT_TURN = Angles.CONCAVE_TURN.value() + ANGLE_SHADE;
 
+  /** An aspect is near its limit within this factor. */
+  private static final double CLOSE = 1.02;
+
   /**
    * An inside corner.
    *
@@ -193,7 +196,7 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
               : keeps < SHARP
                   ? Math.max(PanelShape.ASPECT_LOOSE.value(), limits.aspect())
                   : limits.aspect();
-      excess += over(m.aspect(), aspectLimit, Limits.ASPECT_SHADE);
+      excess += over(aspect(m, aspectLimit), aspectLimit, Limits.ASPECT_SHADE);
       for (Corner c : corners) {
         excess += 0.3 + (c.angle() - 180) / 360;
       }
@@ -213,6 +216,14 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
         excess += 0.1 + 2 * (FILL - fill);
       }
       return new Faults(excess, List.copyOf(corners), List.copyOf(sharp), aspectLimit);
+    }
+
+    /**
+     * Which rectangle is the squarest may hang on the chords of an arc: near the limit, closely.
+     */
+    private double aspect(Measures m, double limit) {
+      boolean near = bowed && m.aspect() > limit / CLOSE && m.aspect() < limit * CLOSE;
+      return near ? Measures.closely(piece).aspect() : m.aspect();
     }
 
     private static double over(double value, double limit, double shade) {

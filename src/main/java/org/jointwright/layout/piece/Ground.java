@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jointwright.joint.Source;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Point;
 
 /**
@@ -17,6 +18,7 @@ import org.jointwright.shape.Point;
  * @param loops the slab's outer line and its holes, openings and box-outs taken out
  * @param zones where no new joint may run
  * @param lead the direction that the user wants joints lined up with, before all others
+ * @param mirror what every cut is made alike on both sides of, where the joints are to be symmetric
  * @param memo what is known of its pieces
  */
 public record Ground(
@@ -27,6 +29,7 @@ public record Ground(
     List<Loop> loops,
     Zones zones,
     Optional<Point> lead,
+    Optional<Mirror> mirror,
     Memo memo) {
   /** Copies the lists. */
   public Ground {
@@ -49,9 +52,17 @@ public record Ground(
       List<Loop> loops,
       Zones zones,
       Optional<Point> lead) {
-    Ground bare = new Ground(limits, sources, edges, List.of(), loops, zones, lead, new Memo());
+    Optional<Mirror> none = Optional.empty();
+    Ground bare =
+        new Ground(limits, sources, edges, List.of(), loops, zones, lead, none, new Memo());
     return new Ground(
-        limits, sources, edges, Axes.of(bare.piece()), loops, zones, lead, new Memo());
+        limits, sources, edges, Axes.of(bare.piece()), loops, zones, lead, none, new Memo());
+  }
+
+  /** The same ground, every cut made alike on both sides of {@code line}, an axis of the slab. */
+  public Ground mirroredAt(Mirror line) {
+    return new Ground(
+        limits, sources, edges, axes, loops, zones, lead, Optional.of(line), new Memo());
   }
 
   /** What the hard edge of that tag runs along. */

@@ -13,7 +13,8 @@ import org.jointwright.shape.Point;
  * @param endTag what it ends on
  * @param kind contraction for what the engine lays
  * @param locked whether the user holds it, so that it is not the engine's to move
- * @param follows whether it is the second arm of a bent cut, made with the line before it
+ * @param follows whether it was made with a line before it: the second arm of a bent cut, or a
+ *     mirror image
  */
 public record Laid(
     Move move,
@@ -36,5 +37,10 @@ public record Laid(
   /** The unit direction in which it would go on beyond one of its ends. */
   public Point onward(boolean last) {
     return last ? path.direction(1) : path.direction(0).times(-1);
+  }
+
+  /** The same line as one that was made with another. */
+  Laid following() {
+    return new Laid(move, path, startTag, endTag, kind, locked, /* follows= */ true);
   }
 }

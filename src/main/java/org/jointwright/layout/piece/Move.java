@@ -1,5 +1,6 @@
 package org.jointwright.layout.piece;
 
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Point;
 
 /**
@@ -33,6 +34,11 @@ public record Move(Carrier carrier, Point seed, Reach reach) {
   /** The same cut on another carrier, its seed brought onto it. */
   public Move on(Carrier other) {
     return new Move(other, other.at(other.place(seed)), reach);
+  }
+
+  /** Its mirror image. */
+  Move mirrored(Mirror mirror) {
+    return new Move(carrier.mirrored(mirror), mirror.of(seed), reach);
   }
 
   /** The same cut with another reach. */

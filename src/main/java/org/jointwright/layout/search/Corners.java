@@ -22,6 +22,10 @@ final class Corners {
   private static final double STEP = 3;
   private static final double[] LEGS = {0.4, 0.55, 0.7, 0.85, 1.0};
   private static final double SHARP = 75;
+
+  /** The same for kites where sides slant: the joints of a grid would meet those too flat. */
+  private static final double SQUARE = 95;
+
   private static final double IN = 3;
 
   /** The cosine of how far a kite's third arm may turn off the bisector: 40 degrees. */
@@ -97,17 +101,18 @@ final class Corners {
   }
 
   /**
-   * Kites: joints square to both edges of each sharp corner, which meet on its bisector, where a
-   * third one goes on.
+   * Kites: joints square to both edges of each sharp corner, and of each square one where sides
+   * slant, which meet on its bisector, where a third one goes on.
    */
   static List<Pattern> kites(Piece piece, List<Point> tees) {
     List<Pattern> found = new ArrayList<>();
     Loop loop = piece.outer();
     double spacing = piece.ground().limits().spacing();
+    double widest = piece.ground().axes().size() > 1 ? SQUARE : SHARP;
     for (int i = 0; i < loop.size(); i++) {
       Edge in = loop.edge(i - 1);
       Edge out = loop.edge(i);
-      if (loop.angle(i) < SHARP && in instanceof Segment && out instanceof Segment) {
+      if (loop.angle(i) < widest && in instanceof Segment && out instanceof Segment) {
         Point corner = out.start();
         Point bisector = out.direction(0).turned(Math.toRadians(loop.angle(i) / 2));
         double stretch = 1 / Math.cos(Math.toRadians(loop.angle(i) / 2));

@@ -72,7 +72,7 @@ public final class Search {
       return;
     }
     climbAll(from);
-    if (effort.thorough() && !isCurved()) {
+    if (effort.thorough() && (!isCurved() || !Score.isClean(best))) {
       List<Draft> more = promising(/* rare= */ true);
       climbAll(more);
       from.addAll(more);
@@ -84,6 +84,7 @@ public final class Search {
         spare();
       }
     } else if (!Score.isClean(best)) {
+      remake();
       leastBroken(from);
     }
   }

@@ -27,9 +27,23 @@ class KitesTest {
   @Test
   void noCornerIsSharpNoKite() {
     assertThat(kites(SQUARE)).isEmpty();
-    // A corner just over 75 degrees, and one just under.
-    assertThat(kites(leaning(76))).isEmpty();
-    assertThat(kites(leaning(74))).isNotEmpty();
+    // Hardly out of square, a grid fits; where sides slant, square corners get kites too.
+    assertThat(kites(leaning(89))).isEmpty();
+    assertThat(kites(leaning(87))).isNotEmpty();
+    // The blunt corners of a skew slab get none: 93 degrees are square, 97 are not.
+    assertThat(corners(kites(leaning(87)))).isEqualTo(4);
+    assertThat(corners(kites(leaning(83)))).isEqualTo(2);
+  }
+
+  /** At how many corners the kites are: their bends lie about each. */
+  private static long corners(List<Pattern> kites) {
+    return kites.stream()
+        .map(p -> ((Bent) p.moves().getFirst().carrier()).bend())
+        // Those of the long legs reach past the middle.
+        .filter(b -> Math.abs(b.y() - 100) > 30)
+        .map(b -> (b.x() > 125 ? "right " : "left ") + (b.y() > 100 ? "up" : "down"))
+        .distinct()
+        .count();
   }
 
   private static Draft leaning(double degrees) {
