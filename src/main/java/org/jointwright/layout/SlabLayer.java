@@ -9,6 +9,7 @@ import org.jointwright.layout.boxout.Around;
 import org.jointwright.layout.boxout.BoxOuts;
 import org.jointwright.layout.boxout.Choice;
 import org.jointwright.layout.piece.Carrier;
+import org.jointwright.layout.piece.Carriers;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Ground;
 import org.jointwright.layout.piece.Laid;
@@ -168,11 +169,19 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
     return found;
   }
 
+  private static boolean runsAlong(Joint joint, Edge line) {
+    Carrier carrier = Carriers.of(line);
+    return List.of(joint.path().start(), joint.path().end()).stream()
+        .allMatch(p -> carrier.at(carrier.place(p)).distance(p) < 0.1);
+  }
+
   /** What the engine had to add to a locked joint so that it runs from edge to edge. */
   private List<Joint> beyondLocked(Laid line, Bench bench) {
+    // Locked joints may cross where one was seeded: the one that runs along the line is meant.
     Optional<Joint> own =
         slab.lockedJoints().stream()
             .filter(j -> j.path().distance(bench.out(line.move().seed())) < 0.01)
+            .filter(j -> runsAlong(j, bench.out(line.path())))
             .findFirst();
     if (own.isEmpty() || !(bench.out(line.path()) instanceof Segment whole)) {
       return List.of();

@@ -12,10 +12,12 @@ import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Subject;
+import org.jointwright.check.along.Stretches;
 import org.jointwright.check.evidence.Judged;
 import org.jointwright.joint.Source;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.KeepClear;
 import org.jointwright.practice.Cited;
 import org.jointwright.practice.PanelShape;
 import org.jointwright.practice.Tolerance;
@@ -29,6 +31,8 @@ import org.jointwright.shape.jts.InscribedCircle;
  * <ul>
  *   <li>A panel is no wider than it is long. Where joints may stand no farther apart than the
  *       narrowest panel is wide, no panel meets both.
+ *   <li>What lies in a zone that is kept clear stays in one panel. Where it runs farther than
+ *       joints may stand apart, that panel is too long.
  *   <li>A corner that a locked joint makes too sharp, a strip that it makes too narrow, and a
  *       locked joint that bends, runs along an edge or leaves the slab stay so whatever is laid
  *       besides: more joints only cut panels smaller.
@@ -77,6 +81,7 @@ public final class ClashingSettings implements Check {
   public List<Finding> findings(Judged slab) {
     List<Finding> findings = new ArrayList<>();
     spacing(slab).ifPresent(findings::add);
+    findings.addAll(zones(slab));
     findings.addAll(locked(slab));
     return findings;
   }
@@ -103,6 +108,43 @@ public final class ClashingSettings implements Check {
             slab.slab().id(),
             slab.spacing(),
             least));
+  }
+
+  private List<Finding> zones(Judged slab) {
+    List<Finding> findings = new ArrayList<>();
+    // Locked joints may cross it: the user’s own word against the other.
+    for (KeepClear zone : slab.locked().isEmpty() ? slab.slab().keepClear() : uncrossed(slab)) {
+      for (UncutZones.Uncut u : UncutZones.of(slab.slab().region(), zone.outline().ring())) {
+        double most = slab.spacing().inches() + Tolerance.LENGTH_INCHES;
+        if (u.least() > most) {
+          findings.add(
+              finding(
+                  slab,
+                  new Subject.OnSlab(),
+                  u.at(),
+                  u.runs(),
+                  slab.spacing().inches(),
+                  zone.name().isBlank() ? "check.c1.zoneUnnamed" : "check.c1.zone",
+                  zone.name(),
+                  Length.inches(u.runs()),
+                  slab.spacing()));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static List<KeepClear> uncrossed(Judged slab) {
+    return slab.slab().keepClear().stream()
+        .filter(
+            z ->
+                slab.locked().stream()
+                    .noneMatch(
+                        j ->
+                            Stretches.length(
+                                    Stretches.of(j.path(), p -> z.outline().ring().contains(p)))
+                                > Tolerance.LENGTH_INCHES))
+        .toList();
   }
 
   private List<Finding> locked(Judged slab) {

@@ -19,8 +19,11 @@ public record Zones(List<Ring> rings) {
   /** What runs this far into a zone or less touches it only, inches. */
   private static final double TOUCH = 0.5;
 
-  /** A stretch of no more than this inside a zone is let go, inches. */
-  private static final double LONGEST = 1;
+  /** A stretch of no more than this deeper in a zone is let go, inches: a shade of a tolerance. */
+  private static final double LONGEST = 0.4;
+
+  /** A joint may run slowly out of a zone: so many parts of what lies in it are looked at. */
+  private static final int PARTS = 16;
 
   /** Copies the list. */
   public Zones {
@@ -62,9 +65,11 @@ public record Zones(List<Ring> rings) {
     shares.sort(null);
     double inside = 0;
     for (int i = 1; i < shares.size(); i++) {
-      Point middle = path.at((shares.get(i - 1) + shares.get(i)) / 2);
-      if (ring.contains(middle) && ring.distance(middle) > TOUCH) {
-        inside += (shares.get(i) - shares.get(i - 1)) * path.length();
+      double part = (shares.get(i) - shares.get(i - 1)) / PARTS;
+      boolean in = ring.contains(path.at((shares.get(i - 1) + shares.get(i)) / 2));
+      for (int k = 0; k < PARTS && in; k++) {
+        boolean deep = ring.distance(path.at(shares.get(i - 1) + (k + 0.5) * part)) > TOUCH;
+        inside += deep ? part * path.length() : 0;
       }
     }
     return inside;

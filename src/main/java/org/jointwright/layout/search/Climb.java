@@ -22,12 +22,23 @@ final class Climb {
   private final Draft base;
   private final Score score;
   private final Effort effort;
+  private final boolean turns;
   private int spent;
 
   Climb(Draft base, Score score, Effort effort) {
+    this(base, score, effort, /* turns= */ true);
+  }
+
+  private Climb(Draft base, Score score, Effort effort, boolean turns) {
     this.base = base;
     this.score = score;
     this.effort = effort;
+    this.turns = turns;
+  }
+
+  /** A climb that shifts and drops cuts but turns none. */
+  static Climb straight(Draft base, Score score, Effort effort) {
+    return new Climb(base, score, effort, /* turns= */ false);
   }
 
   /** How many cuts were made. */
@@ -43,7 +54,7 @@ final class Climb {
       for (int i = 0; i < best.moves().size() && spent < effort.climbed(); i++) {
         best = better(best, i);
       }
-      if (effort.thorough()) {
+      if (effort.thorough() && turns) {
         best = dragged(best);
       }
       if (score.of(best) > before - 1e-6) {
@@ -122,7 +133,7 @@ final class Climb {
     if (move.carrier() instanceof Carrier.Line l) {
       Point middle = line.path().at(0.5);
       for (Point pivot : List.of(middle, line.path().start(), line.path().end())) {
-        for (double turn : TURNS) {
+        for (double turn : turns ? TURNS : new double[0]) {
           Carrier turned = new Carrier.Line(pivot, l.unit().turned(Math.toRadians(turn)));
           Point seed = turned.at(turned.place(middle));
           found.add(List.of(new Move(turned, seed, move.reach())));

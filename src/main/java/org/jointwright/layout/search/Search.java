@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jointwright.layout.piece.Draft;
+import org.jointwright.layout.piece.Laid;
 import org.jointwright.layout.piece.Move;
 import org.jointwright.layout.piece.Tally;
+import org.jointwright.shape.Point;
 
 /** The whole search for one slab. */
 public final class Search {
@@ -25,6 +27,12 @@ public final class Search {
 
   /** What a climb must leave of the excess to be worth its bent joints. */
   private static final double CLEARLY = 0.9;
+
+  /** What odd joints must leave of it where straight ones would do. */
+  private static final double FAR = 0.5;
+
+  /** The sine of a degree: what is less off runs straight. */
+  private static final double STRAIGHT = Math.sin(Math.toRadians(1));
 
   /** What is filled anew is climbed from when it is not this much dearer. */
   private static final double NEARLY = 1.1;
@@ -98,7 +106,8 @@ public final class Search {
 
   /**
    * Where nothing meets every rule, a climb only bends joints for pennies of it: what it started
-   * from is taken unless a climb leaves clearly less broken.
+   * from is taken unless a climb leaves clearly less broken, and joints that run with the slab
+   * unless odd ones leave far less.
    */
   private void leastBroken(List<Draft> from) {
     Draft plain = start;
@@ -110,6 +119,33 @@ public final class Search {
     if (best.tally().excess() > CLEARLY * plain.tally().excess()) {
       best = plain;
     }
+    if (isCurved() || crooked(best) == 0) {
+      return;
+    }
+    List<Draft> straight = new ArrayList<>(from);
+    straight.removeIf(d -> crooked(d) >= crooked(best));
+    straight.sort(Comparator.comparingDouble(score::of));
+    Draft square = start;
+    for (Draft d : straight.subList(0, Math.min(effort.climbs(), straight.size()))) {
+      Draft climbed = Climb.straight(start, score, effort).climb(d);
+      square = score.of(climbed) < score.of(square) ? climbed : square;
+    }
+    if (best.tally().excess() > FAR * square.tally().excess()) {
+      best = square;
+    }
+  }
+
+  /** How many lines run neither along nor square to one of the slab's main directions. */
+  private static int crooked(Draft draft) {
+    int count = 0;
+    for (Laid l : draft.lines()) {
+      Point u = l.end(true).minus(l.end(false)).unit();
+      boolean runs =
+          draft.ground().axes().stream()
+              .anyMatch(a -> Math.min(Math.abs(a.cross(u)), Math.abs(a.dot(u))) < STRAIGHT);
+      count += l.locked() || runs ? 0 : 1;
+    }
+    return count;
   }
 
   /**

@@ -83,4 +83,71 @@ class ClashingSettingsTest {
     assertThat(Sketch.rectangle(200, 100).joint(100, 0, 100, 100).locked().findings("C1"))
         .isEmpty();
   }
+
+  /** A zone right across a slab, 36 in wide, where joints may stand 10 ft apart. */
+  private static Sketch across(double width) {
+    return Sketch.rectangle(width, 300)
+        .spacing(120)
+        .keepClear("gas line", -10, 130, width + 10, 130, width + 10, 166, -10, 166);
+  }
+
+  @Case(Case.Kind.PASSES)
+  @Test
+  void aZoneAcrossASlabThatNeedsNoJointThereDoesNotClash() {
+    assertThat(across(100).findings("C1")).isEmpty();
+  }
+
+  @Case(Case.Kind.BREAKS)
+  @Test
+  void aZoneThatRunsFartherThanJointsMayStandApartIsNamed() {
+    assertThat(across(144).findings("C1"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.key()).isEqualTo("check.c1.zone");
+              assertThat(f.severity()).isEqualTo(Severity.NOTE);
+              assertThat(f.arguments().getFirst()).isEqualTo("gas line");
+              assertThat(f.measured()).isEqualTo(144);
+              assertThat(f.limit()).isEqualTo(120);
+            });
+  }
+
+  @Case(Case.Kind.JUST_INSIDE)
+  @Test
+  void aPanelAsLongAsTheToleranceLetsItBeHoldsTheZone() {
+    assertThat(across(120.4).findings("C1")).isEmpty();
+  }
+
+  @Case(Case.Kind.JUST_OUTSIDE)
+  @Test
+  void beyondThatNoPanelHoldsIt() {
+    // 121 in across: 121 cos 30 + 36 sin 30 is more than 121, so no turned panel is shorter.
+    assertThat(across(121).findings("C1")).hasSize(1);
+  }
+
+  @Test
+  void aPanelTurnedAgainstASlimZoneMayBeShorterThanIt() {
+    // 130 cos 30 + 2 sin 30 is 113.6 in: no argument shows that 120 will not do.
+    Sketch slim =
+        Sketch.rectangle(130, 300)
+            .spacing(120)
+            .keepClear("wire", -10, 149, 140, 149, 140, 151, -10, 151);
+    assertThat(slim.findings("C1")).isEmpty();
+  }
+
+  @Test
+  void aWideZoneAmidTheSlabIsNamedToo() {
+    Sketch pool =
+        Sketch.rectangle(400, 400)
+            .spacing(120)
+            .keepClear("", 120, 120, 264, 120, 264, 264, 120, 264);
+    assertThat(pool.findings("C1"))
+        .extracting(Finding::key)
+        .containsExactly("check.c1.zoneUnnamed");
+  }
+
+  @Test
+  void whereALockedJointCrossesTheZoneItIsNoClash() {
+    assertThat(across(144).joint(72, 0, 72, 300).locked().findings("C1")).isEmpty();
+  }
 }
