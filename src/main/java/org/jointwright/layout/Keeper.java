@@ -38,18 +38,25 @@ final class Keeper {
 
   private final Layout before;
   private final Plan now;
+  private final boolean marked;
   private final Map<String, Slab> old = new LinkedHashMap<>();
   private final Map<String, Slab> laid = new LinkedHashMap<>();
   private final Map<String, List<Refit.Kept>> kept = new LinkedHashMap<>();
 
-  private Keeper(Layout before, Plan now) {
+  private Keeper(Layout before, Plan now, boolean marked) {
     this.before = before;
     this.now = now;
+    this.marked = marked;
   }
 
-  /** The layout before on the plan now; empty where its pattern no longer fits. */
+  /**
+   * The layout before on the plan now; empty where its pattern no longer fits. Where a limit leaves
+   * no room for whole inches, lines stand where they divide best.
+   */
   static Optional<Layout> refit(Layout before, Plan now) {
-    return new Keeper(before, now).fitted();
+    return new Keeper(before, now, /* marked= */ true)
+        .fitted()
+        .or(() -> new Keeper(before, now, /* marked= */ false).fitted());
   }
 
   private Optional<Layout> fitted() {
@@ -80,7 +87,8 @@ final class Keeper {
             boxes,
             targets(before.plan(), was, old),
             targets(now, slab, laid),
-            now.unit().isMetric());
+            now.unit().isMetric(),
+            marked);
     Optional<List<Refit.Kept>> fitted = Refit.of(asked);
     if (fitted.isEmpty()) {
       return false;

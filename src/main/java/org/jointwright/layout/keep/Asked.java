@@ -15,6 +15,8 @@ import org.jointwright.shape.Point;
  *     joints, ends of features, joints that are there already
  * @param targetsNow the same as they are, in the same order
  * @param metric whether marks stand at whole 10 mm rather than whole inches
+ * @param marked whether ends that stood at whole inches are brought to such again; else they stand
+ *     where they divide best
  */
 public record Asked(
     Slab before,
@@ -22,7 +24,8 @@ public record Asked(
     List<BoxOut> boxes,
     List<Point> targetsBefore,
     List<Point> targetsNow,
-    boolean metric) {
+    boolean metric,
+    boolean marked) {
   /** Copies the lists. */
   public Asked {
     boxes = List.copyOf(boxes);

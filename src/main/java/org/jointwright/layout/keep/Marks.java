@@ -13,10 +13,16 @@ final class Marks {
   private static final double TIE = 1e-6;
 
   private final double step;
+  private final boolean bring;
 
-  /** Marks for inches, or for whole 10 mm. */
-  Marks(boolean metric) {
+  /**
+   * Marks for inches, or for whole 10 mm.
+   *
+   * @param bring whether ends are brought to them
+   */
+  Marks(boolean metric, boolean bring) {
     step = metric ? 10 / 25.4 : 1;
+    this.bring = bring;
   }
 
   double step() {
@@ -40,6 +46,9 @@ final class Marks {
       return node.along();
     }
     double best = ideal;
+    if (!bring) {
+      return best;
+    }
     double least = Double.POSITIVE_INFINITY;
     double nearest = Double.POSITIVE_INFINITY;
     for (boolean fromEnd : new boolean[] {false, true}) {

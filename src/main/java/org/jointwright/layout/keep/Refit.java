@@ -75,7 +75,8 @@ public final class Refit {
       }
     }
     List<Strand> strands = Web.of(tracks, nodes.all());
-    Solver solver = new Solver(rims.get(), nodes.all(), strands, asked.metric());
+    Marks marks = new Marks(asked.metric(), asked.marked());
+    Solver solver = new Solver(rims.get(), nodes.all(), strands, marks);
     if (!solver.solve(asked.targetsBefore(), asked.targetsNow())) {
       return Optional.empty();
     }

@@ -30,11 +30,10 @@ final class Solver {
   private final Lines lines;
   private boolean broken;
 
-  Solver(Rims rims, List<Node> nodes, List<Strand> strands, boolean metric) {
+  Solver(Rims rims, List<Node> nodes, List<Strand> strands, Marks marks) {
     this.stretches = rims.stretches();
     this.nodes = nodes;
     this.strands = strands;
-    Marks marks = new Marks(metric);
     this.anchors = new Anchors(stretches, marks, nodes);
     this.lines = new Lines(stretches, anchors, marks);
   }
