@@ -53,7 +53,7 @@ public final class UserMarks {
       double to = Math.min(1, f.to() / edge.length());
       if (to > from) {
         Path on = Path.of(view.on(edge.part(from, to)));
-        marks.add(line(Role.FEATURE, new Path(Offsets.of(on, off)), pens));
+        marks.addAll(bar(new Path(Offsets.of(on, off)), pens));
       }
     }
   }
@@ -88,15 +88,35 @@ public final class UserMarks {
     return marks;
   }
 
+  /** A hollow bar, so that nobody takes it for a joint or a side, as a feature is drawn with. */
+  public static List<Mark> bar(Path path, Pens pens) {
+    double wide = 1.6 * pens.outline();
+    double wall = pens.thin();
+    List<Mark> marks = new ArrayList<>(List.of(Mark.Line.of(path, wide, Role.FEATURE)));
+    if (path.length() > 3 * wall && wide > 3 * wall) {
+      marks.add(Mark.Line.of(shorter(path, wall), wide - 2 * wall, Role.PAPER));
+    }
+    return marks;
+  }
+
+  /** A path without so much of it at either end, as far as its end edges are longer. */
+  private static Path shorter(Path path, double by) {
+    List<Edge> edges = new ArrayList<>(path.edges());
+    Edge first = edges.getFirst();
+    edges.set(0, first.part(Math.min(0.4, by / first.length()), 1));
+    Edge last = edges.getLast();
+    edges.set(edges.size() - 1, last.part(0, 1 - Math.min(0.4, by / last.length())));
+    return new Path(edges);
+  }
+
   /**
    * A line as one of these is drawn with.
    *
-   * @param role {@link Role#FEATURE}, {@link Role#GIVEN} or {@link Role#ZONE}
+   * @param role {@link Role#GIVEN} or {@link Role#ZONE}
    */
   public static Mark.Line line(Role role, Path path, Pens pens) {
     double t = pens.thin();
     return switch (role) {
-      case FEATURE -> Mark.Line.of(path, 1.6 * pens.outline(), role);
       case GIVEN -> new Mark.Line(path, pens.contraction(), List.of(7 * t, 5 * t), role);
       case ZONE -> new Mark.Line(path, t, List.of(6 * t, 3 * t, t, 3 * t), role);
       default -> throw new IllegalArgumentException(role + " is nothing that the user told");

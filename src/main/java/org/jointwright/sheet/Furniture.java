@@ -18,6 +18,11 @@ import org.jointwright.shape.Ring;
 final class Furniture {
   private static final double ROW = 7;
 
+  /** How long a line is drawn in the strip, and how far it stands from the next, millimetres. */
+  private static final double SAMPLE = 11;
+
+  private static final double GAP = 5;
+
   private final Facts facts;
   private final Scale scale;
   private final View view;
@@ -87,15 +92,33 @@ final class Furniture {
     double x = box.minX();
     marks.add(bar(new Point(x, box.minY())));
     x += barLength() + 14;
-    for (Legend line : Legend.of(facts)) {
-      double wide = 14 + Type.NOTE.width(line.name()) + 5;
-      if (x + wide <= box.maxX() - 13) {
-        marks.add(sample(line, new Point(x, box.minY() + 5), 11));
-        x += wide;
-      }
-    }
+    marks.addAll(rows(Legend.of(facts), new Box(x, box.minY(), box.maxX() - 13, box.maxY())));
     marks.add(needle(new Point(box.maxX() - 13, box.minY()), 0.62));
     return marks;
+  }
+
+  /** The lines of the legend side by side; in two rows where one is too short for them. */
+  private static List<Mark> rows(List<Legend> lines, Box room) {
+    double whole = lines.stream().mapToDouble(Furniture::wide).sum();
+    int inRow = room.minX() + whole - GAP <= room.maxX() ? lines.size() : (lines.size() + 1) / 2;
+    List<Mark> marks = new ArrayList<>();
+    double x = room.minX();
+    for (int i = 0; i < inRow; i++) {
+      double wide = wide(lines.get(i));
+      double up = inRow == lines.size() ? 5 : 2.5;
+      marks.add(sample(lines.get(i), new Point(x, room.minY() + up), SAMPLE));
+      if (i + inRow < lines.size()) {
+        Legend below = lines.get(i + inRow);
+        marks.add(sample(below, new Point(x, room.minY() + up + ROW), SAMPLE));
+        wide = Math.max(wide, wide(below));
+      }
+      x += wide;
+    }
+    return marks;
+  }
+
+  private static double wide(Legend line) {
+    return SAMPLE + 3 + Type.NOTE.width(line.name()) + GAP;
   }
 
   private static double legendWidth(List<Legend> lines) {

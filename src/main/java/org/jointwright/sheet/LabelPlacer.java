@@ -25,6 +25,9 @@ import org.jointwright.shape.Point;
 /** Places letters, numbers and names on the plan, each where nothing else stands. */
 final class LabelPlacer {
 
+  /** How far apart the middles of two letters stand where there is room, millimetres. */
+  private static final double APART = 9.5;
+
   /** How far apart the places along a joint are tried, millimetres. */
   private static final double STEP = 3;
 
@@ -32,6 +35,7 @@ final class LabelPlacer {
   private final View view;
   private final Ground ground;
   private final double number;
+  private final List<Point> letters = new ArrayList<>();
   private double loss;
 
   /**
@@ -57,7 +61,18 @@ final class LabelPlacer {
   }
 
   private Mark.Words letter(String letter, Point corner) {
-    for (double reach : new double[] {4.6, 5.6, 6.8, 8, 10, 13, 16, 20}) {
+    // Letters side by side read as one word; where there is room, they stand apart.
+    return letter(letter, corner, APART, new double[] {4.6, 5.6, 6.8, 8})
+        .or(() -> letter(letter, corner, 0, new double[] {4.6, 5.6, 6.8, 8, 10, 13, 16, 20}))
+        .orElseGet(
+            () -> {
+              loss += 20;
+              return Type.CORNER_TIGHT.at(corner.x(), corner.y() - 2, letter, Anchor.MIDDLE);
+            });
+  }
+
+  private Optional<Mark.Words> letter(String letter, Point corner, double apart, double[] reaches) {
+    for (double reach : reaches) {
       for (Type type : List.of(Type.CORNER, Type.CORNER_TIGHT)) {
         for (int i = 0; i < 24; i++) {
           // Diagonal places first: they are clear of both sides and of their chains.
@@ -65,14 +80,14 @@ final class LabelPlacer {
           Point middle = corner.plus(new Point(reach, 0).turned(angle));
           Mark.Words words =
               type.at(middle.x(), middle.y() + type.capital / 2, letter, Anchor.MIDDLE);
-          if (ground.isFree(words)) {
-            return words;
+          if (ground.isFree(words) && letters.stream().allMatch(l -> l.distance(middle) >= apart)) {
+            letters.add(middle);
+            return Optional.of(words);
           }
         }
       }
     }
-    loss += 20;
-    return Type.CORNER_TIGHT.at(corner.x(), corner.y() - 2, letter, Anchor.MIDDLE);
+    return Optional.empty();
   }
 
   /** How much is not as good as it should be: numbers on leaders, labels on other things. */

@@ -52,7 +52,7 @@ record Legend(String name, Sample sample) {
             .map(k -> name(k, facts))
             .collect(Collectors.joining(", "));
     if (!features.isEmpty()) {
-      lines.add(told(features, Role.FEATURE));
+      lines.add(new Legend(features, p -> UserMarks.bar(p, Pens.PAPER)));
     }
     return lines;
   }

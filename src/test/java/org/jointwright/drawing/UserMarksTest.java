@@ -40,9 +40,13 @@ class UserMarksTest {
         EdgeSetting.OPEN.withFeatures(List.of(Feature.of(FeatureKind.GARAGE_DOOR, 24, 216)));
     List<Mark.Line> lines = drawn(with(SLAB.withEdges(java.util.Map.of(2, door))));
 
-    assertThat(lines).hasSize(1);
+    assertThat(lines).hasSize(2);
     Mark.Line bar = lines.getFirst();
     assertThat(bar.role()).isEqualTo(Role.FEATURE);
+    Mark.Line hollow = lines.getLast();
+    assertThat(hollow.role()).as("hollow: no joint and no side").isEqualTo(Role.PAPER);
+    assertThat(hollow.width()).isLessThan(bar.width() - Pens.SCREEN.thin());
+    assertThat(hollow.path().length()).isLessThan(bar.path().length() - Pens.SCREEN.thin());
     // The top edge runs from right to left at y = 120, so at -120 on the paper; inside is below.
     assertThat(bar.path().start().distance(p(216, -120 + Pens.SCREEN.fillerLeast())))
         .isLessThan(1e-9);

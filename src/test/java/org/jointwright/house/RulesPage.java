@@ -12,6 +12,7 @@ import org.jointwright.check.Check;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthPrinter;
+import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.practice.Cited;
@@ -73,10 +74,20 @@ final class RulesPage {
 
   private static String value(Object value) {
     return switch (value) {
-      case Length length -> LengthPrinter.print(length, Rounding.SIXTEENTH_INCH);
+      case Length length ->
+          LengthPrinter.print(
+              length, isMetric(length) ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH);
       case List<?> list -> list.stream().map(RulesPage::value).collect(Collectors.joining(", "));
       default -> value.toString();
     };
+  }
+
+  /** Whether it is whole millimetres and no figure of a tape in inches. */
+  private static boolean isMetric(Length length) {
+    double sixteenths = length.inches() * 16;
+    double millimetres = length.in(LengthUnit.MILLIMETRE);
+    return Math.abs(sixteenths - Math.rint(sixteenths)) > 1e-6
+        && Math.abs(millimetres - Math.rint(millimetres)) < 1e-6;
   }
 
   private static String sources(List<Cited> sources) {

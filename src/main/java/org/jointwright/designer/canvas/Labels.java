@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
@@ -39,6 +40,10 @@ final class Labels {
   private static final double NAME = 15;
   private static final double QUIET = 13;
   private static final double SMALL_OPENING = 64;
+
+  /** How far off its line a number stands where there is no room on it; pixels. */
+  private static final double[] OFF = {10, 18, 28, 40};
+
   private static final double[] ALONG = {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75, 0.18, 0.82};
 
   private final Layout layout;
@@ -194,7 +199,32 @@ final class Labels {
     }
     places
         .takeFirst(wanted)
-        .ifPresent(box -> marks.add(Tags.tag(box.centre(), number, item.work(), capital)));
+        .ifPresentOrElse(
+            box -> marks.add(Tags.tag(box.centre(), number, item.work(), capital)),
+            () -> led(path, size, foot -> Tags.tag(foot, number, item.work(), capital)));
+  }
+
+  /** A number that finds no room on its line stands beside it, with a leader to it. */
+  private void led(Path path, Point size, Function<Point, Mark> tag) {
+    for (double off : OFF) {
+      for (double share : ALONG) {
+        Point foot = at(path, share);
+        Point across = heading(path, share).left();
+        for (Point way : List.of(across, across.times(-1))) {
+          double reach = Math.abs(way.x()) * size.x() / 2 + Math.abs(way.y()) * size.y() / 2;
+          Point to = foot.plus(way.times(off + reach));
+          if (places.takeFirst(List.of(around(to, size.x() + 2, size.y() + 2))).isPresent()) {
+            marks.add(Mark.Line.of(Path.straight(foot, to), 1, Role.CONTRACTION));
+            marks.add(tag.apply(to));
+            return;
+          }
+        }
+      }
+    }
+  }
+
+  private static Point heading(Path path, double share) {
+    return at(path, Math.min(1, share + 0.01)).minus(at(path, share - 0.01)).unit();
   }
 
   /** Off the sides of a box-out, between its joints: on its line the number would cover it. */
