@@ -49,11 +49,17 @@ public record Answer(Plan asked, Layout layout, Judgement judgement) {
 
   /**
    * Joints as good as can be while a hand drags: the pattern that was there fitted to the plan, or,
-   * where that does not fit any more, what is found with a fraction of the effort.
+   * where that does not fit any more, what is found with a fraction of the effort. Not where fixed
+   * objects stand in the plan: choosing their box-outs takes most of either effort, so that a first
+   * answer would come hardly sooner and keep the better one waiting.
+   *
+   * @return empty once {@code goOn} has said no, and where no answer comes sooner than the better
+   *     one
    */
   public static Optional<Answer> first(Plan plan, Optional<Layout> before, BooleanSupplier goOn) {
     Optional<Layout> kept = before.flatMap(b -> LayoutEngine.refit(b, plan));
-    return judged(plan, kept.isPresent() ? kept : LayoutEngine.first(plan, goOn), goOn);
+    boolean isSoon = kept.isEmpty() && plan.fixed().isEmpty();
+    return judged(plan, isSoon ? LayoutEngine.first(plan, goOn) : kept, goOn);
   }
 
   private static Optional<Answer> judged(Plan plan, Optional<Layout> laid, BooleanSupplier goOn) {

@@ -2,6 +2,7 @@ package org.jointwright.file;
 
 import org.jointwright.file.json.Json;
 import org.jointwright.measure.Length;
+import org.jointwright.plan.Pour;
 import org.jointwright.plan.Sizes;
 
 /** What a length may be. Bounds of sense, not of good practice: checks judge that. */
@@ -21,7 +22,7 @@ enum Bounds {
   /** Where a feature of an edge starts or ends. */
   ALONG_EDGE(0, Sizes.LONGEST, "2 ft", "600 mm", "file.distanceOutOfBounds"),
   /** Width of a strip that is poured at a time: a crew's board, or a machine. */
-  STRIP(24, 2400, "12 ft", "3.6 m", "file.stripOutOfBounds");
+  STRIP(Pour.NARROWEST.inches(), Pour.WIDEST.inches(), "12 ft", "3.6 m", "file.stripOutOfBounds");
 
   private final double least;
   private final double most;

@@ -16,11 +16,6 @@ import org.jointwright.plan.Pour;
 
 /** Reads and writes how much is poured at a time. */
 final class PourFile {
-  /** Less is mixed by hand, and more is no flatwork; either is a slip of the figure. */
-  private static final Volume LEAST = Volume.cubicYards(0.1);
-
-  private static final Volume MOST = Volume.cubicYards(10_000);
-
   private PourFile() {}
 
   static Pour read(Reading reading, Fields f) {
@@ -43,14 +38,14 @@ final class PourFile {
       return read;
     }
     Volume volume = read.get();
-    if (volume.compareTo(LEAST) < 0 || volume.compareTo(MOST) > 0) {
+    if (volume.compareTo(Pour.LEAST) < 0 || volume.compareTo(Pour.MOST) > 0) {
       reading.problem(
           place,
           value,
           "file.pourOutOfBounds",
           Fields.shown(value),
-          VolumePrinter.print(LEAST, system),
-          VolumePrinter.print(MOST, system));
+          VolumePrinter.print(Pour.LEAST, system),
+          VolumePrinter.print(Pour.MOST, system));
       return Optional.empty();
     }
     f.keepTyped("most", value, volume.cubicInches());

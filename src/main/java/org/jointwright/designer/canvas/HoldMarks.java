@@ -43,6 +43,7 @@ final class HoldMarks {
                 case Hold.HeldJoint joint -> h.joint(joint);
                 case Hold.HeldCorner corner -> h.corner(corner);
                 case Hold.HeldFixed fixed -> h.picked();
+                case Hold.HeldFeature feature -> h.picked();
               }
             },
             h::picked);
@@ -70,7 +71,6 @@ final class HoldMarks {
   }
 
   private void picked() {
-    marks.addAll(PickMarks.picked(desk.plan(), desk.picked(), view));
     switch (desk.picked()) {
       case Pick.AtJoint pick ->
           Picks.joint(desk.plan(), pick)
@@ -82,9 +82,10 @@ final class HoldMarks {
                     marks.addAll(JointTape.picked(desk, pick.slab(), j, words));
                   });
       case Pick.AtEdge pick ->
-          PickMarks.edge(desk.plan(), pick)
+          Picks.edge(desk.plan(), pick.edge())
               .ifPresent(e -> marks.addAll(SideTape.beside(e, view, words, 22)));
       case Pick.AtCorner pick -> sides(pick.corner(), 22);
+      case Pick.AtFeature pick -> marks.addAll(FeatureTape.of(desk.plan(), pick, view, words));
       default -> {}
     }
   }

@@ -2,7 +2,6 @@ package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.drawing.Mark;
@@ -11,7 +10,6 @@ import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Plan;
-import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -47,18 +45,26 @@ final class PickMarks {
               .map(s -> line(new Path(s.ring().edges()), view, picked, false))
               .orElse(List.of());
       case Pick.AtEdge e ->
-          edge(plan, e).map(x -> line(Path.of(x), view, picked, true)).orElse(List.of());
+          Picks.edge(plan, e.edge())
+              .map(x -> line(Path.of(x), view, picked, true))
+              .orElse(List.of());
       case Pick.AtJoint j ->
           Picks.joint(plan, j).map(x -> line(x.path(), view, picked, true)).orElse(List.of());
+      case Pick.AtFeature f ->
+          Picks.along(plan, f).map(x -> line(Path.of(x), view, picked, true)).orElse(List.of());
+      case Pick.AtZone z ->
+          plan.slab(z.slab())
+              .filter(s -> z.zone() < s.keepClear().size())
+              .map(s -> s.keepClear().get(z.zone()).outline().ring())
+              .map(r -> line(new Path(r.edges()), view, picked, false))
+              .orElse(List.of());
+      case Pick.AtGiven g ->
+          g.joint() < plan.given().size()
+              ? line(plan.given().get(g.joint()).path(), view, picked, true)
+              : List.of();
       case Pick.AtCorner c ->
           Picks.vertex(plan, c.corner()).map(p -> corner(view.on(p), picked)).orElse(List.of());
     };
-  }
-
-  static Optional<Edge> edge(Plan plan, Pick.AtEdge pick) {
-    return Picks.outline(plan, pick.edge())
-        .filter(o -> pick.edge().index() < o.vertices().size())
-        .map(o -> o.ring().edges().get(pick.edge().index()));
   }
 
   /** A line on its halo. */

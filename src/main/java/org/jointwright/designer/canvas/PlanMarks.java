@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
@@ -26,6 +27,18 @@ public final class PlanMarks {
     return layout.plan().slabs().isEmpty()
         ? List.of()
         : List.of(PlanDrawing.of(layout, desk.viewport().view(), Pens.SCREEN));
+  }
+
+  /** What is picked, unless it moves: under what is written, so that its halo covers no figure. */
+  public static List<Mark> picked(Desk desk) {
+    boolean isMoving =
+        desk.hand()
+            .hold()
+            .filter(h -> h instanceof Hold.HeldJoint || h instanceof Hold.HeldCorner)
+            .isPresent();
+    return isMoving || desk.draft().isPresent()
+        ? List.of()
+        : PickMarks.picked(desk.plan(), desk.picked(), desk.viewport().view());
   }
 
   /** The marks of what is written on it, of the findings' flags, of scale and north. */

@@ -3,6 +3,7 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.app.CornerTips;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Soundness;
@@ -42,17 +43,21 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
             "corner-angle",
             words.say("window.corner.angle"),
             words.say("window.degrees", Math.round(180 - turn))));
-    List<Deed> deeds =
-        n > 3
-            ? List.of(
-                Deed.of("take-out", words.say("window.deed.takeOut"), CornerFacts.without(corner)))
-            : List.of();
-    return Facts.saying(
-        names.corner(at),
-        words.say("window.kind.corner"),
-        rows,
-        deeds,
-        List.of(words.say("window.corner.drag")));
+    List<Deed> deeds = new ArrayList<>();
+    List<String> said = new ArrayList<>();
+    CornerTip tip = new CornerTip(desk.plan(), corner, words);
+    if (corner.ring() == Ref.OUTLINE && turn > 0) {
+      rows.add(tip.row());
+      tip.offer().ifPresent(deeds::add);
+      if (CornerTips.isWorthIt(180 - turn)) {
+        said.add(words.say("window.corner.sharp"));
+      }
+    }
+    if (n > 3) {
+      deeds.add(Deed.of("take-out", words.say("window.deed.takeOut"), CornerFacts.without(corner)));
+    }
+    said.add(words.say("window.corner.drag"));
+    return Facts.saying(names.corner(at), words.say("window.kind.corner"), rows, deeds, said);
   }
 
   private Row length(String id, Names names, Edge e) {

@@ -12,6 +12,7 @@ import org.jointwright.designer.state.SideLength;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Feature;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -83,7 +84,8 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
   }
 
   private List<Deed> deeds(Edge e) {
-    return List.of(
+    List<Deed> deeds = new ArrayList<>();
+    deeds.add(
         Deed.of(
             "add-corner",
             words.say("window.deed.addCorner"),
@@ -91,6 +93,26 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
                 d.edited(new SlabEdit.AddCorner(edge, Vertex.at(e.at(0.5))))
                     .picking(
                         new Pick.AtCorner(new Ref(edge.slab(), edge.ring(), edge.index() + 1)))));
+    if (e.length() >= 2 * Feature.SHORTEST) {
+      deeds.add(
+          Deed.of(
+              "add-feature",
+              words.say("window.deed.addFeature"),
+              d -> FeatureFacts.added(d, edge)));
+    }
+    List<Feature> features = setting(desk.plan(), edge).features();
+    for (int i = 0; i < features.size(); i++) {
+      Pick.AtFeature pick = new Pick.AtFeature(edge, i);
+      Feature f = features.get(i);
+      String label =
+          words.say(
+              "window.deed.toFeature",
+              FeatureFacts.kind(f.kind(), words),
+              Length.inches(f.from()),
+              Length.inches(f.to()));
+      deeds.add(Deed.of("feature-" + (i + 1), label, d -> d.picking(pick)));
+    }
+    return deeds;
   }
 
   private String against(Against against) {

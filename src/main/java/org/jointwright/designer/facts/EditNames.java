@@ -1,7 +1,6 @@
 package org.jointwright.designer.facts;
 
 import org.jointwright.designer.state.Picks;
-import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
@@ -33,7 +32,9 @@ public final class EditNames {
       case SlabEdit slab -> slab(slab, before, words);
       case JointEdit joint -> joint(joint, before, words);
       case FeatureEdit.Add add ->
-          words.say("window.did.addFeature", feature(add.feature().kind(), words));
+          words.say("window.did.addFeature", FeatureFacts.kind(add.feature().kind(), words));
+      case FeatureEdit.Change change ->
+          words.say("window.did.changeFeature", FeatureFacts.kind(change.to().kind(), words));
       case FeatureEdit.Remove remove -> words.say("window.did.removeFeature");
       case ZoneEdit.Add add ->
           add.zone().name().isEmpty()
@@ -62,6 +63,7 @@ public final class EditNames {
               ? words.say("window.did.sideLength")
               : words.say("window.did.moveOpening");
       case FixedEdit.Remove remove -> words.say("window.did.changeFixed", remove.id());
+      case ZoneEdit.Remove remove -> words.say("window.did.nameZone");
       default -> of(together.edits().getFirst(), before, words);
     };
   }
@@ -86,16 +88,6 @@ public final class EditNames {
       case SlabEdit.SetPreference set -> words.say("window.did.preference", set.id());
       case SlabEdit.AddOpening add -> words.say("window.did.addOpening");
       case SlabEdit.RemoveOpening remove -> words.say("window.did.removeOpening");
-    };
-  }
-
-  private static String feature(FeatureKind kind, Words words) {
-    return switch (kind) {
-      case GARAGE_DOOR -> words.say("window.feature.garageDoor");
-      case DOOR -> words.say("window.feature.door");
-      case STEP -> words.say("window.feature.step");
-      case WALK -> words.say("window.feature.walk");
-      case OTHER -> words.say("window.feature.other");
     };
   }
 

@@ -13,7 +13,7 @@ public final class FactsOf {
   public static Facts desk(Desk desk, Words words) {
     Facts job = new JobFacts(desk, words).facts();
     if (desk.draft().isPresent()) {
-      return new DraftFacts(words).facts();
+      return new DraftFacts(desk.draft().get().what(), words).facts();
     }
     if (desk.sight().step() == Step.SHEETS) {
       return new SheetFacts(desk, words).facts();
@@ -30,6 +30,9 @@ public final class FactsOf {
               .fixedObject(f.id())
               .map(x -> new FixedFacts(desk, x, words).facts())
               .orElse(job);
+      case Pick.AtFeature f -> new FeatureFacts(desk, f, words).facts().orElse(job);
+      case Pick.AtZone z -> new GroundFacts(desk, words).zone(z).orElse(job);
+      case Pick.AtGiven g -> new GroundFacts(desk, words).given(g).orElse(job);
       case Pick.AtOpening o -> new OpeningFacts(desk, o, words).facts().orElse(job);
     };
   }

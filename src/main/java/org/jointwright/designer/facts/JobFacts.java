@@ -2,6 +2,7 @@ package org.jointwright.designer.facts;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.measure.Area;
@@ -25,8 +26,16 @@ record JobFacts(Desk desk, Words words) {
       rows.add(
           new Row.Shown("job-area", words.say("window.job.area"), words.print(new Area(area))));
     }
-    List<Deed> deeds =
-        List.of(Deed.of("draw-slab", words.say("window.deed.drawSlab"), Drafting::begin));
+    List<Deed> deeds = new ArrayList<>();
+    deeds.add(Deed.of("draw-slab", words.say("window.deed.drawSlab"), Drafting::begin));
+    if (!desk.plan().slabs().isEmpty()) {
+      rows.addAll(new PourRows(desk, words).rows());
+      deeds.add(
+          Deed.of(
+              "draw-old-joint",
+              words.say("window.deed.drawOldJoint"),
+              d -> Drafting.begin(d, Drawn.OLD_JOINT)));
+    }
     List<String> why =
         desk.plan().slabs().isEmpty()
             ? List.of(words.say("window.job.begin"), words.say("window.job.examples"))

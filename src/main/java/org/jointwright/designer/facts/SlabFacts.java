@@ -3,7 +3,9 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
 import org.jointwright.measure.Area;
@@ -43,6 +45,9 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             "slab-area",
             words.say("window.slab.area"),
             words.print(new Area(slab.region().area()))));
+    if (desk.sight().step() == Step.JOINTS) {
+      rows.add(new LaidForRow(desk.plan(), slab, words).row());
+    }
     return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), List.of());
   }
 
@@ -83,6 +88,9 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
               "add-fixed",
               words.say("window.deed.addFixed"),
               d -> Additions.fixed(d, slab.id(), words.say("window.fixed.name"))));
+      deeds.add(
+          Deed.of(
+              "draw-zone", words.say("window.deed.drawZone"), d -> Drafting.begin(d, Drawn.ZONE)));
     }
     deeds.add(
         Deed.of(

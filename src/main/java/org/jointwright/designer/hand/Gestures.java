@@ -27,6 +27,9 @@ public final class Gestures {
       case Pick.WholeSlab s -> new PickUp(s);
       case Pick.AtEdge e -> new PickUp(e);
       case Pick.AtOpening o -> new PickUp(o);
+      case Pick.AtFeature f -> MoveFeature.of(desk, f, pointer);
+      case Pick.AtZone z -> new PickUp(z);
+      case Pick.AtGiven g -> new PickUp(g);
     };
   }
 

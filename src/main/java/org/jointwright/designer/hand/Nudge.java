@@ -36,6 +36,9 @@ public final class Nudge {
       case Pick.Nothing n -> desk;
       case Pick.AtEdge e -> desk;
       case Pick.AtOpening o -> desk;
+      case Pick.AtFeature f -> desk;
+      case Pick.AtZone z -> desk;
+      case Pick.AtGiven g -> desk;
     };
   }
 

@@ -3,6 +3,8 @@ package org.jointwright.designer.hand;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Picks;
+import org.jointwright.plan.Feature;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
@@ -12,11 +14,17 @@ import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
 
 /** Finds what lies under the pointer. */
 public final class UnderPointer {
   private static final double CORNER = 10;
   private static final double LINE = 7;
+
+  /** From where to where inside its side a mark is taken hold of; pixels. */
+  private static final double MARK_NEAR = 3;
+
+  private static final double MARK_FAR = 12;
 
   private final Plan plan;
   private final Point at;
@@ -36,7 +44,15 @@ public final class UnderPointer {
     UnderPointer u = new UnderPointer(desk.plan(), at, desk.viewport().inches(1));
     return switch (desk.sight().step()) {
       case OUTLINE ->
-          u.corner().or(u::edge).or(u::fixed).or(u::opening).or(u::slab).orElse(Pick.NOTHING);
+          u.corner()
+              .or(u::feature)
+              .or(u::edge)
+              .or(u::fixed)
+              .or(u::opening)
+              .or(u::given)
+              .or(u::zone)
+              .or(u::slab)
+              .orElse(Pick.NOTHING);
       case SECTION -> u.slab().orElse(Pick.NOTHING);
       case JOINTS -> u.joint().or(u::slab).orElse(Pick.NOTHING);
       case SHEETS -> Pick.NOTHING;
@@ -78,6 +94,63 @@ public final class UnderPointer {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** A mark is drawn just inside its side, and so is taken hold of there; the side beyond it. */
+  private Optional<Pick> feature() {
+    for (Slab s : plan.slabs()) {
+      for (int ring = Ref.OUTLINE; ring < s.openings().size(); ring++) {
+        Outline o = ring == Ref.OUTLINE ? s.outline() : s.openings().get(ring).outline();
+        for (int i = 0; i < o.vertices().size(); i++) {
+          Ref ref = new Ref(s.id(), ring, i);
+          Optional<Pick> found = featureOf(s, ref, o.ring().edges().get(i));
+          if (found.isPresent()) {
+            return found;
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Pick> featureOf(Slab slab, Ref ref, Edge edge) {
+    double off = edge.distance(at);
+    if (off < MARK_NEAR * pixel || off > MARK_FAR * pixel || !slab.region().contains(at)) {
+      return Optional.empty();
+    }
+    double along = edge.nearest(at) * edge.length();
+    for (int n = 0; ; n++) {
+      Pick.AtFeature pick = new Pick.AtFeature(ref, n);
+      Optional<Feature> f = Picks.feature(plan, pick);
+      if (f.isEmpty()) {
+        return Optional.empty();
+      }
+      double end = LINE * pixel;
+      if (along >= f.get().from() - end && along <= f.get().to() + end) {
+        return Optional.of(pick);
+      }
+    }
+  }
+
+  private Optional<Pick> given() {
+    for (int i = 0; i < plan.given().size(); i++) {
+      if (plan.given().get(i).path().distance(at) <= LINE * pixel) {
+        return Optional.of(new Pick.AtGiven(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Pick> zone() {
+    for (Slab s : plan.slabs()) {
+      for (int i = 0; i < s.keepClear().size(); i++) {
+        Ring ring = s.keepClear().get(i).outline().ring();
+        if (ring.contains(at) || ring.distance(at) <= LINE * pixel) {
+          return Optional.of(new Pick.AtZone(s.id(), i));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<Pick> joint() {

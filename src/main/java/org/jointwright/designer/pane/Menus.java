@@ -10,7 +10,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import org.jointwright.designer.facts.HeadFacts;
+import org.jointwright.designer.facts.Marking;
 import org.jointwright.designer.facts.TakeOut;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Notice;
@@ -59,6 +61,11 @@ final class Menus {
             redo,
             new SeparatorMenuItem(),
             item("drawSlab", ctrl(KeyCode.D), e -> board.change(Drafting::begin)),
+            item("drawZone", null, e -> draw(Drawn.ZONE)),
+            item("drawOldJoint", null, e -> draw(Drawn.OLD_JOINT)),
+            item("markSide", null, e -> board.change(d -> Marking.side(d))),
+            item("cutTip", null, e -> board.change(d -> Marking.tip(d, board.words()))),
+            item("pour", null, e -> board.change(Marking::pour)),
             item("takeOut", null, e -> board.change(d -> TakeOut.picked(d, board.words()))));
     board.watch(
         d -> {
@@ -69,6 +76,10 @@ final class Menus {
           redo.setText(named("window.bar.redo", "window.menu.redo", head.redo()));
         });
     return menu;
+  }
+
+  private void draw(Drawn what) {
+    board.change(d -> Drafting.begin(d, what));
   }
 
   private String named(String key, String bare, java.util.Optional<String> what) {

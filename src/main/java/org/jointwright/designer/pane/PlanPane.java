@@ -94,6 +94,7 @@ public final class PlanPane extends Region {
       Painter painter = painter(pen);
       painter.paint(PlanMarks.plan(desk));
       painter.wash(BrokenPanels.of(desk), BrokenPanels.STRENGTH);
+      painter.paint(PlanMarks.picked(desk));
       painter.paint(PlanMarks.writing(desk, board.words()));
       painted = Optional.of(desk);
     }
@@ -118,6 +119,8 @@ public final class PlanPane extends Region {
     return a.history() == b.history()
         && a.laying().laid().equals(b.laying().laid())
         && a.picked().equals(b.picked())
+        && a.hand().hold().isPresent() == b.hand().hold().isPresent()
+        && a.draft().isPresent() == b.draft().isPresent()
         && a.viewport().equals(b.viewport());
   }
 }

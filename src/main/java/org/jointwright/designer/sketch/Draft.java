@@ -10,15 +10,26 @@ import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
 /**
- * An outline that is being drawn.
+ * An outline, or a line, that is being drawn.
  *
+ * @param what what it becomes
  * @param placed its vertices so far
  * @param pencil where the pencil stands, once it was seen
  * @param typed the sentence typed so far for the next edge
  */
-public record Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) {
+public record Draft(Drawn what, List<Vertex> placed, Optional<Pencil> pencil, String typed) {
   /** Nothing drawn yet. */
-  public static final Draft EMPTY = new Draft(List.of(), Optional.empty(), "");
+  public static final Draft EMPTY = begun(Drawn.SLAB);
+
+  /** A slab's outline. */
+  public Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) {
+    this(Drawn.SLAB, placed, pencil, typed);
+  }
+
+  /** Nothing drawn yet of what it will be. */
+  public static Draft begun(Drawn what) {
+    return new Draft(what, List.of(), Optional.empty(), "");
+  }
 
   /** Copies the list. */
   public Draft {
@@ -57,17 +68,17 @@ public record Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) 
 
   /** This draft with the pencil elsewhere. */
   public Draft withPencil(Pencil value) {
-    return new Draft(placed, Optional.of(value), typed);
+    return new Draft(what, placed, Optional.of(value), typed);
   }
 
   /** This draft with another sentence. */
   public Draft withTyped(String value) {
-    return new Draft(placed, pencil, value);
+    return new Draft(what, placed, pencil, value);
   }
 
   /** This draft begun at {@code corner}. */
   public Draft begunAt(Point corner) {
-    return new Draft(List.of(Vertex.at(corner)), pencil, typed);
+    return new Draft(what, List.of(Vertex.at(corner)), pencil, typed);
   }
 
   /** This draft with an edge more, which does not close it; the sentence is used up. */
@@ -79,7 +90,7 @@ public record Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) 
       vertices.set(vertices.size() - 1, stroke.vertex());
     }
     vertices.add(Vertex.at(stroke.to()));
-    return new Draft(vertices, Optional.empty(), "");
+    return new Draft(what, vertices, Optional.empty(), "");
   }
 
   /** One step back: the sentence first, then the last corner; empty when nothing is left. */
@@ -95,7 +106,7 @@ public record Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) 
       Vertex end = fewer.getLast();
       fewer.set(fewer.size() - 1, Vertex.at(end.at()));
     }
-    return Optional.of(new Draft(fewer, pencil, ""));
+    return Optional.of(new Draft(what, fewer, pencil, ""));
   }
 
   /** The outline closed by {@code stroke}, counter-clockwise. */

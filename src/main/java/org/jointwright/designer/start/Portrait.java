@@ -72,7 +72,7 @@ public final class Portrait {
         Desk desk = board.desk();
         boolean isReady =
             desk.notice().isPresent()
-                || (desk.laying().laid().isPresent() && !desk.plan().slabs().isEmpty());
+                || (desk.laying().settled().isPresent() && !desk.plan().slabs().isEmpty());
         pulses = isReady ? pulses + 1 : 0;
         if (pulses == 1 && desk.sight().step() != Step.JOINTS) {
           board.change(d -> d.withStep(Step.JOINTS));

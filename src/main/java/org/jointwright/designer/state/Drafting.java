@@ -3,17 +3,12 @@ package org.jointwright.designer.state;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
-import org.jointwright.measure.Area;
-import org.jointwright.measure.Length;
-import org.jointwright.plan.Outline;
-import org.jointwright.plan.Plan;
 import org.jointwright.plan.Sizes;
-import org.jointwright.plan.Slab;
-import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
@@ -23,7 +18,17 @@ public final class Drafting {
 
   /** A desk on which a slab is begun. */
   public static Desk begin(Desk desk) {
-    return desk.withStep(Step.OUTLINE).picking(Pick.NOTHING).withHand(InHand.drawing(Draft.EMPTY));
+    return begin(desk, Drawn.SLAB);
+  }
+
+  /** A desk on which something is begun; what belongs to slabs only where there is one. */
+  public static Desk begin(Desk desk, Drawn what) {
+    if (what != Drawn.SLAB && desk.plan().slabs().isEmpty()) {
+      return desk.told(Notice.trouble("window.notice.slabFirst", List.of()));
+    }
+    return desk.withStep(Step.OUTLINE)
+        .picking(Pick.NOTHING)
+        .withHand(InHand.drawing(Draft.begun(what)));
   }
 
   /** The pencil led to {@code pointer}. */
@@ -97,26 +102,11 @@ public final class Drafting {
             .map(v -> Box.of(v.at(), v.at()))
             .reduce(Box.of(stroke.to(), stroke.to()), Box::with);
     if (Sizes.isTooLong(reach)) {
-      return desk.told(tooLarge());
+      return desk.told(Finished.tooLarge());
     }
-    if (!stroke.closes()) {
-      return inSight(desk.withHand(InHand.drawing(draft.placed(stroke))));
-    }
-    Outline outline = draft.closed(stroke);
-    if (Sizes.isTooLarge(outline.ring())) {
-      return desk.told(tooLarge());
-    }
-    if (!Soundness.isSound(outline)) {
-      return desk.told(Notice.trouble("window.notice.crossing", List.of()));
-    }
-    String id = freeName(desk.plan(), name);
-    Desk closed = desk.letGo().edited(new SlabEdit.Add(Slab.of(id, outline)));
-    return closed.picking(new Pick.WholeSlab(id)).fitted();
-  }
-
-  private static Notice tooLarge() {
-    return Notice.trouble(
-        "window.notice.tooLarge", List.of(), Length.inches(Sizes.LONGEST), new Area(Sizes.LARGEST));
+    return Finished.is(draft, stroke)
+        ? Finished.with(desk, draft, stroke, name)
+        : inSight(desk.withHand(InHand.drawing(draft.placed(stroke))));
   }
 
   /** The paper fitted anew when a corner has gone out of sight. */
@@ -134,13 +124,5 @@ public final class Drafting {
         .map(b -> b.grown(Math.max(b.width(), b.height()) / 3))
         .map(b -> desk.withSight(s -> s.with(s.viewport().fitted(b), true)))
         .orElse(desk);
-  }
-
-  private static String freeName(Plan plan, String name) {
-    String id = name + " " + (plan.slabs().size() + 1);
-    for (int n = plan.slabs().size() + 2; plan.slab(id).isPresent(); n++) {
-      id = name + " " + n;
-    }
-    return id;
   }
 }

@@ -27,6 +27,9 @@ public sealed interface Hold {
    */
   record HeldJoint(String slab, String number, Path was, Joint now) implements Hold {}
 
+  /** Something marked on a side. */
+  record HeldFeature(Pick.AtFeature pick) implements Hold {}
+
   /** A fixed object. */
   record HeldFixed(String id) implements Hold {}
 }

@@ -37,12 +37,31 @@ public record Laying(
   /** A new wish; what was laid stays in sight meanwhile. */
   public Laying wishing(Plan plan, boolean lay) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return wishing(new Wish(next, plan, lay, before(), false));
+    return wishing(new Wish(next, plan, lay, before(plan), false));
   }
 
-  /** The last layout that was no first answer: what is shown meanwhile is fitted to it. */
-  private Optional<Layout> before() {
-    return laid.filter(l -> !l.isFirst()).map(Laid::layout).or(() -> wish.flatMap(Wish::before));
+  /**
+   * The last layout that was no first answer, to whose pattern the plan is fitted; empty where more
+   * than shapes has changed, so that the pattern does not answer what is asked now.
+   */
+  private Optional<Layout> before(Plan plan) {
+    return laid.filter(l -> !l.isFirst())
+        .map(Laid::layout)
+        .or(() -> wish.flatMap(Wish::before))
+        .filter(l -> asksTheSame(l.plan(), plan));
+  }
+
+  private static boolean asksTheSame(Plan before, Plan now) {
+    return before.given().equals(now.given())
+        && before.pour().equals(now.pour())
+        && now.slabs().stream()
+            .allMatch(
+                s ->
+                    before
+                        .slab(s.id())
+                        .filter(b -> b.keepClear().equals(s.keepClear()))
+                        .filter(b -> b.jointing().equals(s.jointing()))
+                        .isPresent());
   }
 
   private Laying wishing(Wish next) {

@@ -25,6 +25,15 @@ public sealed interface Pick {
   /** An opening of a slab. */
   record AtOpening(String slab, int opening) implements Pick {}
 
+  /** Something marked on a side, by its number along it. */
+  record AtFeature(Ref edge, int feature) implements Pick {}
+
+  /** A zone of a slab that is kept clear, by its number in it. */
+  record AtZone(String slab, int zone) implements Pick {}
+
+  /** A joint that is there already beside the slabs, by its number in the plan. */
+  record AtGiven(int joint) implements Pick {}
+
   /** Nothing is picked. */
   Pick NOTHING = new Nothing();
 }

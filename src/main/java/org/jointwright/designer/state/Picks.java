@@ -2,11 +2,14 @@ package org.jointwright.designer.state;
 
 import java.util.Comparator;
 import java.util.Optional;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Feature;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /** Finds what is picked in a plan, and finds it again after the plan has changed. */
@@ -33,6 +36,12 @@ public final class Picks {
           plan.slab(o.slab()).filter(s -> o.opening() < s.openings().size()).isPresent()
               ? o
               : Pick.NOTHING;
+      case Pick.AtFeature f -> feature(plan, f).isPresent() ? f : Pick.NOTHING;
+      case Pick.AtZone z ->
+          plan.slab(z.slab()).filter(s -> z.zone() < s.keepClear().size()).isPresent()
+              ? z
+              : Pick.NOTHING;
+      case Pick.AtGiven g -> g.joint() < plan.given().size() ? g : Pick.NOTHING;
       case Pick.AtJoint j ->
           joint(before, j).flatMap(was -> same(plan, j.slab(), was)).orElse(Pick.NOTHING);
     };
@@ -56,6 +65,9 @@ public final class Picks {
           case Pick.AtJoint j -> Optional.of(j.slab());
           case Pick.AtFixed f -> plan.fixedObject(f.id()).map(x -> x.slab());
           case Pick.AtOpening o -> Optional.of(o.slab());
+          case Pick.AtFeature f -> Optional.of(f.edge().slab());
+          case Pick.AtZone z -> Optional.of(z.slab());
+          case Pick.AtGiven g -> Optional.empty();
         };
     return switch (step) {
       case OUTLINE -> pick instanceof Pick.AtJoint ? Pick.NOTHING : pick;
@@ -96,6 +108,41 @@ public final class Picks {
         ? slab.map(Slab::outline)
         : slab.filter(s -> ref.ring() < s.openings().size())
             .map(s -> s.openings().get(ref.ring()).outline());
+  }
+
+  /** The edge that leaves a vertex. */
+  public static Optional<Edge> edge(Plan plan, Ref ref) {
+    return outline(plan, ref)
+        .filter(o -> ref.index() < o.vertices().size())
+        .map(o -> o.ring().edges().get(ref.index()));
+  }
+
+  /** What is marked on a side. */
+  public static Optional<Feature> feature(Plan plan, Pick.AtFeature pick) {
+    Ref ref = pick.edge();
+    return edge(plan, ref)
+        .flatMap(e -> plan.slab(ref.slab()))
+        .map(
+            s ->
+                ref.ring() == Ref.OUTLINE
+                    ? s.edge(ref.index())
+                    : s.openings().get(ref.ring()).edge(ref.index()))
+        .map(EdgeSetting::features)
+        .filter(all -> pick.feature() < all.size())
+        .map(all -> all.get(pick.feature()));
+  }
+
+  /** Where what is marked on a side lies; shorter where the side has become so. */
+  public static Optional<Edge> along(Plan plan, Pick.AtFeature pick) {
+    return edge(plan, pick.edge())
+        .flatMap(
+            e ->
+                feature(plan, pick)
+                    .map(
+                        f ->
+                            e.part(
+                                Math.min(1, f.from() / e.length()),
+                                Math.min(1, f.to() / e.length()))));
   }
 
   /** Where a vertex stands. */

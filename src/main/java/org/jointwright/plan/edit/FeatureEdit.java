@@ -2,6 +2,7 @@ package org.jointwright.plan.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.Plan;
@@ -36,6 +37,30 @@ public sealed interface FeatureEdit extends Edit {
             features.remove(feature);
             return features;
           });
+    }
+  }
+
+  /** Changes a feature, by its number along the edge; what reaches beyond the end is cut off. */
+  record Change(Ref edge, int feature, Feature to) implements FeatureEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return changed(
+          before,
+          edge,
+          features -> {
+            if (feature < 0 || feature >= features.size()) {
+              throw new IllegalArgumentException("the edge has no feature " + feature);
+            }
+            features.set(feature, to);
+            return features;
+          });
+    }
+
+    @Override
+    public Optional<Edit> mergedWith(Edit later) {
+      return later instanceof Change c && c.edge.equals(edge) && c.feature == feature
+          ? Optional.of(later)
+          : Optional.empty();
     }
   }
 

@@ -2,14 +2,24 @@ package org.jointwright.designer.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.app.Answer;
 import org.jointwright.measure.Length;
+import org.jointwright.plan.GivenJoint;
+import org.jointwright.plan.KeepClear;
+import org.jointwright.plan.Kept;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Pour;
+import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.GivenEdit;
+import org.jointwright.plan.edit.PourEdit;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.ZoneEdit;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +37,8 @@ class LayingTest {
                           new Point(156, 204),
                           new Point(0, 204))))));
 
-  private static final Desk ASKED = Desk.opened(PLAN, Path.of("pad.jointwright.json"));
+  private static final Desk ASKED =
+      Desk.opened(PLAN, java.nio.file.Path.of("pad.jointwright.json"));
 
   private static Laid whole(Desk desk) {
     Wish wish = desk.laying().wish().orElseThrow();
@@ -102,6 +113,21 @@ class LayingTest {
     Laid rest = whole(on);
     assertThat(thicker(on.answered(rest), 8).laying().wish().orElseThrow().before())
         .contains(rest.layout());
+  }
+
+  @Test
+  void thePatternIsNotKeptWhereTheUserAsksForSomethingElse() {
+    Desk laid = ASKED.answered(whole(ASKED));
+    Outline zone = Outline.of(List.of(new Point(60, 60), new Point(90, 60), new Point(90, 90)));
+    for (Edit edit :
+        List.of(
+            new ZoneEdit.Add("pad", KeepClear.of("", zone)),
+            new SlabEdit.SetPreference("pad", Preference.Overall.SQUAREST),
+            new PourEdit(new Pour(Optional.empty(), Optional.of(Length.feet(8)), Kept.NOTHING)),
+            new GivenEdit.Add(
+                GivenJoint.of(Path.straight(new Point(70, 0), new Point(70, -60)))))) {
+      assertThat(laid.edited(edit).laying().wish().orElseThrow().before()).isEmpty();
+    }
   }
 
   @Test
