@@ -8,7 +8,8 @@ import org.jointwright.shape.Segment;
 
 /**
  * Weighs joints that stand off parallel, square or radial to the edges they serve: one for each
- * that is 1 to 15 degrees off (S10), less for those that are less in the way of the eye.
+ * that is 1 to 15 degrees off (S10), less for those that are less in the way of the eye. On a slab
+ * with square corners any other direction is odd, however steep: common practice, no source.
  */
 final class Slants {
   /** What is less off is square: the whole-inch marks of two sides seldom agree better. */
@@ -22,8 +23,19 @@ final class Slants {
 
   private static final double FORCED = 0.5;
 
-  /** The same from a square corner, where it may run along either side. */
-  private static final double FROM_SQUARE = 0.65;
+  /**
+   * A finisher pays 12 ft or a tee and a little for a square joint where all corners are square.
+   */
+  private static final double ON_SQUARE = 2;
+
+  /** With fewer feet of joint than this a finisher pays less for a square one. */
+  private static final double WHOLE = 60;
+
+  /** Off by less than a degree where nothing asks for it. */
+  private static final double FAINT_ON_SQUARE = 0.5;
+
+  /** From corner to corner of a square is no slant: the sine of twice 42 degrees. */
+  private static final double DIAGONAL = Math.sin(Math.toRadians(84));
 
   /** On a slab with slanted sides a slant shows less. */
   private static final double ON_SLANTED = 0.75;
@@ -42,14 +54,44 @@ final class Slants {
 
   private Slants() {}
 
-  static double count(Draft draft) {
+  /**
+   * The weights of a draft's joints.
+   *
+   * @param feet the length of its joints
+   */
+  static double count(Draft draft, double feet) {
     double sum = 0;
+    int splayed = 0;
+    int square = 0;
     for (Laid l : draft.lines()) {
       if (!l.locked() && l.path() instanceof Segment s) {
-        sum += weight(draft.ground(), l, s);
+        double weight = weight(draft.ground(), l, s);
+        sum += weight;
+        if (leavesOpening(draft.ground(), l)) {
+          splayed += weight == ON_SQUARE ? 1 : 0;
+          square += weight == 0 ? 1 : 0;
+        }
       }
     }
-    return sum * (draft.ground().axes().size() == 1 ? 1 : ON_SLANTED);
+    // Splayed alike from all corners of an opening, joints look meant.
+    double odd = square == 0 ? sum - splayed * ON_SQUARE : sum;
+    double share = isSquare(draft.ground()) ? Math.min(1, feet / WHOLE) : 1;
+    return odd * share * (draft.ground().axes().size() == 1 ? 1 : ON_SLANTED);
+  }
+
+  /** Whether a joint starts at a corner of an opening or of a box-out. */
+  private static boolean leavesOpening(Ground ground, Laid line) {
+    for (boolean last : new boolean[] {false, true}) {
+      int tag = line.tag(last);
+      if (tag < 0 && !ground.isOutline(tag) && isAtCorner(ground.edge(tag), line.end(last))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isAtCorner(Edge edge, Point p) {
+    return edge.start().distance(p) < 0.5 || edge.end().distance(p) < 0.5;
   }
 
   private static double weight(Ground ground, Laid line, Segment path) {
@@ -68,17 +110,36 @@ final class Slants {
         Edge edge = ground.edge(tag);
         double share = edge.nearest(line.end(last));
         least = Math.min(least, off(u, edge.direction(share)));
-        double in = share * edge.length();
-        corner |= in < 0.5 || edge.length() - in < 0.5;
+        corner |= isAtCorner(edge, line.end(last));
       }
     }
     if (least <= LEAST || isBetween(ground, u)) {
       return 0;
     }
+    if (!round && isSquare(ground)) {
+      boolean meant = corner && Math.abs(2 * least * Math.sqrt(1 - least * least)) > DIAGONAL;
+      return meant ? 0 : least <= LITTLE ? FAINT_ON_SQUARE : ON_SQUARE;
+    }
     double odd = round || ground.axes().size() == 1 ? 0 : ODD;
     double weight = least <= LITTLE ? FAINT : least < MOST ? 1 : odd;
-    double forced = ground.axes().size() > 1 ? FORCED : FROM_SQUARE;
-    return corner ? forced * weight : weight;
+    return corner ? FORCED * weight : weight;
+  }
+
+  /** Whether all edges that give a direction run along one pair of axes, and none is a bow. */
+  private static boolean isSquare(Ground ground) {
+    if (ground.axes().size() > 1) {
+      return false;
+    }
+    for (Loop loop : ground.loops()) {
+      for (Edge e : loop.edges()) {
+        boolean bow = e instanceof Arc && !isTight(e);
+        boolean aside = e.length() > LONG && off(e.direction(0), ground.axes().getFirst()) > NEARLY;
+        if (bow || (e instanceof Segment && aside)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Whether a direction lies between those of two sides that are not quite parallel. */

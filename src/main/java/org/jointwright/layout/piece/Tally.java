@@ -73,6 +73,7 @@ public record Tally(
       }
     }
     Meets meets = Meets.of(draft.lines());
-    return new Tally(length, meets.tees(), meets.ys(), Slants.count(draft), cv, excess, broken);
+    return new Tally(
+        length, meets.tees(), meets.ys(), Slants.count(draft, length), cv, excess, broken);
   }
 }
