@@ -36,7 +36,7 @@ final class Shapes {
   private static final double PAST = 24;
 
   /** What is left between a box-out and an edge is a neck when it is narrower, inches. */
-  private static final double NECK = 6;
+  private static final double NECK = 12;
 
   private static final int MOST = 4;
 
@@ -137,7 +137,9 @@ final class Shapes {
     add(Optional.of(wraps.turned(middle, axis)));
     add(Optional.of(wraps.round(middle)));
     Point own = wraps.rectangle().direction();
-    if (turnedBy(own) > TURNED) {
+    // A round object is turned no way.
+    boolean round = object.edges().stream().allMatch(e -> e.turn() != 0);
+    if (!round && turnedBy(own) > TURNED) {
       add(Optional.of(wraps.turned(wraps.middle(own), own)));
     }
     add(Optional.of(wraps.upright(axis)));

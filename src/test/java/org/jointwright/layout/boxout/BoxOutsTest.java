@@ -98,6 +98,26 @@ class BoxOutsTest {
   }
 
   @Test
+  void postAFootFromAnEdgeHasHalfAtThatEdgeBeforeWhatLeavesANeckBeside() {
+    Ring first = choices(post(100, 12, 4)).getFirst();
+    assertThat(first.vertices()).filteredOn(p -> Math.abs(p.y()) < 1e-6).hasSize(2);
+    standsClear(post(100, 12, 4), first);
+  }
+
+  @Test
+  void roundPostHasNoSquareTurnedAtRandom() {
+    assertThat(choices(post(100, 90, 8)))
+        .filteredOn(r -> r.edges().stream().allMatch(e -> e.turn() == 0))
+        .allSatisfy(
+            r -> {
+              Point u = r.edges().getFirst().direction(0);
+              // Along the slab, or halfway between.
+              assertThat(Math.abs(u.x() * u.y() * (u.x() * u.x() - u.y() * u.y())))
+                  .isCloseTo(0, within(1e-9));
+            });
+  }
+
+  @Test
   void postInACornerHasTheCornerCutOff() {
     FixedObject post = post(5, 5, 6);
     Ring first = choices(post).getFirst();
