@@ -2,11 +2,15 @@ package org.jointwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+import java.util.List;
 import org.jointwright.check.Severity;
 import org.jointwright.check.figure.Figures;
 import org.jointwright.check.figure.SlabFigures;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layout;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,5 +28,15 @@ class SharpCornersTest {
     assertThat(Checks.judge(layout).of(Severity.MUST)).isEmpty();
     assertThat(layout.slabs().getFirst().panels()).hasSize(panels);
     assertThat(figures.cost()).isLessThan(cost);
+  }
+
+  /** Square joints meet the slanted side of these at 45 degrees or less, so no grid is sound. */
+  @ParameterizedTest
+  @CsvSource({"0 0 27 0 0 26.5", "0 0 33 0 33 21.4 24.6 21.4"})
+  void whatNoGridFitsIsLaidByTheRules(String feet) {
+    double[] corners = Arrays.stream(feet.split(" ")).mapToDouble(Double::parseDouble).toArray();
+    Slab slab = Slab.of("slab", Symmetric.outline(corners));
+    Layout layout = LayoutEngine.lay(Plan.EMPTY.withSlabs(List.of(slab)));
+    assertThat(Checks.judge(layout).of(Severity.MUST)).isEmpty();
   }
 }

@@ -40,6 +40,9 @@ public final class Search {
   /** So many ways of leaving a joint out are tried, the least broken first. */
   private static final int SPARED = 3;
 
+  /** How often a slab is shaken at most. */
+  private static final int SHAKES = 6;
+
   private final Draft start;
   private final Score score;
   private final Effort effort;
@@ -93,6 +96,7 @@ public final class Search {
       }
     } else if (!Score.isClean(best)) {
       remake();
+      shake();
       leastBroken(from);
     }
   }
@@ -216,6 +220,22 @@ public final class Search {
       best = d;
     }
     return better;
+  }
+
+  /**
+   * Where sides slant and all else failed: shakes the best draft until something sound falls out.
+   */
+  private void shake() {
+    boolean slants = start.ground().axes().size() > 1 && !isCurved();
+    for (int seed = 1;
+        seed <= SHAKES && !Score.isClean(best) && effort.thorough() && slants;
+        seed++) {
+      Draft shaken = new Shaken(start, score, seed).shake(start);
+      if (Score.isClean(shaken)) {
+        take(new Climb(start, score, effort).climb(shaken));
+        spare();
+      }
+    }
   }
 
   /**
