@@ -23,6 +23,14 @@ import org.jointwright.text.Words;
  * @param figures the slab's figures in it
  */
 public record LayoutChoice(Preference preference, Answer answer, SlabFigures figures) {
+  private static final double HAIR = 1e-3;
+
+  /** Costs nearer than this are the same, ft. */
+  private static final double FOOT = 1;
+
+  /** Mean aspects nearer than this are the same: no eye tells them apart. */
+  private static final double ASPECT = 0.05;
+
   /** All the layouts of a slab worth choosing among. */
   public static List<LayoutChoice> of(Plan plan, String slab) {
     return of(plan, slab, () -> true);
@@ -48,7 +56,27 @@ public record LayoutChoice(Preference preference, Answer answer, SlabFigures fig
         found.add(choice);
       }
     }
-    return List.copyOf(found);
+    return found.stream().filter(c -> found.stream().noneMatch(c::isWorseThan)).toList();
+  }
+
+  /**
+   * Whether another is no worse in anything that is shown of the two and better in something. What
+   * lines up with a side is offered for that alone.
+   */
+  private boolean isWorseThan(LayoutChoice other) {
+    boolean noWorse =
+        other.figures.cost() <= figures.cost() + HAIR
+            && other.figures.meanAspect() <= figures.meanAspect() + HAIR
+            && other.figures.cv() <= figures.cv() + HAIR
+            && other.advice() <= advice();
+    boolean better =
+        other.figures.cost() < figures.cost() - FOOT
+            || other.figures.meanAspect() < figures.meanAspect() - ASPECT;
+    return noWorse && better && !(preference instanceof Preference.LinedUpWith);
+  }
+
+  private long advice() {
+    return answer.judgement().of(Severity.SHOULD).size();
   }
 
   /** What it is best at, in words; a side by the letters of its corners. */

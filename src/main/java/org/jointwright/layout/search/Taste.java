@@ -39,7 +39,7 @@ public sealed interface Taste {
   }
 
   /** Mean aspects nearer than this are the same. */
-  double SAME_ASPECT = 0.005;
+  double SAME_ASPECT = 0.05;
 
   /** A joint off by less runs along it: the sine of two degrees. */
   double ALONG = 0.035;
