@@ -225,7 +225,10 @@ final class Shapes {
   /** Whether it comes so near to an edge without reaching it that only a neck is left between. */
   private boolean leavesNeck(Outline shape) {
     return edges().stream()
-            .flatMap(e -> shape.ring().edges().stream().map(side -> e.distance(side.at(0.5))))
+            .flatMap(
+                e ->
+                    shape.ring().edges().stream()
+                        .map(side -> Math.min(e.distance(side.at(0.5)), e.distance(side.start()))))
             .anyMatch(d -> d > 0.1 && d < NECK)
         && shape.ring().vertices().stream()
             .noneMatch(v -> edges().stream().anyMatch(e -> e.distance(v) <= 0.1));
