@@ -42,13 +42,19 @@ record Swept(
         seconds);
   }
 
-  /** Rules broken that must hold, panels that do not tile the slab, joints that cut nothing. */
+  /**
+   * Rules broken that must hold, panels that do not tile the slab, joints that cut nothing;
+   * settings said to clash (C1), where an invented plan asks for nothing out of the ordinary.
+   */
   static List<String> faults(Plan asked, Layout laid) {
     Judgement judgement = Checks.judge(asked, laid);
     TreeMap<String, Integer> counts = new TreeMap<>();
     judgement.of(Severity.MUST).forEach(f -> counts.merge(f.rule(), 1, Integer::sum));
     List<String> faults = new ArrayList<>();
     counts.forEach((rule, n) -> faults.add(rule + " x " + n));
+    if (judgement.findings().stream().anyMatch(f -> f.rule().equals("C1"))) {
+      faults.add("said to be impossible");
+    }
     if (!judgement.isComplete()) {
       faults.add("rules crashed");
     }
