@@ -3,7 +3,7 @@ package org.jointwright.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jointwright.plan.Corner;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -27,8 +27,8 @@ public final class Sides {
   }
 
   private static String letters(Lettering lettering, Edge edge) {
-    Optional<Corner> from = lettering.cornerAt(edge.start());
-    Optional<Corner> to = lettering.cornerAt(edge.end());
+    Optional<LetteredCorner> from = lettering.cornerAt(edge.start());
+    Optional<LetteredCorner> to = lettering.cornerAt(edge.end());
     if (from.isPresent() && to.isPresent()) {
       return from.get().letter() + "–" + to.get().letter();
     }

@@ -47,7 +47,7 @@ final class EdgeJoints {
       added.addAll(work.isolation(slab));
       List<Joint> all = new ArrayList<>(slab.joints());
       all.addAll(added);
-      done.add(slab.withLaid(Numbering.inCuttingOrder(slab, all), slab.boxOuts()));
+      done.add(slab.withLaid(CuttingOrder.inCuttingOrder(slab, all), slab.boxOuts()));
     }
     return done;
   }

@@ -183,7 +183,7 @@ final class Keeper {
         Slab slab = s.slab();
         free =
             Layouts.with(
-                free, slab.withLaid(Numbering.inCuttingOrder(slab, joints), slab.boxOuts()));
+                free, slab.withLaid(CuttingOrder.inCuttingOrder(slab, joints), slab.boxOuts()));
       }
     }
     return LayoutEngine.stopped(free);

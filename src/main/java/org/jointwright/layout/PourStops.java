@@ -173,7 +173,7 @@ final class PourStops {
     for (Joint j : slab.joints()) {
       joints.add(stops.contains(j.id()) ? formed(j) : j);
     }
-    return slab.withLaid(Numbering.inCuttingOrder(slab, joints), slab.boxOuts());
+    return slab.withLaid(CuttingOrder.inCuttingOrder(slab, joints), slab.boxOuts());
   }
 
   private static Joint formed(Joint j) {

@@ -16,7 +16,7 @@ import org.jointwright.shape.Ring;
  * @param corners every corner, in the order of the letters
  * @param tapes every side once
  */
-public record Lettering(List<Corner> corners, List<Tape> tapes) {
+public record Lettering(List<LetteredCorner> corners, List<Tape> tapes) {
   /** Corners nearer to each other than this are one; inches. */
   public static final double SAME_PLACE = 1.0 / 16;
 
@@ -31,7 +31,7 @@ public record Lettering(List<Corner> corners, List<Tape> tapes) {
 
   /** The lettering of {@code plan}. */
   public static Lettering of(Plan plan) {
-    List<Corner> corners = new ArrayList<>();
+    List<LetteredCorner> corners = new ArrayList<>();
     List<Tape> sides = new ArrayList<>();
     for (Slab slab : plan.slabs()) {
       sides.addAll(letter(slab.id(), slab.outline().ring().counterClockwise(), true, corners));
@@ -50,12 +50,14 @@ public record Lettering(List<Corner> corners, List<Tape> tapes) {
     return i < n ? last : letter(i / n - 1) + last;
   }
 
-  private static List<Tape> letter(String slab, Ring ring, boolean inside, List<Corner> known) {
-    List<Integer> at = Corners.of(ring);
-    List<Corner> round = new ArrayList<>();
+  private static List<Tape> letter(
+      String slab, Ring ring, boolean inside, List<LetteredCorner> known) {
+    List<Integer> at = RingCorners.of(ring);
+    List<LetteredCorner> round = new ArrayList<>();
     for (int i : at) {
       Point p = ring.edges().get(i).start();
-      Corner corner = find(known, p).orElseGet(() -> new Corner(letter(known.size()), p));
+      LetteredCorner corner =
+          find(known, p).orElseGet(() -> new LetteredCorner(letter(known.size()), p));
       if (!known.contains(corner)) {
         known.add(corner);
       }
@@ -75,17 +77,17 @@ public record Lettering(List<Corner> corners, List<Tape> tapes) {
     return sides;
   }
 
-  private static Optional<Corner> find(List<Corner> corners, Point p) {
+  private static Optional<LetteredCorner> find(List<LetteredCorner> corners, Point p) {
     return corners.stream().filter(c -> c.at().distance(p) <= SAME_PLACE).findFirst();
   }
 
   /** The corner that stands at {@code p}, if one does. */
-  public Optional<Corner> cornerAt(Point p) {
+  public Optional<LetteredCorner> cornerAt(Point p) {
     return find(corners, p);
   }
 
   /** The corners that stand on a tape between its two ends, in the order of the tape. */
-  public List<Corner> between(Tape tape) {
+  public List<LetteredCorner> between(Tape tape) {
     return corners.stream()
         .filter(c -> !c.equals(tape.from()) && !c.equals(tape.to()))
         .filter(c -> tape.carries(c.at(), SAME_PLACE))

@@ -16,7 +16,7 @@ import org.jointwright.shape.Segment;
  * @param path the side, from the one corner to the other
  * @param along whether the slab (for an opening, the concrete round it) lies on the left of it
  */
-public record Tape(String slab, Corner from, Corner to, Path path, boolean along) {
+public record Tape(String slab, LetteredCorner from, LetteredCorner to, Path path, boolean along) {
   /** Its name by its corners, {@code "A–B"}. */
   public String name() {
     return from.letter() + "–" + to.letter();

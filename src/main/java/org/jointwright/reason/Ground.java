@@ -151,7 +151,7 @@ final class Ground {
     return lettering.corners().stream()
         .filter(c -> c.at().distance(p) <= ON)
         .min(java.util.Comparator.comparingDouble(c -> c.at().distance(p)))
-        .map(org.jointwright.plan.Corner::letter);
+        .map(org.jointwright.plan.LetteredCorner::letter);
   }
 
   /** The sides that pass a place. */

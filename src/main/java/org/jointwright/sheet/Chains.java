@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jointwright.drawing.Numbering;
-import org.jointwright.plan.Corner;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Tape;
 import org.jointwright.shape.Point;
@@ -42,7 +42,7 @@ final class Chains {
     List<Chain> chains = new ArrayList<>();
     for (Tape tape : lettering.tapes()) {
       List<Stop> stops = new ArrayList<>();
-      for (Corner c : lettering.between(tape)) {
+      for (LetteredCorner c : lettering.between(tape)) {
         stops.add(new Stop(tape.distanceTo(c.at()), c.letter()));
       }
       runs.values()

@@ -14,8 +14,8 @@ import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Tags;
 import org.jointwright.drawing.View;
 import org.jointwright.plan.Against;
-import org.jointwright.plan.Corner;
 import org.jointwright.plan.KeepClear;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
@@ -51,7 +51,7 @@ final class LabelPlacer {
   /** The corners' letters, within 8 mm of their corner where there is any room. */
   List<Mark> letters() {
     List<Mark> marks = new ArrayList<>();
-    for (Corner corner : facts.lettering().corners()) {
+    for (LetteredCorner corner : facts.lettering().corners()) {
       Point at = view.on(corner.at());
       Mark.Words words = letter(corner.letter(), at);
       ground.add(words);

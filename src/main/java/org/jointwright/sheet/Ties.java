@@ -2,7 +2,7 @@ package org.jointwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.plan.Corner;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
@@ -36,28 +36,28 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
   }
 
   /** A corner told from a string. */
-  record Offset(Corner corner, Whereabouts.Off where) {}
+  record Offset(LetteredCorner corner, Whereabouts.Off where) {}
 
   /** A pull of the tape from corner to corner. */
-  record Tie(Corner from, Corner to) {
+  record Tie(LetteredCorner from, LetteredCorner to) {
     double length() {
       return from.at().distance(to.at());
     }
   }
 
   static Ties of(Plan plan, Lettering lettering) {
-    List<Corner> corners = lettering.corners();
-    Certainty certainty = new Certainty(corners.stream().map(Corner::at).toList());
+    List<LetteredCorner> corners = lettering.corners();
+    Certainty certainty = new Certainty(corners.stream().map(LetteredCorner::at).toList());
     for (Tape t : lettering.tapes()) {
       certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to()));
-      for (Corner c : lettering.between(t)) {
+      for (LetteredCorner c : lettering.between(t)) {
         certainty.distance(corners.indexOf(t.from()), corners.indexOf(c));
         certainty.inLine(corners.indexOf(t.from()), corners.indexOf(c), corners.indexOf(t.to()));
       }
     }
     List<Tie> ties = new ArrayList<>();
     for (Slab slab : plan.slabs()) {
-      List<Corner> own = of(slab.outline().ring(), lettering);
+      List<LetteredCorner> own = of(slab.outline().ring(), lettering);
       if (own.size() == 4) {
         ties.add(tie(own.get(0), own.get(2)));
         ties.add(tie(own.get(1), own.get(3)));
@@ -70,7 +70,7 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
 
   private static void addPulls(
       Plan plan, Lettering lettering, Certainty certainty, List<Tie> ties) {
-    List<Corner> corners = lettering.corners();
+    List<LetteredCorner> corners = lettering.corners();
     List<Tie> candidates = candidates(plan, lettering, ties);
     int most = 3 * corners.size();
     while (certainty.worst() > ENOUGH && ties.size() < most && !candidates.isEmpty()) {
@@ -99,7 +99,7 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
     Sides sides = new Sides(lettering);
     List<Offset> offsets = new ArrayList<>();
     for (int i = 0; i < lettering.corners().size(); i++) {
-      Corner c = lettering.corners().get(i);
+      LetteredCorner c = lettering.corners().get(i);
       if (certainty.of(i) > LOOSE) {
         offsets.add(new Offset(c, sides.off("", c.at())));
       }
@@ -107,12 +107,12 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
     return offsets;
   }
 
-  private static Tie tie(Corner a, Corner b) {
+  private static Tie tie(LetteredCorner a, LetteredCorner b) {
     return new Tie(a, b);
   }
 
-  private static List<Corner> of(Ring ring, Lettering lettering) {
-    List<Corner> out = new ArrayList<>();
+  private static List<LetteredCorner> of(Ring ring, Lettering lettering) {
+    List<LetteredCorner> out = new ArrayList<>();
     ring.vertices()
         .forEach(p -> lettering.cornerAt(p).filter(c -> !out.contains(c)).ifPresent(out::add));
     return out;
@@ -121,7 +121,7 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
   /** Pairs of corners: of one slab and its openings first; between slabs where those are apart. */
   private static List<Tie> candidates(Plan plan, Lettering lettering, List<Tie> known) {
     List<Tie> out = new ArrayList<>();
-    List<Corner> all = lettering.corners();
+    List<LetteredCorner> all = lettering.corners();
     for (int i = 0; i < all.size(); i++) {
       for (int k = i + 1; k < all.size(); k++) {
         Tie tie = new Tie(all.get(i), all.get(k));

@@ -1,12 +1,12 @@
 package org.jointwright.sheet;
 
-import org.jointwright.plan.Corner;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Tape;
 
 /** How a crew finds a point with a tape. Distances are inches. */
 sealed interface Whereabouts {
   /** At a lettered corner. */
-  record AtCorner(Corner corner) implements Whereabouts {}
+  record AtCorner(LetteredCorner corner) implements Whereabouts {}
 
   /** So far along a side from the corner where its tape hooks. */
   record OnTape(Tape tape, double along) implements Whereabouts {}

@@ -27,7 +27,7 @@ class LetteringTest {
   @Test
   void lettersGoRoundFromTheLowerLeftCorner() {
     assertThat(lettering(DRIVE).corners())
-        .extracting(Corner::letter)
+        .extracting(LetteredCorner::letter)
         .containsExactly("A", "B", "C", "D");
     assertThat(lettering(DRIVE).cornerAt(new Point(240, 120)).orElseThrow().letter())
         .isEqualTo("C");
@@ -63,7 +63,7 @@ class LetteringTest {
     Slab walk = slab("walk", 60, 120, 108, 120, 108, 240, 60, 240);
     Lettering lettering = lettering(DRIVE, walk);
     Tape top = lettering.tapes().stream().filter(t -> t.name().equals("D–C")).findFirst().get();
-    assertThat(lettering.between(top)).extracting(Corner::letter).containsExactly("E", "F");
+    assertThat(lettering.between(top)).extracting(LetteredCorner::letter).containsExactly("E", "F");
     assertThat(top.distanceTo(new Point(60, 120))).isCloseTo(60, within(1e-9));
     assertThat(lettering.tapes()).hasSize(7);
   }

@@ -21,9 +21,9 @@ import org.jointwright.drawing.Weight;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
-import org.jointwright.plan.Corner;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.KeepClear;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
@@ -97,7 +97,7 @@ final class Labels {
   }
 
   private void letters() {
-    for (Corner corner : Lettering.of(layout.plan()).corners()) {
+    for (LetteredCorner corner : Lettering.of(layout.plan()).corners()) {
       Point at = view.on(corner.at());
       Point out = outwards(corner);
       double half = Typeface.of(Weight.BOLD).width(corner.letter(), LETTER) / 2;
@@ -114,7 +114,7 @@ final class Labels {
   }
 
   /** Away from the concrete: against the middle of the edges that meet at the corner. */
-  private Point outwards(Corner corner) {
+  private Point outwards(LetteredCorner corner) {
     Point sum = new Point(0, 0);
     for (SlabLayout s : layout.slabs()) {
       List<Ring> rings = new ArrayList<>(List.of(s.slab().outline().ring()));
@@ -138,7 +138,7 @@ final class Labels {
     return isInwards != isInSmallOpening(corner) ? way.times(-1) : way;
   }
 
-  private Point smooth(Corner corner) {
+  private Point smooth(LetteredCorner corner) {
     return layout.slabs().stream()
         .flatMap(s -> s.slab().outline().ring().edges().stream())
         .filter(e -> e.start().distance(corner.at()) < Lettering.SAME_PLACE)
@@ -148,7 +148,7 @@ final class Labels {
   }
 
   /** An opening too small on the paper for the letters of its corners has them outside. */
-  private boolean isInSmallOpening(Corner corner) {
+  private boolean isInSmallOpening(LetteredCorner corner) {
     return layout.slabs().stream()
         .flatMap(s -> s.slab().openings().stream())
         .map(o -> o.outline().ring())

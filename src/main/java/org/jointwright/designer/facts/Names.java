@@ -3,8 +3,8 @@ package org.jointwright.designer.facts;
 import java.util.Optional;
 import org.jointwright.app.Sides;
 import org.jointwright.drawing.Numbering;
-import org.jointwright.plan.Corner;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Edge;
@@ -30,7 +30,7 @@ public record Names(Plan plan, Words words) {
   String corner(Point at) {
     return Lettering.of(plan)
         .cornerAt(at)
-        .map(Corner::letter)
+        .map(LetteredCorner::letter)
         .map(l -> words.say("window.name.corner", l))
         .orElse(words.say("window.name.someCorner"));
   }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jointwright.check.Finding;
 import org.jointwright.check.figure.SlabFigures;
 import org.jointwright.measure.Length;
-import org.jointwright.plan.Corner;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.reason.Origin;
 import org.jointwright.reason.Outcome;
 import org.jointwright.reason.Without;
@@ -90,7 +90,7 @@ record WithoutWords(Words words, LineNames lines, List<Origin> origins, String s
         lines.lettering().corners().stream()
             .filter(c -> c.at().distance(f.at()) <= AT_CORNER)
             .findFirst()
-            .map(Corner::letter);
+            .map(LetteredCorner::letter);
     if (letter.isPresent()) {
       return words.say("reason.breaks.corner", begin(), letter.get(), f.measured(), f.limit());
     }

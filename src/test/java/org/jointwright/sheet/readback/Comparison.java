@@ -7,7 +7,7 @@ import java.util.function.UnaryOperator;
 import org.jointwright.drawing.Numbering;
 import org.jointwright.drawing.Numbering.Item;
 import org.jointwright.drawing.Numbering.Work;
-import org.jointwright.plan.Corner;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -35,7 +35,7 @@ final class Comparison {
     this.differences = new ArrayList<>(rebuilt.faults);
     List<Point> from = new ArrayList<>();
     List<Point> to = new ArrayList<>();
-    for (Corner c : Lettering.of(plan).corners()) {
+    for (LetteredCorner c : Lettering.of(plan).corners()) {
       Point p = rebuilt.corners.get(c.letter());
       if (p == null) {
         differences.add("no letter " + c.letter());
@@ -87,7 +87,7 @@ final class Comparison {
   }
 
   private void corners() {
-    for (Corner c : Lettering.of(plan).corners()) {
+    for (LetteredCorner c : Lettering.of(plan).corners()) {
       far("corner " + c.letter(), onPlan.apply(rebuilt.corners.get(c.letter())).distance(c.at()));
     }
   }

@@ -8,4 +8,4 @@ import org.jointwright.shape.Point;
  * @param letter its letter, one for the whole job
  * @param at where it stands
  */
-public record Corner(String letter, Point at) {}
+public record LetteredCorner(String letter, Point at) {}

@@ -10,11 +10,11 @@ import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
 /** Which vertices of a ring are corners. */
-final class Corners {
+final class RingCorners {
   /** A turn of more than this is a corner; radians. */
   private static final double TURN = Math.toRadians(5);
 
-  private Corners() {}
+  private RingCorners() {}
 
   /**
    * The corners of a ring that runs counter-clockwise, as numbers of the edges that leave them, the

@@ -10,8 +10,8 @@ import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /** Names for the joints of a slab in the order in which they are made. */
-final class Numbering {
-  private Numbering() {}
+final class CuttingOrder {
+  private CuttingOrder() {}
 
   /**
    * Contraction joints first, all of one direction after each other from one side to the other;
