@@ -64,8 +64,9 @@ final class MeetSquare implements Remedy {
       Point corner = rim.edge().start();
       for (int i = 0; i < 2; i++) {
         double off = corner.distance(ends.get(i));
-        if (off > Floor.ON && off <= HARD_BY) {
-          Point other = ends.get(1 - i);
+        Point other = ends.get(1 - i);
+        // A short joint from a corner has it hard by its other end as well.
+        if (off > Floor.ON && off <= HARD_BY && corner.distance(other) > Floor.ON) {
           Shifts.turned(broken, line, other, corner.minus(other).unit(), "fix.turn.toCorner")
               .ifPresent(fixes::add);
           Shifts.through(broken, line, corner).ifPresent(fixes::add);

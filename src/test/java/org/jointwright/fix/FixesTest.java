@@ -19,6 +19,7 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -64,6 +65,34 @@ class FixesTest {
     boolean forward = start.distance(from) <= start.distance(to);
     assertThat((forward ? from : to).distance(start)).isCloseTo(0, within(0.1));
     assertThat((forward ? to : from).distance(joint.path().end())).isCloseTo(0, within(0.1));
+  }
+
+  /** A joint from a corner may be so short that the corner is hard by both its ends. */
+  @Test
+  void aShortJointFromACornerIsNotTurnedToItsOwnCorner() {
+    Outline flared =
+        Outline.of(
+            List.of(
+                new Point(0, 0),
+                new Point(120, 0),
+                new Point(110, 8),
+                new Point(110, 120),
+                new Point(10, 120),
+                new Point(10, 8)));
+    Joint joint =
+        Joint.of(
+            "J1",
+            JointKind.CONTRACTION,
+            org.jointwright.shape.Path.straight(new Point(10, 8), new Point(10, 0)),
+            Purpose.SPACING);
+    Slab slab = Slab.of("drive", flared).withLaid(List.of(joint), List.of());
+    Plan plan = Plan.EMPTY.withSlabs(List.of(slab));
+    var layout = Layouts.of(plan);
+    List<Finding> found = Checks.judge(layout).findings();
+    assertThat(found).extracting(Finding::rule).contains("M4");
+    assertThat(found)
+        .allSatisfy(
+            f -> assertThat(Fixes.of(plan, layout, f)).hasSizeLessThanOrEqualTo(Fixes.MOST));
   }
 
   /** S1: straight on it would meet the edge too flat; turned square to it, it catches the crack. */
