@@ -9,10 +9,10 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.measure.Length;
-import org.jointwright.plan.Corner;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.Kept;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.Ref;
@@ -76,7 +76,7 @@ record FeatureFacts(Desk desk, Pick.AtFeature pick, Words words) {
   private String first(Edge edge) {
     return Lettering.of(desk.plan())
         .cornerAt(edge.start())
-        .map(Corner::letter)
+        .map(LetteredCorner::letter)
         .orElseGet(() -> words.say("window.feature.firstCorner"));
   }
 
