@@ -140,9 +140,10 @@ final class Keeper {
       return false;
     }
     Ground ground = ground(layout.slab());
+    boolean sameZones = was.slab().keepClear().equals(layout.slab().keepClear());
     for (Refit.Kept k : joints) {
-      boolean moved = !k.now().path().equals(k.before().path());
-      if (moved && !k.now().locked() && ground.zones().bar(k.now().path().edges().getFirst())) {
+      boolean asked = !sameZones || !k.now().path().equals(k.before().path());
+      if (asked && !k.now().locked() && ground.zones().bar(k.now().path().edges().getFirst())) {
         return false;
       }
     }

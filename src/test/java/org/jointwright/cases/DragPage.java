@@ -17,11 +17,9 @@ final class DragPage {
       *Whole corpus*: the pattern of the layout before the drag is fitted to each step, up to the first that it does not fit:
       there more would be broken than before, and another pattern is due whoever lays it. Nothing is searched.
 
-      *Sample*: the first 24 steps of one drag of each case, the one half way through its list. *Kept* is what the window shows
-      while a hand drags: the pattern fitted; where it fits no more, the step laid anew with little effort, and that pattern from
-      there on. *Anew*: each step laid anew with the same little effort, as without keeping. That takes long, which is why it is a
-      sample and leaves out cases that take seconds to lay (carport, curve_S, ring_stout, lamp_post, infeasible, yard_200,
-      turnaround, curve_quarter).
+      *Sample*: the first 24 steps of one drag, the one half way through the list, of those cases that are laid quickly. *Kept* is
+      what the window shows while a hand drags: the pattern fitted; where it fits no more, the step laid anew with little effort,
+      and that pattern from there on. *Anew*: each step laid anew with the same little effort, as without keeping.
 
       *Fits*: the share of the steps that needed no search. *Changes*: how often the pattern became another (a joint more or less,
       or one over 6 in from all that were there), and in brackets how often back to one that had been there in the same drag. *Moved*: the share of

@@ -22,7 +22,7 @@ import org.jointwright.shape.Point;
  * caller to ask.
  */
 public final class Refit {
-  /** A joint that comes out shorter than this is none, inches. */
+  /** A joint that comes out shorter than this, and than half of what it was, is none, inches. */
   private static final double SHORTEST = 6;
 
   private final Asked asked;
@@ -140,14 +140,15 @@ public final class Refit {
     if (still) {
       return Optional.of(track.joint());
     }
-    boolean short0 = from.distance(to) < SHORTEST && from.distance(to) < 0.5 * edge.length();
     if (edge instanceof Arc a && carrier instanceof Carrier.Circle c) {
       Edge ahead = a.sweep() > 0 ? c.edge(from, to) : c.edge(to, from).reversed();
       boolean like = Math.abs(ahead.length() - a.length()) < 0.5 * a.length();
       return like ? Optional.of(track.joint().withPath(Path.of(ahead))) : Optional.empty();
     }
     Point way = edge.end().minus(edge.start());
-    if (short0 || to.minus(from).dot(way) <= 0) {
+    double length = from.distance(to);
+    boolean vanishes = length < SHORTEST && length < 0.5 * edge.length();
+    if (vanishes || to.minus(from).dot(way) <= 0) {
       return Optional.empty();
     }
     return Optional.of(track.joint().withPath(Path.straight(from, to)));

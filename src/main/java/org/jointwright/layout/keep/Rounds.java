@@ -5,6 +5,7 @@ import org.jointwright.layout.piece.Carrier;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jspecify.annotations.Nullable;
 
 /** Where concentric joints run now: between the arcs of the slab that share their middle. */
 final class Rounds {
@@ -46,9 +47,7 @@ final class Rounds {
   }
 
   private static Carrier between(
-      Carrier.Circle circle,
-      @org.jspecify.annotations.Nullable Pair inside,
-      @org.jspecify.annotations.Nullable Pair outside) {
+      Carrier.Circle circle, @Nullable Pair inside, @Nullable Pair outside) {
     double r = circle.radius();
     if (inside != null && outside != null) {
       double low = inside.before.radius();

@@ -8,7 +8,6 @@ import org.jointwright.layout.piece.Carriers;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Works out where strands run now: those first of which both ends are known, then those with one
@@ -94,16 +93,12 @@ final class Solver {
     }
   }
 
+  /** Moves ends that met a place that people see with it, along the edge they stand on. */
   private void pin(Point before, Point now) {
     for (Node n : nodes) {
       if (n.isOnRim() && n.now() == null && n.before().distance(before) <= MEETS) {
         Stretch s = stretches.get(n.stretch());
-        Point p = n.before().plus(now.minus(before));
-        n.settle(now.distance(before) < Strand.HAIR ? n.before() : s.at(s.alongNow(p)));
-        if (s.now().stream().noneMatch(e -> e.distance(p) <= ON)) {
-          // The edge left the place that was met: the joint stays on the edge.
-          n.settle(s.at(s.alongNow(p)));
-        }
+        n.settle(s.at(s.alongNow(n.before().plus(now.minus(before)))));
       }
     }
   }
@@ -220,7 +215,7 @@ final class Solver {
     double y = 0;
     for (Strand s : node.ending()) {
       Node far = s.start() == node ? s.end() : s.start();
-      @Nullable Point place = anchors.place(far);
+      Point place = anchors.place(far);
       if (place != null) {
         double w = 1 / Math.max(1, s.lengthBefore());
         Point moved = place.minus(far.before());

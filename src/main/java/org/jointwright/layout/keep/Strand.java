@@ -109,9 +109,8 @@ final class Strand {
     if (a == null || b == null) {
       return null;
     }
-    List<Point> found = new ArrayList<>(Meet.of(a, b));
     Point best = null;
-    for (Point p : found) {
+    for (Point p : Meet.of(a, b)) {
       if (best == null || p.distance(by) < best.distance(by)) {
         best = p;
       }
