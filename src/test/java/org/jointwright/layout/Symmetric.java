@@ -23,7 +23,6 @@ final class Symmetric {
     m.put("T", outline(-5, 0, 5, 0, 5, 16, 17, 16, 17, 26, -17, 26, -17, 16, -5, 16));
     m.put("U", outline(-17, 0, 17, 0, 17, 26, 7, 26, 7, 10, -7, 10, -7, 26, -17, 26));
     m.put("trapezoid", outline(-12, 0, 12, 0, 6, 12, -6, 12));
-    m.put("triangle", outline(-12, 0, 12, 0, 0, 20));
     m.put("gable", outline(-11, 0, 11, 0, 11, 14, 0, 22, -11, 14));
     m.put("hammerhead", outline(-6, 0, 6, 0, 6, 24, 25, 24, 25, 36, -25, 36, -25, 24, -6, 24));
     m.put("half round", new Outline(List.of(bow(8), at(-8, 0))));
