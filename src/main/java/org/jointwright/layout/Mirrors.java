@@ -143,8 +143,8 @@ final class Mirrors {
   /** Whether two edges are one, whichever way they run. */
   private static boolean isSame(Edge a, Edge b) {
     return a.at(0.5).distance(b.at(0.5)) < SAME
-        && (a.start().distance(b.start()) < SAME && a.end().distance(b.end()) < SAME
-            || a.start().distance(b.end()) < SAME && a.end().distance(b.start()) < SAME);
+        && ((a.start().distance(b.start()) < SAME && a.end().distance(b.end()) < SAME)
+            || (a.start().distance(b.end()) < SAME && a.end().distance(b.start()) < SAME));
   }
 
   /** Whether all joints of a draft have a joint at their mirror image, to an inch. */
