@@ -103,8 +103,10 @@ public final class Meetings {
       found.add(new Meeting(place, branches.getFirst().joint(), /* isY= */ true));
       ys.addAll(near);
     }
+    List<Branch> straightest = straightest(branches);
     for (Branch stem : branches) {
-      if (stem.from().equals(place) && isStem(stem, branches)) {
+      // At a flat angle each of three might pass for the stem: the two most in line are not.
+      if (stem.from().equals(place) && !straightest.contains(stem) && isStem(stem, branches)) {
         found.add(new Meeting(place, stem.joint(), /* isY= */ false));
       }
     }
@@ -123,6 +125,24 @@ public final class Meetings {
   private static boolean runOn(Branch a, Branch b) {
     double dot = a.heading().dot(b.heading());
     return dot < THROUGH || (dot < 0 && a.joint().equals(b.joint()) && a.from().equals(b.from()));
+  }
+
+  /** The two branches that run on most straightly; none where no two do. */
+  private static List<Branch> straightest(List<Branch> branches) {
+    List<Branch> best = List.of();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < branches.size(); i++) {
+      for (int k = i + 1; k < branches.size(); k++) {
+        Branch a = branches.get(i);
+        Branch b = branches.get(k);
+        double dot = a.heading().dot(b.heading());
+        if (runOn(a, b) && dot < least) {
+          least = dot;
+          best = List.of(a, b);
+        }
+      }
+    }
+    return best;
   }
 
   /** Whether a branch ends on two others that run through, and none goes on beyond them. */

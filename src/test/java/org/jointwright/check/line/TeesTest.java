@@ -49,6 +49,12 @@ class TeesTest {
   }
 
   @Test
+  void aJointThatEndsAtAFlatAngleIsOneTee() {
+    // Within 20 degrees of the line it ends on: it might pass for a piece of it.
+    assertThat(slab().joint(70, 0, 100, 100).findings("S1")).hasSize(1);
+  }
+
+  @Test
   void aThroughJointInTwoPiecesHidesNoTee() {
     Sketch pieces =
         Sketch.rectangle(200, 200)
