@@ -1,0 +1,87 @@
+package org.jointwright.wild;
+
+import java.util.List;
+import java.util.Locale;
+
+/** The page of a run of wild slabs. */
+final class RandomPage {
+  private static final String HEAD =
+      """
+      # Wild slabs
+
+      Slabs that nobody would pour, drawn from seeds: steps of a quarter inch, corners that all but touch, necks an inch wide, arcs
+      that meet at any angle, curves of hundreds of short chords, openings that nearly touch, tips, teeth, half a foot square and a
+      thousand feet across, a third of them turned, a quarter of them up to ten miles from the origin. Made by `mvn -q -Prandom`;
+      `-Drandom="1000 20"` names how many, `-Drandom="LENS-31"` looks at one.
+
+      *Given*: joints drawn at random across the slab; the plan is written, read, cut into panels and judged by every rule.
+      *Laid*: the same slabs without joints, the huge ones left out, laid by the engine with the lesser effort, then looked at in the
+      same way, but for the tees, and with the panels measured as they were cut.
+
+      A slab fails where anything throws or a rule crashes; where a plan is refused that geometry finds sound, or read that it does
+      not; where the panels do not tile the slab (their areas to 0.01 sq ft, and the coverage validator of JTS); where the panels are
+      others than JTS makes of the same lines; where a finding of M1, M2, M4, M5 or M8 at a panel, or the number of tees (S1), is
+      not what a second opinion says that is worked out from polygons alone and shares no code with the checks. *Unsure* is
+      what the second opinion leaves open: too near a limit, corners less than 0.7 in apart, a panel narrower than 2 ft (where
+      the slab itself may be that narrow).
+
+      """;
+
+  private RandomPage() {}
+
+  static String of(List<Series> series) {
+    StringBuilder page = new StringBuilder(HEAD);
+    page.append(
+        "| | slabs | refused, in words | panels | findings | failed | mean, s | slowest, s |\n");
+    page.append("|---|---:|---:|---:|---:|---:|---:|---:|\n");
+    for (Series s : series) {
+      add(
+          page,
+          "| %s | %d | %d | %d | %d | %d | %.4f | %.2f |%n",
+          s.how(),
+          s.count(),
+          s.tally().refusals(),
+          s.tally().panels(),
+          s.tally().findings(),
+          s.failed().size(),
+          s.seconds() / Math.max(1, s.count()),
+          s.slowest().isEmpty() ? 0 : s.slowest().getFirst().seconds());
+    }
+    series.forEach(s -> addSeries(page, s));
+    return page.toString();
+  }
+
+  private static void addSeries(StringBuilder page, Series s) {
+    add(page, "%n## %s%n%n", s.how().equals("given") ? "Given" : "Laid");
+    add(page, "Seeds 0 to %d, the kinds in turn.%n%n", s.count() - 1);
+    page.append("| rule | broken, both say | kept, both say | unsure |\n|---|---:|---:|---:|\n");
+    for (String rule : s.tally().rules()) {
+      add(
+          page,
+          "| %s | %d | %d | %d |%n",
+          rule,
+          s.tally().count(rule, Verdict.BROKEN),
+          s.tally().count(rule, Verdict.KEPT),
+          s.tally().count(rule, Verdict.UNSURE));
+    }
+    add(
+        page,
+        "%nS1 counts slabs, the rest panels. No second opinion on %d slabs.%n",
+        s.tally().withoutSecond());
+    page.append("\n| kind | slabs | failed |\n|---|---:|---:|\n");
+    s.kinds().forEach((k, n) -> add(page, "| %s | %d | %d |%n", k, n[0], n[1]));
+    page.append("\nSlowest, s:");
+    s.slowest().forEach(t -> add(page, " %s %.2f", t.name(), t.seconds()));
+    page.append(".\n");
+    if (!s.failed().isEmpty()) {
+      page.append("\nFailed:\n\n");
+      s.failed().stream()
+          .limit(60)
+          .forEach(f -> add(page, "- %s: %s%n", f.name(), String.join("; ", f.faults())));
+    }
+  }
+
+  private static void add(StringBuilder page, String format, Object... arguments) {
+    page.append(String.format(Locale.ROOT, format, arguments));
+  }
+}

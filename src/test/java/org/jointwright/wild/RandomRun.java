@@ -1,0 +1,90 @@
+package org.jointwright.wild;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jointwright.file.PlanWriter;
+import org.jointwright.plan.Plan;
+
+/**
+ * Puts wild slabs through the program: {@code mvn -q -Prandom -Drandom="100000 2000"} reads, cuts
+ * and judges 100,000 with joints drawn at random, and has the engine lay the first 2,000 of them
+ * without, the huge ones left out; then it makes the page of random slabs anew. {@code "LENS-31
+ * NECK-2"} puts these two through and leaves the page alone. Plans that fail are kept in {@code
+ * target/wild}.
+ */
+final class RandomRun {
+  static final Path PAGE = Path.of("src/docs/RANDOM.md");
+  private static final Path FAILED = Path.of("target", "wild");
+  private static final long USUAL = 100_000;
+
+  private RandomRun() {}
+
+  public static void main(String[] args) throws IOException {
+    try (PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8)) {
+      if (args.length > 0 && args[0].contains("-")) {
+        for (String name : args) {
+          WildSlab slab = WildSlab.named(name);
+          keep(slab, "given", slab.jointed());
+          out.println(name + " given: " + faults(slab, "given", slab::jointed, new Tally()));
+          out.println(name + " laid: " + faults(slab, "laid", slab::bare, new Tally()));
+        }
+        return;
+      }
+      long given = args.length > 0 ? Long.parseLong(args[0]) : USUAL;
+      long laid = args.length > 1 ? Long.parseLong(args[1]) : given / 1000;
+      List<Series> series = new ArrayList<>();
+      series.add(run("given", given, WildSlab::jointed, out));
+      Files.writeString(PAGE, RandomPage.of(series));
+      series.add(run("laid", laid, WildSlab::bare, out));
+      Files.writeString(PAGE, RandomPage.of(series));
+      out.println(PAGE);
+    }
+  }
+
+  /** A run of the first slabs, by one of the two ways. */
+  static Series run(String how, long count, Function<WildSlab, Plan> plan, PrintStream out)
+      throws IOException {
+    Series series = new Series(how, count);
+    for (long n = 0; n < count; n++) {
+      WildSlab slab = WildSlab.numbered(n);
+      if (how.equals("laid") && slab.kind() == WildKind.HUGE) {
+        // Thousands of panels are a matter of how fast the engine is, and measured elsewhere.
+        continue;
+      }
+      long start = System.nanoTime();
+      List<String> faults = faults(slab, how, () -> plan.apply(slab), series.tally());
+      series.add(slab, (System.nanoTime() - start) / 1e9, faults);
+      if (!faults.isEmpty()) {
+        out.println(slab.name() + " " + how + ": " + String.join("; ", faults));
+        keep(slab, how, plan.apply(slab));
+      }
+    }
+    return series;
+  }
+
+  private static List<String> faults(
+      WildSlab slab, String how, java.util.function.Supplier<Plan> plan, Tally tally) {
+    try {
+      Probe probe = new Probe(tally);
+      return how.equals("laid") ? probe.laid(plan.get()) : probe.given(plan.get());
+    } catch (RuntimeException e) {
+      StringWriter trace = new StringWriter();
+      e.printStackTrace(new PrintWriter(trace));
+      return List.of("threw " + trace.toString().lines().limit(6).toList());
+    }
+  }
+
+  private static void keep(WildSlab slab, String how, Plan plan) throws IOException {
+    Files.createDirectories(FAILED);
+    Files.write(
+        FAILED.resolve(slab.name() + "-" + how + ".jointwright.json"), PlanWriter.bytes(plan));
+  }
+}

@@ -1,0 +1,17 @@
+package org.jointwright.wild;
+
+/** What a second opinion says of a rule at a panel. */
+enum Verdict {
+  BROKEN,
+  KEPT,
+  /** Too near the limit, or asking for more than plain geometry tells. */
+  UNSURE;
+
+  /** Broken where a measure is over a limit, unsure within a margin. */
+  static Verdict over(double low, double high, double limit, double margin) {
+    if (low > limit + margin) {
+      return BROKEN;
+    }
+    return high < limit - margin ? KEPT : UNSURE;
+  }
+}
