@@ -27,12 +27,19 @@ public final class Draft {
   /** How far from its bend an arm is seeded, inches. */
   private static final double ARM = 3;
 
+  /** Drafts of more pieces do not remember what they were: each would hold on to all before it. */
+  private static final int REMEMBERED = 200;
+
   private static final double[] NUDGES = {0, 1.1, -1.3};
 
   private final Ground ground;
   private final List<Piece> pieces;
   private final List<Laid> lines;
   private @Nullable Tally tally;
+  private @Nullable List<Move> moves;
+
+  /** The draft before the last cut of the engine's, where that is known and not large. */
+  private @Nullable Draft before;
 
   private Draft(Ground ground, List<Piece> pieces, List<Laid> lines) {
     this.ground = ground;
@@ -92,9 +99,14 @@ public final class Draft {
   /** This draft after a cut; empty when the cut is not clean. */
   public Optional<Draft> cut(Move move) {
     Optional<Draft> one = cutOnce(move);
-    return ground.mirror().isEmpty()
-        ? one
-        : one.flatMap(d -> Evened.of(this, d, ground.mirror().get()));
+    Optional<Draft> cut =
+        ground.mirror().isEmpty()
+            ? one
+            : one.flatMap(d -> Evened.of(this, d, ground.mirror().get()));
+    if (cut.isPresent() && pieces.size() < REMEMBERED) {
+      cut.get().before = this;
+    }
+    return cut;
   }
 
   /** The cut without its mirror image. */
@@ -128,6 +140,26 @@ public final class Draft {
   }
 
   /**
+   * The same as {@code from.cutAll(moves)} where this draft came of {@code from}: cuts that both
+   * begin with are not made again.
+   *
+   * @param from the draft that all cuts of this one were made in
+   */
+  public Draft recut(Draft from, List<Move> moves) {
+    List<Move> own = moves();
+    int same = 0;
+    while (same < Math.min(own.size(), moves.size()) && own.get(same).equals(moves.get(same))) {
+      same++;
+    }
+    Draft d = this;
+    while (d.moves().size() > same && d.before != null) {
+      d = d.before;
+    }
+    int made = d.moves().size();
+    return made > same ? from.cutAll(moves) : d.cutAll(moves.subList(made, moves.size()));
+  }
+
+  /**
    * What a cut of this draft takes, counted in cuts of a small one: pieces must be looked through.
    */
   public int weight() {
@@ -152,7 +184,12 @@ public final class Draft {
 
   /** The cuts that are the engine's to move, in order. */
   public List<Move> moves() {
-    return lines.stream().filter(l -> !l.locked() && !l.follows()).map(Laid::move).toList();
+    List<Move> m = moves;
+    if (m == null) {
+      m = lines.stream().filter(l -> !l.locked() && !l.follows()).map(Laid::move).toList();
+      moves = m;
+    }
+    return m;
   }
 
   /** The line that cut {@code i} of {@link #moves} made; the first of two where it bends. */

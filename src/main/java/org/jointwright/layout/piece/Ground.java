@@ -61,8 +61,7 @@ public record Ground(
 
   /** The same ground, every cut made alike on both sides of {@code line}, an axis of the slab. */
   public Ground mirroredAt(Mirror line) {
-    return new Ground(
-        limits, sources, edges, axes, loops, zones, lead, Optional.of(line), new Memo());
+    return new Ground(limits, sources, edges, axes, loops, zones, lead, Optional.of(line), memo);
   }
 
   /** What the hard edge of that tag runs along. */

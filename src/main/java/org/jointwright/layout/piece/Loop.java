@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 public final class Loop {
   private final List<Edge> edges;
   private final List<Integer> tags;
-  private final int hash;
   private double @Nullable [] angles;
 
   /**
@@ -27,7 +26,6 @@ public final class Loop {
   public Loop(List<Edge> edges, List<Integer> tags) {
     this.edges = List.copyOf(edges);
     this.tags = List.copyOf(tags);
-    this.hash = 31 * this.edges.hashCode() + this.tags.hashCode();
   }
 
   /** Its edges in order. */
@@ -58,19 +56,6 @@ public final class Loop {
   /** Whether edge {@code i} is the slab's own, an opening's or a box-out's. */
   public boolean isHard(int i) {
     return tag(i) < 0;
-  }
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof Loop l
-        && hash == l.hash
-        && edges.equals(l.edges)
-        && tags.equals(l.tags);
-  }
-
-  @Override
-  public int hashCode() {
-    return hash;
   }
 
   /** The distance from {@code p} to its nearest point, inches. */

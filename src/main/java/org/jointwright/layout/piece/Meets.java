@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.plan.JointKind;
 import org.jointwright.practice.Angles;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where contraction joints end on each other.
@@ -31,11 +33,13 @@ record Meets(List<Tally.Tee> tees, int ys) {
   /** Reads the ends of a draft's lines. */
   private static final class Reading {
     private final List<Laid> lines;
+    private final @Nullable Box[] boxes;
     private final List<Tally.Tee> tees = new ArrayList<>();
     private final List<Point> ys = new ArrayList<>();
 
     Reading(List<Laid> lines) {
       this.lines = lines;
+      this.boxes = new Box[lines.size()];
     }
 
     void readEnd(int i, boolean last) {
@@ -65,7 +69,7 @@ record Meets(List<Tally.Tee> tees, int ys) {
       List<Point> found = new ArrayList<>(4);
       for (int k = 0; k < lines.size(); k++) {
         Laid other = lines.get(k);
-        if (k == i || !other.path().box().grown(NEAR).holds(at)) {
+        if (k == i || !box(k).holds(at)) {
           continue;
         }
         boolean ends = false;
@@ -82,6 +86,15 @@ record Meets(List<Tally.Tee> tees, int ys) {
         }
       }
       return found;
+    }
+
+    private Box box(int k) {
+      Box box = boxes[k];
+      if (box == null) {
+        box = lines.get(k).path().box().grown(NEAR);
+        boxes[k] = box;
+      }
+      return box;
     }
 
     private static boolean runsOn(Point a, Point b) {

@@ -13,9 +13,10 @@ public final class Piece {
   private final Loop outer;
   private final List<Loop> holes;
   private final double area;
-  private final Box box;
+  private @Nullable Box box;
   private @Nullable Measures measures;
   private @Nullable Faults faults;
+  private Memo.@Nullable Known known;
 
   /** A piece of {@code ground}. */
   public Piece(Ground ground, Loop outer, List<Loop> holes) {
@@ -27,11 +28,6 @@ public final class Piece {
       twice += hole.doubleArea();
     }
     this.area = twice / 2;
-    Box b = outer.edges().getFirst().box();
-    for (Edge e : outer.edges()) {
-      b = b.with(e.box());
-    }
-    this.box = b;
   }
 
   /** The same ground's piece with other loops. */
@@ -71,12 +67,20 @@ public final class Piece {
 
   /** The upright box round it. */
   public Box box() {
-    return box;
+    Box b = box;
+    if (b == null) {
+      b = outer.edges().getFirst().box();
+      for (Edge e : outer.edges()) {
+        b = b.with(e.box());
+      }
+      box = b;
+    }
+    return b;
   }
 
   /** Whether {@code p} lies inside. */
   public boolean contains(Point p) {
-    if (!box.holds(p) || !outer.surrounds(p)) {
+    if (!box().holds(p) || !outer.surrounds(p)) {
       return false;
     }
     for (Loop hole : holes) {
@@ -91,7 +95,12 @@ public final class Piece {
   public Measures measures() {
     Measures m = measures;
     if (m == null) {
-      m = Measures.of(this);
+      Memo.Known known = known();
+      m = known.measures;
+      if (m == null) {
+        m = Measures.of(this);
+        known.measures = m;
+      }
       measures = m;
     }
     return m;
@@ -101,10 +110,24 @@ public final class Piece {
   public Faults faults() {
     Faults f = faults;
     if (f == null) {
-      f = holes.isEmpty() ? ground.memo().faults(outer, () -> Faults.of(this)) : Faults.of(this);
+      Memo.Known known = known();
+      f = known.faults;
+      if (f == null) {
+        f = Faults.of(this);
+        known.faults = f;
+      }
       faults = f;
     }
     return f;
+  }
+
+  private Memo.Known known() {
+    Memo.Known k = known;
+    if (k == null) {
+      k = holes.isEmpty() ? ground.memo().of(outer) : new Memo.Known();
+      known = k;
+    }
+    return k;
   }
 
   /** The pieces that {@code chord} leaves, its edges tagged {@code tag}; empty when not clean. */

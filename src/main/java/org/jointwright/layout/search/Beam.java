@@ -77,24 +77,42 @@ public final class Beam {
   private List<Draft> widest(List<Draft> drafts) {
     Set<Long> seen = new HashSet<>();
     List<Draft> kept = new ArrayList<>();
-    drafts.removeIf(d -> HOPE * hopeful(d) >= best);
-    drafts.sort(Comparator.comparingDouble(this::hopeful));
-    keep(drafts, effort.width(), seen, kept);
+    List<Hope> hopes = hopes(drafts);
+    hopes.removeIf(h -> HOPE * h.feet() >= best);
+    hopes.sort(Comparator.comparingDouble(Hope::feet));
+    keep(hopes, effort.width(), seen, kept);
     // And some that are nearly whole, though dearer so far.
-    drafts.sort(Comparator.comparingDouble(d -> hopeful(d) * (1 + d.tally().excess())));
-    keep(drafts, effort.width() + MORE, seen, kept);
+    hopes.sort(Comparator.comparingDouble(h -> h.feet() * (1 + h.draft().tally().excess())));
+    keep(hopes, effort.width() + MORE, seen, kept);
     // Those nearest their end first: what they come to bounds the others.
     kept.sort(Comparator.comparingDouble(d -> d.tally().excess()));
     return kept;
   }
 
-  private void keep(List<Draft> drafts, int most, Set<Long> seen, List<Draft> kept) {
+  /** A draft with how hopeful it is, worked out once though compared often. */
+  private record Hope(Draft draft, double feet) {}
+
+  private List<Hope> hopes(List<Draft> drafts) {
+    List<Hope> hopes = new ArrayList<>();
     for (Draft d : drafts) {
+      hopes.add(new Hope(d, hopeful(d)));
+    }
+    return hopes;
+  }
+
+  private List<Hope> mostHopefulFirst(List<Draft> drafts) {
+    List<Hope> hopes = hopes(drafts);
+    hopes.sort(Comparator.comparingDouble(Hope::feet));
+    return hopes;
+  }
+
+  private static void keep(List<Hope> hopes, int most, Set<Long> seen, List<Draft> kept) {
+    for (Hope h : hopes) {
       if (kept.size() >= most) {
         return;
       }
-      if (seen.add(Math.round(hopeful(d) * 1e4))) {
-        kept.add(d);
+      if (seen.add(Math.round(h.feet() * 1e4))) {
+        kept.add(h.draft());
       }
     }
   }
@@ -141,12 +159,10 @@ public final class Beam {
       note(d);
     }
     open.forEach(this::note);
-    open.sort(Comparator.comparingDouble(this::hopeful));
-    begun.sort(Comparator.comparingDouble(this::hopeful));
     // Whole patterns and single first cuts are not measured against each other.
     List<Draft> kept = new ArrayList<>();
-    keep(open, root ? effort.width() : effort.children(), new HashSet<>(), kept);
-    keep(begun, kept.size() + effort.width(), new HashSet<>(), kept);
+    keep(mostHopefulFirst(open), root ? effort.width() : effort.children(), new HashSet<>(), kept);
+    keep(mostHopefulFirst(begun), kept.size() + effort.width(), new HashSet<>(), kept);
     return kept;
   }
 

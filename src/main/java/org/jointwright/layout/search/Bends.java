@@ -88,7 +88,7 @@ final class Bends {
   private static Draft replaced(Draft draft, int i, Move by) {
     List<Move> moves = new ArrayList<>(draft.moves());
     moves.set(i, by);
-    Draft d = draft.base().cutAll(moves);
+    Draft d = draft.recut(draft.base(), moves);
     return d.moves().size() == moves.size() ? d : draft;
   }
 

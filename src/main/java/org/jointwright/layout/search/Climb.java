@@ -1,7 +1,9 @@
 package org.jointwright.layout.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Draft;
@@ -23,6 +25,8 @@ final class Climb {
   private final Score score;
   private final Effort effort;
   private final boolean turns;
+  private final Map<Integer, Settled> shifted = new HashMap<>();
+  private final Map<Integer, Settled> dragged = new HashMap<>();
   private int spent;
 
   Climb(Draft base, Score score, Effort effort) {
@@ -41,6 +45,28 @@ final class Climb {
     return new Climb(base, score, effort, /* turns= */ false);
   }
 
+  /** A cut or place of a draft for which nothing better was found, and how many cuts that took. */
+  private record Settled(Draft draft, int cuts) {}
+
+  /**
+   * Whether nothing better was found for this cut or place of the very same draft in a round
+   * before; counted as if it were tried again.
+   */
+  private boolean again(Map<Integer, Settled> settled, int i, Draft draft) {
+    Settled s = settled.get(i);
+    if (s == null || s.draft() != draft) {
+      return false;
+    }
+    spent += s.cuts();
+    return true;
+  }
+
+  private void settle(Map<Integer, Settled> settled, int i, Draft from, Draft best, int made) {
+    if (best == from) {
+      settled.put(i, new Settled(from, spent - made));
+    }
+  }
+
   /** How many cuts were made. */
   int spent() {
     return spent;
@@ -52,7 +78,12 @@ final class Climb {
     for (int round = 0; round < ROUNDS; round++) {
       double before = score.of(best);
       for (int i = 0; i < best.moves().size() && spent < effort.climbed(); i++) {
-        best = better(best, i);
+        if (!again(shifted, i, best)) {
+          Draft from = best;
+          int made = spent;
+          best = better(best, i);
+          settle(shifted, i, from, best, made);
+        }
       }
       if (effort.thorough() && turns) {
         best = dragged(best);
@@ -74,21 +105,26 @@ final class Climb {
         return best;
       }
       Draft from = best;
+      if (again(dragged, k, from)) {
+        continue;
+      }
+      int made = spent;
       for (Point to : drags.targets(places.get(k), places)) {
         List<Move> moves = drags.dragged(places.get(k).at(), to);
         spent += moves.size() * from.weight();
-        Draft d = base.cutAll(moves);
+        Draft d = from.recut(base, moves);
         if (d.moves().size() == moves.size() && score.of(d) < score.of(best) - 1e-6) {
           best = d;
         }
       }
+      settle(dragged, k, from, best, made);
     }
   }
 
   /** The best draft with another cut in the place of cut {@code i}, or the same draft. */
   private Draft better(Draft draft, int i) {
     List<Move> moves = draft.moves();
-    Draft prefix = base.cutAll(moves.subList(0, i));
+    Draft prefix = draft.recut(base, moves.subList(0, i));
     List<Move> suffix = moves.subList(i + 1, moves.size());
     Laid line = draft.line(i);
     Draft best = draft;

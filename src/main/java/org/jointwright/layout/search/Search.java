@@ -2,7 +2,9 @@ package org.jointwright.layout.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Laid;
 import org.jointwright.layout.piece.Move;
@@ -46,7 +48,15 @@ public final class Search {
   private final Draft start;
   private final Score score;
   private final Effort effort;
+  private final Map<List<Move>, Climbed> climbs = new HashMap<>();
   private Draft best;
+
+  /**
+   * What a climb came to.
+   *
+   * @param spent how many cuts were made
+   */
+  private record Climbed(Draft best, int spent) {}
 
   private Search(Draft start, Score score, Effort effort) {
     this.start = start;
@@ -210,8 +220,19 @@ public final class Search {
 
   private void climbAll(List<Draft> from) {
     for (Draft d : from) {
-      take(new Climb(start, score, effort).climb(d));
+      take(climbed(d).best());
     }
+  }
+
+  /** What a climb from a draft of the same cuts came to, each climbed from once. */
+  private Climbed climbed(Draft from) {
+    Climbed known = climbs.get(from.moves());
+    if (known == null) {
+      Climb climb = new Climb(start, score, effort);
+      known = new Climbed(climb.climb(from), climb.spent());
+      climbs.put(from.moves(), known);
+    }
+    return known;
   }
 
   private boolean take(Draft d) {
@@ -232,7 +253,7 @@ public final class Search {
         seed++) {
       Draft shaken = new Shaken(start, score, seed).shake(start);
       if (Score.isClean(shaken)) {
-        take(new Climb(start, score, effort).climb(shaken));
+        take(climbed(shaken).best());
         spare();
       }
     }
@@ -250,11 +271,11 @@ public final class Search {
       for (int i = 0; i < best.moves().size(); i++) {
         List<Move> moves = new ArrayList<>(best.moves());
         moves.remove(i);
-        fewer.add(start.cutAll(moves));
+        fewer.add(best.recut(start, moves));
       }
       fewer.sort(Comparator.comparingDouble(score::of));
       for (Draft d : fewer.subList(0, Math.min(SPARED, fewer.size()))) {
-        better |= take(new Climb(start, score, effort).climb(d));
+        better |= take(climbed(d).best());
       }
     }
     return best;
@@ -273,12 +294,12 @@ public final class Search {
         moves.remove(i);
       }
       Mend mend = new Mend(score, /* rare= */ true);
-      Draft filled = mend.mend(start.cutAll(moves));
+      Draft filled = mend.mend(from.recut(start, moves));
       left -= mend.spent() + moves.size();
       if (score.of(filled) < NEARLY * score.of(best) && score.of(filled) != score.of(best)) {
-        Climb climb = new Climb(start, score, effort);
-        take(climb.climb(filled));
-        left -= climb.spent();
+        Climbed climbed = climbed(filled);
+        take(climbed.best());
+        left -= climbed.spent();
       }
       k++;
       if (k >= from.moves().size() || k > i + NEIGHBOURS) {

@@ -87,7 +87,7 @@ final class Shaken {
       return added(d);
     }
     if (what < 0.25) {
-      Draft less = base.cutAll(without(d.moves(), random.nextInt(d.moves().size())));
+      Draft less = d.recut(base, without(d.moves(), random.nextInt(d.moves().size())));
       return random.nextBoolean() ? added(less) : less;
     }
     if (what < 0.32) {
@@ -116,7 +116,7 @@ final class Shaken {
     int i = random.nextInt(d.moves().size());
     List<Move> moves = without(d.moves(), i);
     moves.add(random.nextInt(moves.size() + 1), d.moves().get(i));
-    return base.cutAll(moves);
+    return d.recut(base, moves);
   }
 
   private Draft dragged(Draft d) {
@@ -135,7 +135,7 @@ final class Shaken {
       to = to.plus(new Point(random.nextGaussian(), random.nextGaussian()).times(ASIDE * heat));
     }
     List<Move> moves = drags.dragged(place.at(), to);
-    Draft tried = base.cutAll(moves);
+    Draft tried = d.recut(base, moves);
     return tried.moves().size() == moves.size() ? tried : d;
   }
 
@@ -153,6 +153,6 @@ final class Shaken {
     } else {
       moves.set(i, move.on(carrier.shifted(SHIFT * heat * random.nextGaussian())));
     }
-    return base.cutAll(moves);
+    return d.recut(base, moves);
   }
 }
