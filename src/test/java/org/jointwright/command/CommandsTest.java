@@ -103,12 +103,16 @@ class CommandsTest {
 
   @Test
   void withoutAnArgumentOnlyWhatWasNotFoundIsSaid() {
-    // Joints are needed and the whole slab is kept clear of them.
+    // Joints fit between the zones only, and the last panel would be 3 ft by 10 ft; no zone alone
+    // forbids it.
     String plan =
         """
         {"format": "jointwright-plan", "version": 1, "unit": "ft", "slabs": [{"id": "drive",
-          "outline": [[0, 0], [30, 0], [30, 10], [0, 10]],
-          "keepClear": [{"name": "tank", "ring": [[-1, -1], [31, -1], [31, 11], [-1, 11]]}]}]}
+          "outline": [[0, 0], [32, 0], [32, 10], [0, 10]],
+          "keepClear": [{"name": "one", "ring": [[-1, -1], [9.5, -1], [9.5, 11], [-1, 11]]},
+            {"name": "two", "ring": [[9.7, -1], [19.2, -1], [19.2, 11], [9.7, 11]]},
+            {"name": "three", "ring": [[19.4, -1], [28.9, -1], [28.9, 11], [19.4, 11]]},
+            {"name": "four", "ring": [[29.1, -1], [33, -1], [33, 11], [29.1, 11]]}]}]}
         """;
     Run run = Run.fed(plan, "joint", "-");
     assertThat(run.code()).isZero();
