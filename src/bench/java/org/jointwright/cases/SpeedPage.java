@@ -47,7 +47,9 @@ record SpeedPage(
     page.append("\n## Larger\n\n").append(head());
     large.forEach(c -> page.append(row(c)));
     page.append("\n## Memory\n\n");
-    page.append("| case | panels | kept, bytes a panel | taken by a refit, bytes a panel |\n");
+    page.append(
+        "| case | panels | kept beside the plan, bytes a panel | taken by a refit, bytes a panel"
+            + " |\n");
     page.append("|---|---:|---:|---:|\n");
     large.forEach(c -> page.append(memory(c)));
     return page.toString();
