@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.Map;
+import org.jointwright.check.figure.Figures;
+import org.jointwright.joint.Layout;
+import org.jointwright.plan.Plan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Invented slabs that were once laid badly. */
@@ -28,5 +32,18 @@ class SeededTest {
     Seeded mended = Seeded.named(name);
     assertThat(Seeded.kept().get(mended)).startsWith("mended");
     assertThat(Swept.faults(mended.plan(), LayoutEngine.lay(mended.plan()))).as(name).isEmpty();
+  }
+
+  /**
+   * Where no grid fits, a first layout begins at sharp corners and round narrow openings; with what
+   * it may cost at most, ft.
+   */
+  @ParameterizedTest
+  @CsvSource({"FLARE-5, 26", "OPENING-59, 240"})
+  void whatNoGridFitsIsSoundAtFirstSight(String name, double feet) {
+    Plan plan = Seeded.named(name).plan();
+    Layout first = LayoutEngine.first(plan);
+    assertThat(Swept.faults(plan, first)).as(name).isEmpty();
+    assertThat(Figures.of(plan, first).cost()).as(name).isLessThan(feet);
   }
 }

@@ -21,7 +21,7 @@ final class Corners {
 
   private static final double STEP = 3;
   private static final double[] LEGS = {0.4, 0.55, 0.7, 0.85, 1.0};
-  private static final double SHARP = 75;
+  static final double SHARP = 75;
 
   /** The same for kites where sides slant: the joints of a grid would meet those too flat. */
   private static final double SQUARE = 95;
@@ -66,7 +66,7 @@ final class Corners {
   /**
    * The two joints from a corner that go on along its sides, turned away from each other's side.
    */
-  private static List<Move> splayed(Piece piece, Faults.Corner c, double turn) {
+  static List<Move> splayed(Piece piece, Faults.Corner c, double turn) {
     Loop loop = piece.loop(c.loop());
     Point one = loop.edge(c.vertex() - 1).direction(1).turned(turn);
     Point two = loop.edge(c.vertex()).direction(0).times(-1).turned(-turn);

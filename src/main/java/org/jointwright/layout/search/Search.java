@@ -98,6 +98,9 @@ public final class Search {
       climbAll(more);
       from.addAll(more);
     }
+    if (!Score.isClean(best) && !isCurved()) {
+      begin();
+    }
     if (Score.isClean(best) && !isCurved()) {
       Draft before = spare();
       remake();
@@ -257,6 +260,24 @@ public final class Search {
         spare();
       }
     }
+  }
+
+  /** Begins in ways that seldom pay and fills what they leave, each piece as cheaply as it can. */
+  private void begin() {
+    Mend mend = new Mend(score, /* rare= */ false);
+    List<Draft> found = new ArrayList<>();
+    int left = effort.cuts() + effort.remade();
+    List<Draft> begun = Beginnings.of(start);
+    // What leaves least to be done comes first: not all may be filled.
+    begun.sort(Comparator.comparingDouble(d -> d.tally().excess()));
+    for (Draft d : begun) {
+      if (left > 0) {
+        found.add(mend.mend(d));
+        left -= mend.spent();
+      }
+    }
+    found.sort(Comparator.comparingDouble(score::of));
+    climbAll(found.subList(0, Math.min(effort.climbs(), found.size())));
   }
 
   /**
