@@ -31,6 +31,9 @@ final class LabelPlacer {
   /** How far apart the places along a joint are tried, millimetres. */
   private static final double STEP = 3;
 
+  /** From how many times as long as wide a box-out has its number beside a long side. */
+  private static final double LONG = 3;
+
   private final Facts facts;
   private final View view;
   private final Ground ground;
@@ -165,6 +168,10 @@ final class LabelPlacer {
     Box box = view.boxOf(item.boxOut().orElseThrow().outline().ring());
     String text = String.valueOf(item.number());
     Point size = Tags.size(text, Work.BOX_OUT, number);
+    Optional<Point> near = alongLong(box, size);
+    if (near.isPresent()) {
+      return tag(item, near.get(), size);
+    }
     double reach = Math.hypot(box.width(), box.height()) / 2 + size.x() / 2;
     for (double more : new double[] {0, 1.5, 3}) {
       for (int i = 0; i < 12; i++) {
@@ -177,6 +184,33 @@ final class LabelPlacer {
       }
     }
     return led(item, List.of(box.centre()), size);
+  }
+
+  /**
+   * A place close to a long side of a box-out. Round the corners of a long one, such as a trench, a
+   * number would stand far from it.
+   */
+  private Optional<Point> alongLong(Box box, Point size) {
+    double longest = Math.max(box.width(), box.height());
+    if (longest < LONG * Math.min(box.width(), box.height()) || longest < LONG * size.x()) {
+      return Optional.empty();
+    }
+    boolean lies = box.width() >= box.height();
+    for (double off : new double[] {1.2, 2.4, 4}) {
+      for (int i = 0; i < 18; i++) {
+        double share = steps(i / 2) / 10.0;
+        double away = i % 2 == 0 ? 1 : -1;
+        Point from =
+            lies
+                ? new Point(share * longest, away * (box.height() / 2 + size.y() / 2 + off))
+                : new Point(away * (box.width() / 2 + size.x() / 2 + off), share * longest);
+        Point at = box.centre().plus(from);
+        if (ground.isFree(Quad.round(at, size.x() + 1, size.y() + 1))) {
+          return Optional.of(at);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** A number that finds no room where it belongs stands off with a leader to its line. */

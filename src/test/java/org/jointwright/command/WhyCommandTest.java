@@ -2,6 +2,8 @@ package org.jointwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,5 +62,22 @@ class WhyCommandTest {
     assertThat(Run.of("check", laid, "--joint", "J5").out())
         .contains("It is where approach begins")
         .doesNotContain("no rule would break");
+  }
+
+  @Test
+  void theWayRoundAHalfCircleIsNotSaidToLieBetweenOneSideAndItself(@TempDir Path folder)
+      throws IOException {
+    Path plan = folder.resolve("half-round.jointwright.json");
+    Files.writeString(
+        plan,
+        """
+        {"format": "jointwright-plan", "version": 1, "unit": "ft", "slabs": [{"id": "patio",
+          "outline": [{"at": [0, 0], "via": [9, -9]}, [18, 0]],
+          "joints": [{"path": [[9, 0], [9, -9]]}]}]}
+        """);
+    assertThat(Run.of("check", plan.toString(), "--why").out())
+        .contains(
+            "It stands half way round from one end of side B–A to the other, 14′-1⅝″ from each.")
+        .doesNotContain("between side B–A and side B–A");
   }
 }

@@ -72,6 +72,14 @@ record OriginWords(Words words, LineNames lines) {
   private String even(Origin.Even o) {
     String from = lines.of(o.from());
     String to = lines.of(o.to());
+    if (from.equals(to)) {
+      // The way bends round and both its ends lie on one side, as at a half round with one
+      // straight.
+      return o.of() == 2
+          ? words.say("reason.halfWayRound", from, Length.inches(o.whole() / 2))
+          : words.say(
+              "reason.evenOfOne", o.of(), from, o.part(), Length.inches(o.whole() / o.of()));
+    }
     return o.of() == 2
         ? words.say("reason.halfWay", from, to, Length.inches(o.whole() / 2))
         : words.say("reason.even", o.of(), from, to, o.part(), Length.inches(o.whole() / o.of()));
