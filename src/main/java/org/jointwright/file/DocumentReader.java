@@ -45,6 +45,9 @@ final class DocumentReader {
     List<Json> items = fields.list("slabs");
     List<Slab> slabs = slabs(items);
     boolean isWhole = slabs.size() == items.size();
+    if (isWhole) {
+      SlabPlaces.check(reading, slabs, items);
+    }
     List<FixedObject> fixed = new FixedReader(reading, slabs, isWhole).read(fields.list("fixed"));
     checkBoxOuts(slabs, fixed);
     List<GivenJoint> given = given(fields.list("given"));

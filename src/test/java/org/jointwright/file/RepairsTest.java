@@ -76,6 +76,38 @@ class RepairsTest {
     assertThat(only(read.plan()).joints()).extracting(j -> j.id()).containsExactly("J2", "J1");
   }
 
+  private static PlanReading.ReadPlan beside(String second) {
+    return read(
+        "{\"id\": \"a\", \"outline\": [[0, 0], [200, 0], [200, 100], [0, 100]],"
+            + " \"openings\": [[[20, 20], [80, 20], [80, 80], [20, 80]]]},"
+            + " {\"id\": \"b\", \"outline\": "
+            + second
+            + "}");
+  }
+
+  @Test
+  void slabInASlabIsSaidAndBothAreKept() {
+    var read = beside("[[120, 20], [180, 20], [180, 80], [120, 80]]");
+    assertThat(read.repairs())
+        .containsExactly(new Remark("slabs[1].outline", 1, "file.slabsOverlap", List.of("b", "a")));
+    assertThat(read.plan().slabs()).hasSize(2);
+  }
+
+  @Test
+  void slabsThatCrossAreSaid() {
+    assertThat(beside("[[90, -50], [110, -50], [110, 150], [90, 150]]").repairs())
+        .extracting(Remark::key)
+        .containsExactly("file.slabsOverlap");
+  }
+
+  @Test
+  void slabsThatShareAnEdgeOrFillAnOpeningAreInOrder() {
+    assertThat(beside("[[200, 0], [300, 0], [300, 100], [200, 100]]").repairs()).isEmpty();
+    // Set out by two tapes: half an inch over.
+    assertThat(beside("[[199.5, -20], [300, -20], [300, 60], [200.5, 60]]").repairs()).isEmpty();
+    assertThat(beside("[[20, 20], [80, 20], [80, 80], [20, 80]]").repairs()).isEmpty();
+  }
+
   @Test
   void planInOrderIsReadWithoutRepairs() {
     assertThat(read("{\"id\": \"a\", \"outline\": [[0, 0], [200, 0], [200, 100]]}").repairs())
