@@ -12,6 +12,7 @@ import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plans with something broken at random: read or refused in words, never a fault. */
@@ -64,6 +65,27 @@ class PlanMutationsTest {
             assertThat(problems).allSatisfy(p -> assertThat(p.say(WORDS)).isNotBlank());
       }
     }
+  }
+
+  @ParameterizedTest
+  @EnumSource(PlanMutator.Harm.class)
+  void harmedPlanIsReadOrRefusedInWords(PlanMutator.Harm harm) throws IOException {
+    String good =
+        Files.readString(Path.of("src/test/resources/cases/odd/everything.jointwright.json"));
+    int refused = 0;
+    for (long seed = 0; seed < 60; seed++) {
+      if (PlanReader.read(new PlanMutator(seed).harm(harm, good))
+          instanceof PlanReading.Refused r) {
+        refused++;
+        assertThat(r.problems())
+            .as("%s by seed %d", harm, seed)
+            .isNotEmpty()
+            .allSatisfy(p -> assertThat(p.say(WORDS)).isNotBlank());
+      }
+    }
+    // Most harms are past mending; an opening is put only where corners are plain numbers.
+    boolean isDone = !harm.name().startsWith("OPENING");
+    assertThat(refused).as("%s", harm).isGreaterThan(isDone ? 10 : -1);
   }
 
   @Test
