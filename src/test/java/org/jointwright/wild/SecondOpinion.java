@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
@@ -25,10 +26,22 @@ final class SecondOpinion {
   private static final double TIE = 1.005;
   private static final double TIE_MARGIN = 2e-4;
 
+  /** Along an arc the rectangles that tie depend on how fine its chords are. */
+  private static final double TIE_MARGIN_OF_ARCS = 4e-3;
+
   /** Corners this near each other may count as one, inches. */
   private static final double TOGETHER = 0.7;
 
   private static final double TIGHT = 6.5;
+
+  /** Chords drawn anew along a piece of an arc stand no farther off its other chords, inches. */
+  private static final double ON = 2.5e-3;
+
+  /** A turn too small for a corner may still count with one beside it, degrees. */
+  private static final double ANGLE_MARGIN = 1.5;
+
+  /** A corner joint's ends stand this near the tip that it cuts off, inches. */
+  private static final double REACH = 0.6;
 
   private final Slab slab;
   private final IndexedFacetDistance edge;
@@ -61,6 +74,10 @@ final class SecondOpinion {
   /** The verdicts on a panel by rule. */
   Map<String, Verdict> on(Polygon panel) {
     Map<String, Verdict> verdicts = new TreeMap<>();
+    if (mayBeTip(panel)) {
+      List.of("M1", "M2", "M4", "M5", "M8").forEach(r -> verdicts.put(r, Verdict.UNSURE));
+      return verdicts;
+    }
     Rectangles rectangles = Rectangles.round(panel);
     verdicts.put("M1", tooLong(panel, rectangles));
     verdicts.put("M2", tooStretched(panel, rectangles));
@@ -70,6 +87,17 @@ final class SecondOpinion {
     return verdicts;
   }
 
+  /** Tips that corner joints cut off are excused from most rules. */
+  private boolean mayBeTip(Polygon panel) {
+    return slab.joints().stream()
+        .filter(j -> j.purpose() == Purpose.CORNER)
+        .map(j -> Planar.line(j.path()))
+        .anyMatch(
+            l ->
+                panel.distance(l.getStartPoint()) < REACH
+                    && panel.distance(l.getEndPoint()) < REACH);
+  }
+
   /** 30 times the thickness, 15 ft at most, or what the plan says; 3 % more with an arc. */
   private Verdict tooLong(Polygon panel, Rectangles rectangles) {
     double most =
@@ -77,8 +105,8 @@ final class SecondOpinion {
             .maxSpacing()
             .map(l -> l.inches())
             .orElse(Math.min(180, 30 * slab.thickness().inches()));
-    double low = rectangles.length(TIE + TIE_MARGIN);
-    double high = rectangles.length(TIE - TIE_MARGIN);
+    double low = rectangles.length(TIE + tieMargin());
+    double high = rectangles.length(TIE - tieMargin());
     Verdict straight = Verdict.over(low, high, most + 0.5, 0.1);
     return straight == Verdict.KEPT || !isBowed(panel)
         ? straight
@@ -87,8 +115,8 @@ final class SecondOpinion {
 
   private Verdict tooStretched(Polygon panel, Rectangles rectangles) {
     double usual = slab.jointing().aspect().orElse(1.5);
-    double low = rectangles.aspect(TIE + TIE_MARGIN);
-    double high = rectangles.aspect(TIE - TIE_MARGIN);
+    double low = rectangles.aspect(TIE + tieMargin());
+    double high = rectangles.aspect(TIE - tieMargin());
     double margin = 0.002 + 0.1 * high * high / rectangles.length(TIE);
     Verdict plain = Verdict.over(low, high, usual + 0.01, margin);
     if (plain != Verdict.BROKEN) {
@@ -123,7 +151,7 @@ final class SecondOpinion {
         if (c.whole() && c.clear()) {
           continue;
         }
-        if (!c.clear() || Math.abs(c.interior() - 59) < 0.8) {
+        if (!c.clear() || Math.abs(c.interior() - 59) < ANGLE_MARGIN) {
           unsure = true;
         } else if (c.interior() < 59) {
           return Verdict.BROKEN;
@@ -139,8 +167,18 @@ final class SecondOpinion {
     return width > 24 - 0.5 + 0.1 ? Verdict.KEPT : Verdict.UNSURE;
   }
 
-  private static Verdict notWhole(Polygon panel, Rectangles rectangles) {
+  private double tieMargin() {
+    return arcs.isEmpty() ? TIE_MARGIN : TIE_MARGIN_OF_ARCS;
+  }
+
+  private Verdict notWhole(Polygon panel, Rectangles rectangles) {
     GeometryFactory jts = panel.getFactory();
+    for (int i = 0; i < panel.getNumInteriorRing(); i++) {
+      if (panel.getInteriorRingN(i).distance(panel.getExteriorRing()) < 1e-6) {
+        // It hangs together at one point only: a hole to one, a way round to another.
+        return Verdict.UNSURE;
+      }
+    }
     for (int i = 0; i < panel.getNumInteriorRing(); i++) {
       if (jts.createPolygon(panel.getInteriorRingN(i)).getArea() > 0.3) {
         return Verdict.BROKEN;
@@ -149,8 +187,8 @@ final class SecondOpinion {
     if (panel.getNumInteriorRing() > 0) {
       return Verdict.UNSURE;
     }
-    double one = panel.getArea() / rectangles.area(TIE + TIE_MARGIN);
-    double other = panel.getArea() / rectangles.area(TIE - TIE_MARGIN);
+    double one = panel.getArea() / rectangles.area(TIE + tieMargin());
+    double other = panel.getArea() / rectangles.area(TIE - tieMargin());
     return Verdict.over(
         -Math.max(one, other),
         -Math.min(one, other),
@@ -174,9 +212,9 @@ final class SecondOpinion {
 
   /** Whether a side lies on a line, both ends and middle. */
   private static boolean lies(LineString side, IndexedFacetDistance on) {
-    return on.distance(side.getStartPoint()) < 1e-5
-        && on.distance(side.getEndPoint()) < 1e-5
-        && on.distance(side.getCentroid()) < 1e-5;
+    return on.distance(side.getStartPoint()) < ON
+        && on.distance(side.getEndPoint()) < ON
+        && on.distance(side.getCentroid()) < ON;
   }
 
   /**
