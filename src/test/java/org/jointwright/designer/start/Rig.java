@@ -25,8 +25,8 @@ import org.jointwright.shape.Point;
 
 /** The real window with the real program behind it, driven by mouse and keys. */
 final class Rig implements AutoCloseable {
-  /** A wait of more pulses than this is no wait but a fault: about twenty seconds. */
-  private static final int PATIENCE = 1200;
+  /** A wait of more pulses than this is no wait but a fault: about a minute. */
+  private static final int PATIENCE = 3600;
 
   private final Deque<Path> places = new ArrayDeque<>();
   private final Designer designer;
