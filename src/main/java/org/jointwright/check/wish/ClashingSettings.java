@@ -20,6 +20,7 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.practice.Cited;
 import org.jointwright.practice.PanelShape;
+import org.jointwright.practice.Spacing;
 import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.jts.InscribedCircle;
@@ -120,6 +121,10 @@ public final class ClashingSettings implements Check {
           findings.add(
               finding(
                   slab,
+                  // The zone is the user’s; how far apart joints may stand need not be.
+                  Stream.of(Cited.plan(), Spacing.source(slab.slab().jointing()))
+                      .distinct()
+                      .toList(),
                   new Subject.OnSlab(),
                   u.at(),
                   u.runs(),

@@ -3,6 +3,7 @@ package org.jointwright.plan.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.Plan;
@@ -27,16 +28,7 @@ public sealed interface FeatureEdit extends Edit {
   record Remove(Ref edge, int feature) implements FeatureEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return changed(
-          before,
-          edge,
-          features -> {
-            if (feature < 0 || feature >= features.size()) {
-              throw new IllegalArgumentException("the edge has no feature " + feature);
-            }
-            features.remove(feature);
-            return features;
-          });
+      return changed(before, edge, feature, features -> features.remove(feature));
     }
   }
 
@@ -44,16 +36,7 @@ public sealed interface FeatureEdit extends Edit {
   record Change(Ref edge, int feature, Feature to) implements FeatureEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return changed(
-          before,
-          edge,
-          features -> {
-            if (feature < 0 || feature >= features.size()) {
-              throw new IllegalArgumentException("the edge has no feature " + feature);
-            }
-            features.set(feature, to);
-            return features;
-          });
+      return changed(before, edge, feature, features -> features.set(feature, to));
     }
 
     @Override
@@ -62,6 +45,19 @@ public sealed interface FeatureEdit extends Edit {
           ? Optional.of(later)
           : Optional.empty();
     }
+  }
+
+  private static Plan changed(Plan before, Ref edge, int feature, Consumer<List<Feature>> change) {
+    return changed(
+        before,
+        edge,
+        features -> {
+          if (feature < 0 || feature >= features.size()) {
+            throw new IllegalArgumentException("the edge has no feature " + feature);
+          }
+          change.accept(features);
+          return features;
+        });
   }
 
   private static Plan changed(Plan before, Ref edge, UnaryOperator<List<Feature>> change) {

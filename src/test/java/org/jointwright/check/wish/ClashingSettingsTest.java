@@ -7,6 +7,8 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
 import org.jointwright.check.Subject;
+import org.jointwright.practice.Cited;
+import org.jointwright.practice.Spacing;
 import org.junit.jupiter.api.Test;
 
 /** C1, by argument: what no layout can mend. */
@@ -110,6 +112,15 @@ class ClashingSettingsTest {
               assertThat(f.measured()).isEqualTo(144);
               assertThat(f.limit()).isEqualTo(120);
             });
+  }
+
+  @Test
+  void aZoneClashesWithTheUsersSpacingOrWithTheTablesBothNamed() {
+    Sketch byTable =
+        Sketch.rectangle(144, 300).keepClear("gas line", -10, 130, 154, 130, 154, 166, -10, 166);
+    assertThat(byTable.findings("C1").getFirst().sources())
+        .containsExactly(Cited.plan(), Spacing.times(Spacing.DEFAULT).source());
+    assertThat(across(144).findings("C1").getFirst().sources()).containsExactly(Cited.plan());
   }
 
   @Case(Case.Kind.JUST_INSIDE)
