@@ -47,9 +47,9 @@ public final class PlanMarks {
     Layout layout = Shown.of(desk);
     if (!layout.plan().slabs().isEmpty()) {
       Places places = new Places();
-      List<Mark> flags = flags(desk, places);
+      // Flags first: the stake of one may stand behind a number, never strike it through.
+      marks.addAll(flags(desk, places));
       marks.addAll(Labels.of(layout, desk, places, words));
-      marks.addAll(flags);
     }
     boolean metric = desk.plan().unit().isMetric();
     marks.addAll(ScaleBar.of(desk.viewport(), metric));

@@ -1,0 +1,62 @@
+package org.jointwright.designer.canvas;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jointwright.app.Answer;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Wish;
+import org.jointwright.drawing.Mark;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+import org.junit.jupiter.api.Test;
+
+class PlanMarksTest {
+  /** A flag's stake may cross a joint's number: the number must then lie over it. */
+  @Test
+  void everyFlagLiesUnderTheNumbersOfTheJoints() {
+    List<String> names =
+        PlanMarks.writing(judged(), Words.english(UnitSystem.FEET_INCHES)).stream()
+            .filter(Mark.Group.class::isInstance)
+            .map(m -> ((Mark.Group) m).name())
+            .filter(n -> n.startsWith("finding-") || n.startsWith("number-"))
+            .toList();
+    assertThat(names).contains("finding-1", "number-1");
+    List<String> flagsFirst =
+        Stream.concat(
+                names.stream().filter(n -> n.startsWith("finding-")),
+                names.stream().filter(n -> n.startsWith("number-")))
+            .toList();
+    assertThat(names).isEqualTo(flagsFirst);
+  }
+
+  /** A slab of 10 by 16 ft whose one joint ends a foot short of the side. */
+  private static Desk judged() {
+    Joint joint =
+        Joint.of(
+            "J7",
+            JointKind.CONTRACTION,
+            org.jointwright.shape.Path.straight(new Point(0, 96), new Point(108, 96)),
+            Purpose.SPACING);
+    Outline outline =
+        Outline.of(
+            List.of(new Point(0, 0), new Point(120, 0), new Point(120, 192), new Point(0, 192)));
+    Plan plan =
+        Plan.EMPTY.withSlabs(List.of(Slab.of("pad", outline).withLaid(List.of(joint), List.of())));
+    Desk desk = Desk.opened(plan, Path.of("pad.jointwright.json")).fitted();
+    Wish wish = desk.laying().wish().orElseThrow();
+    Answer answer = Answer.asItStands(wish.plan());
+    return desk.answered(
+        new Laid(wish.generation(), wish.plan(), answer.layout(), answer.judgement()));
+  }
+}
