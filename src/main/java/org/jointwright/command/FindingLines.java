@@ -8,6 +8,7 @@ import org.jointwright.app.Answer;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.fix.Fix;
+import org.jointwright.fix.name.Called;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
@@ -20,9 +21,11 @@ final class FindingLines {
 
   private final Answer answer;
   private final Words words;
+  private final Called called;
 
   FindingLines(Answer answer) {
     this.answer = answer;
+    this.called = Called.in(answer.plan());
     this.words = Words.english(UnitSystem.of(answer.plan().unit()));
   }
 
@@ -81,14 +84,14 @@ final class FindingLines {
         f.slab(),
         f.rule(),
         severity.toLowerCase(Locale.ENGLISH),
-        words.say(f.key(), f.arguments().toArray()),
+        words.say(f.key(), called.in(f)),
         f.sourcesSaid(words::say),
         Length.inches(f.at().x()),
         Length.inches(f.at().y()));
   }
 
   private String line(Fix fix) {
-    return words.say("command.check.fix", words.say(fix.key(), fix.arguments().toArray()));
+    return words.say("command.check.fix", words.say(fix.key(), called.in(fix.arguments())));
   }
 
   private int count(Severity severity) {

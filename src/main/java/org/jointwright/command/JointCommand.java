@@ -1,6 +1,7 @@
 package org.jointwright.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
@@ -55,13 +56,22 @@ final class JointCommand implements Callable<Integer> {
       return Outcome.DONE;
     }
     Answer answer = Answer.laid(read);
-    to.write(json ? answer.json() : PlanFiles.text(answer.plan()));
+    // Who asks only how near a layout is wants no plan on the screen.
+    boolean onlyAsked = howNear && output == null && !json && !inPlace;
+    if (!onlyAsked) {
+      to.write(json ? answer.json() : PlanFiles.text(answer.plan()));
+    }
     // A rule that cannot be met is no failure of the command, but never goes unsaid.
     FindingLines lines = new FindingLines(answer);
     lines.broken().forEach(console::say);
     lines.helpless().forEach(console::say);
     if (howNear) {
-      new NearLines(answer).lines().forEach(console::say);
+      List<String> near = new NearLines(answer).lines();
+      if (onlyAsked) {
+        to.write(String.join("\n", near) + "\n");
+      } else {
+        near.forEach(console::say);
+      }
     }
     FaultReport.ofCrashedRules(console, answer.judgement());
     return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;

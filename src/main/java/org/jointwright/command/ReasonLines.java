@@ -1,8 +1,12 @@
 package org.jointwright.command;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jointwright.app.Answer;
+import org.jointwright.fix.name.Called;
+import org.jointwright.fix.name.JointName;
+import org.jointwright.joint.Numbering;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Joint;
@@ -15,43 +19,76 @@ final class ReasonLines {
   private final Answer answer;
   private final Words words;
   private final ReasonWords sentences;
+  private final Called called;
 
   ReasonLines(Answer answer) {
     this.answer = answer;
     this.words = Words.english(UnitSystem.of(answer.plan().unit()));
-    this.sentences = ReasonWords.byId(answer.plan(), words);
+    this.called = Called.in(answer.plan());
+    this.sentences = ReasonWords.byNumber(answer.plan(), words);
   }
 
   /**
    * A head line for each joint, and a line for each thing to be said of it.
    *
-   * @param names the ids of the joints that are asked about, in any slab; all where empty
+   * @param names the numbers of the joints that are asked about, or their ids in any slab; all
+   *     where empty
    * @throws Stop where no slab has a joint of one of the names
    */
   String of(List<String> names) {
     for (String name : names) {
-      if (answer.layout().slabs().stream().noneMatch(s -> has(s, name))) {
+      if (answer.layout().slabs().stream()
+          .noneMatch(s -> s.joints().stream().anyMatch(j -> isCalled(s, j, name)))) {
         throw new Stop(Outcome.USAGE, Said.WORDS.say("command.check.noJoint", name));
       }
     }
-    List<String> lines = new ArrayList<>();
+    List<Reason> reasons = new ArrayList<>();
     for (SlabLayout slab : answer.layout().slabs()) {
       List<String> wanted =
           slab.joints().stream()
+              .filter(j -> names.isEmpty() || names.stream().anyMatch(n -> isCalled(slab, j, n)))
               .map(Joint::id)
-              .filter(id -> names.isEmpty() || names.contains(id))
               .toList();
-      for (Reason r : answer.reasons(slab.slab().id(), wanted)) {
-        lines.add("");
-        lines.add(words.say("command.check.whyHere", r.slab(), r.joint()));
-        said(r).forEach(s -> lines.add(words.say("command.check.reason", s)));
-      }
+      reasons.addAll(answer.reasons(slab.slab().id(), wanted));
+    }
+    reasons.sort(Comparator.comparingInt(this::place));
+    List<String> lines = new ArrayList<>();
+    for (Reason r : reasons) {
+      lines.add("");
+      lines.add(words.say("command.check.whyHere", r.slab(), number(r), r.joint()));
+      said(r).forEach(s -> lines.add(words.say("command.check.reason", s)));
     }
     return String.join("\n", lines) + "\n";
   }
 
-  private static boolean has(SlabLayout slab, String name) {
-    return slab.joints().stream().anyMatch(j -> j.id().equals(name));
+  /**
+   * Whether a joint is meant by a name: its number, or, where no joint has such a number, its id.
+   */
+  private boolean isCalled(SlabLayout slab, Joint joint, String name) {
+    boolean isNumber = called.numbering().items().stream().anyMatch(i -> name.equals(text(i)));
+    return isNumber
+        ? called
+            .numbering()
+            .of(slab.slab().id(), joint)
+            .filter(i -> name.equals(text(i)))
+            .isPresent()
+        : joint.id().equals(name);
+  }
+
+  private static String text(Numbering.Item item) {
+    return Integer.toString(item.number());
+  }
+
+  /** Reasons are told in the order of the joints' numbers, those without one last. */
+  private int place(Reason r) {
+    return called
+        .numbering()
+        .of(answer.plan(), r.slab(), r.joint())
+        .orElse(called.numbering().items().size() + 1);
+  }
+
+  private String number(Reason r) {
+    return called.joint(new JointName(r.slab(), r.joint()));
   }
 
   private List<String> said(Reason reason) {

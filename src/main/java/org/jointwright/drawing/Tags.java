@@ -2,6 +2,7 @@ package org.jointwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.joint.Numbering;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;

@@ -12,6 +12,7 @@ import org.jointwright.check.evidence.Judged;
 import org.jointwright.file.json.Json;
 import org.jointwright.file.json.JsonPrinter;
 import org.jointwright.fix.Fix;
+import org.jointwright.fix.name.Called;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Panel;
@@ -22,6 +23,7 @@ import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.reason.Reason;
 import org.jointwright.reason.words.ReasonWords;
@@ -37,9 +39,11 @@ public final class LayoutWriter {
   private final LengthUnit unit;
   private final int decimals;
   private final List<Reason> reasons;
+  private final Called called;
 
-  private LayoutWriter(LengthUnit unit, List<Reason> reasons) {
-    this.unit = unit;
+  private LayoutWriter(Plan plan, List<Reason> reasons) {
+    this.unit = plan.unit();
+    this.called = Called.in(plan);
     this.reasons = reasons;
     // At least four, and in every unit some thousandths of an inch or finer.
     this.decimals =
@@ -64,10 +68,10 @@ public final class LayoutWriter {
       List<Reason> reasons,
       Words words,
       Function<Finding, List<Fix>> fixes) {
-    LayoutWriter writer = new LayoutWriter(layout.plan().unit(), reasons);
+    LayoutWriter writer = new LayoutWriter(layout.plan(), reasons);
     ReasonMembers why =
         new ReasonMembers(
-            words, ReasonWords.byId(layout.plan(), words), writer::length, writer::point);
+            words, ReasonWords.byNumber(layout.plan(), words), writer::length, writer::point);
     Map<String, Json> members = new LinkedHashMap<>();
     members.put("unit", Json.of(layout.plan().unit().symbol()));
     members.put(
@@ -86,7 +90,7 @@ public final class LayoutWriter {
     finding.panel().ifPresent(p -> members.put("panel", Json.of(p)));
     finding.joint().ifPresent(j -> members.put("joint", Json.of(j)));
     members.put("at", point(finding.at()));
-    String message = words.say(finding.key(), finding.arguments().toArray());
+    String message = words.say(finding.key(), called.in(finding));
     members.put("message", Json.of(message));
     members.put("source", Json.of(finding.sourcesSaid(words::say)));
     if (!fixes.isEmpty()) {
@@ -108,7 +112,7 @@ public final class LayoutWriter {
       }
     }
     Map<String, Json> members = new LinkedHashMap<>();
-    members.put("message", Json.of(words.say(fix.key(), fix.arguments().toArray())));
+    members.put("message", Json.of(words.say(fix.key(), called.in(fix.arguments()))));
     members.put("slabs", Json.of(changed));
     return Json.of(members);
   }
@@ -162,7 +166,13 @@ public final class LayoutWriter {
   }
 
   private Json joint(Slab slab, Joint joint, ChordLines lines, ReasonMembers why) {
-    Map<String, Json> members = joint(joint, lines);
+    Map<String, Json> members = new LinkedHashMap<>();
+    members.put("id", Json.of(joint.id()));
+    called
+        .numbering()
+        .of(slab.id(), joint)
+        .ifPresent(i -> members.put("number", new Json.Figure(Integer.toString(i.number()), 0)));
+    joint(joint, lines).forEach(members::putIfAbsent);
     reasons.stream()
         .filter(r -> r.slab().equals(slab.id()) && r.joint().equals(joint.id()))
         .findFirst()

@@ -1,4 +1,7 @@
-/** What a layout is: panels, and the faces that joints cut out of a slab. */
+/**
+ * What a layout is: panels, the faces that joints cut out of a slab, and the numbers that joints
+ * have wherever people see them.
+ */
 @NullMarked
 package org.jointwright.joint;
 

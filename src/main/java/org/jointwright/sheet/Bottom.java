@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
+import org.jointwright.joint.Numbering.Work;
 
 /**
  * What stands under the plan: two tables of joints to cut and one of filler to set where they fit,
@@ -23,6 +24,9 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
 
   private static final double GAP = 4;
 
+  /** Between a table and the one under it, millimetres. */
+  private static final double UNDER = 1;
+
   /** The widest table of joints to cut, millimetres. */
   private static final double WIDEST = 100;
 
@@ -30,33 +34,44 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
   private static final double NARROWEST = 80;
 
   /** A table and where it stands. */
-  record Placed(Table table, double x, double width) {}
+  record Placed(Table table, double x, double y, double width) {
+    double low() {
+      return y + table.height();
+    }
+  }
 
   static Bottom of(Facts facts, Schedule schedule, double width) {
-    List<Table.Row> cut = schedule.cutRows();
+    List<Table.Row> cut = schedule.rows(Work.CUT);
+    List<Table.Row> form = schedule.rows(Work.FORM);
     List<Table.Row> set = schedule.setRows();
     List<Placed> placed = new ArrayList<>();
     List<Block> left = new ArrayList<>();
     // One table as long as there is room for it; never a second one for a row or two.
-    int tables = cut.size() <= 4 ? 1 : cut.size() <= 2 * MOST_ROWS || !set.isEmpty() ? 2 : 3;
-    int rows = Math.max(1, (cut.size() + tables - 1) / tables);
+    int all = cut.size() + form.size();
+    int tables = all <= 4 ? 1 : all <= 2 * MOST_ROWS || !set.isEmpty() ? 2 : 3;
     double setWidth = set.isEmpty() ? 0 : tables == 1 ? WIDEST : Schedule.SET_WIDTH;
     double each = Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
     double x = 0;
-    for (int from = 0; from < cut.size(); from += rows) {
-      Table t = schedule.cutTable(cut.subList(from, Math.min(cut.size(), from + rows)), each);
-      placed.add(new Placed(t, x, each));
+    for (List<Table> column : columns(schedule, cut, form, tables, each)) {
+      double y = 0;
+      for (Table t : column) {
+        placed.add(new Placed(t, x, y, each));
+        y += t.height() + UNDER;
+      }
       x += each + GAP;
     }
     if (!set.isEmpty()) {
-      placed.add(new Placed(schedule.setTable(set, setWidth), width - setWidth, setWidth));
+      placed.add(new Placed(schedule.setTable(set, setWidth), width - setWidth, 0, setWidth));
     }
-    if (placed.stream().anyMatch(p -> p.table().height() > HIGHEST)) {
+    if (low(placed) > HIGHEST) {
       // The plan needs the room more: the tables have a page of their own.
       placed.clear();
       x = 0;
       if (!cut.isEmpty()) {
-        left.add(schedule.cutTable(cut, Schedule.CUT_WIDTH));
+        left.add(schedule.table(Work.CUT, cut, Schedule.CUT_WIDTH));
+      }
+      if (!form.isEmpty()) {
+        left.add(schedule.table(Work.FORM, form, Schedule.CUT_WIDTH));
       }
       if (!set.isEmpty()) {
         left.add(schedule.setTable(set, Schedule.SET_WIDTH));
@@ -65,10 +80,44 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     return texts(facts, width, x, width - setWidth - (set.isEmpty() ? 0 : GAP), placed, left);
   }
 
+  /**
+   * Joints to cut and joints to form in so many columns: each kind in its own where there are two,
+   * else the one under the other where a column has both.
+   */
+  private static List<List<Table>> columns(
+      Schedule schedule, List<Table.Row> cut, List<Table.Row> form, int columns, double width) {
+    int all = cut.size() + form.size();
+    boolean apart =
+        columns == 2
+            && !form.isEmpty()
+            && !cut.isEmpty()
+            && Math.max(cut.size(), form.size()) <= MOST_ROWS;
+    int first = apart ? cut.size() : Math.max(1, (all + columns - 1) / columns);
+    List<List<Table>> found = new ArrayList<>();
+    for (int from = 0; from < all; ) {
+      int to = Math.min(all, from + (from > 0 && apart ? form.size() : first));
+      List<Table> column = new ArrayList<>();
+      if (from < cut.size()) {
+        column.add(schedule.table(Work.CUT, cut.subList(from, Math.min(to, cut.size())), width));
+      }
+      if (to > cut.size()) {
+        int start = Math.max(0, from - cut.size());
+        column.add(schedule.table(Work.FORM, form.subList(start, to - cut.size()), width));
+      }
+      found.add(column);
+      from = to;
+    }
+    return found;
+  }
+
+  private static double low(List<Placed> placed) {
+    return placed.stream().mapToDouble(Placed::low).max().orElse(0);
+  }
+
   /** The texts go where they cost the least height: below, between, or each under its tables. */
   private static Bottom texts(
       Facts facts, double width, double from, double to, List<Placed> placed, List<Block> left) {
-    double high = placed.stream().mapToDouble(p -> p.table().height()).max().orElse(0);
+    double high = low(placed);
     List<String> orders = new Orders(facts).sentences();
     List<String> cautions = List.of(facts.say("caution.silica"), facts.say("caution.other"));
     List<Texts> ways = new ArrayList<>();
@@ -80,15 +129,12 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     }
     if (placed.size() > 1) {
       Placed last = placed.getLast();
-      double first =
-          placed.subList(0, placed.size() - 1).stream()
-              .mapToDouble(p -> p.table().height())
-              .max()
-              .orElse(0);
-      Texts under = new Texts(first).add(orders, Type.ORDER, 0, last.x() - GAP);
-      Texts right =
-          new Texts(last.table().height()).add(cautions, Type.NOTE, last.x(), last.width());
-      ways.add(under.and(right));
+      List<Placed> before = placed.stream().filter(p -> p.x() < last.x()).toList();
+      if (!before.isEmpty()) {
+        Texts under = new Texts(low(before)).add(orders, Type.ORDER, 0, last.x() - GAP);
+        Texts right = new Texts(last.low()).add(cautions, Type.NOTE, last.x(), last.width());
+        ways.add(under.and(right));
+      }
     }
     Texts best = ways.stream().min(Comparator.comparingDouble(Texts::low)).orElseThrow();
     return new Bottom(placed, left, best.words(), Math.max(high, best.low() + 1.7));
@@ -124,7 +170,8 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     List<Mark> marks = new ArrayList<>();
     for (Placed p : tables) {
       marks.add(
-          new Mark.Group(p.table().name() + "-joints", "", p.table().at(x + p.x(), y, p.width())));
+          new Mark.Group(
+              p.table().name() + "-joints", "", p.table().at(x + p.x(), y + p.y(), p.width())));
     }
     List<Mark> texts = new ArrayList<>();
     for (Mark.Words w : this.texts) {

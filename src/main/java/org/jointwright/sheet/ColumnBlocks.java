@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.jointwright.drawing.Numbering.Item;
-import org.jointwright.drawing.Numbering.Work;
+import org.jointwright.joint.Numbering.Item;
+import org.jointwright.joint.Numbering.Work;
 import org.jointwright.plan.Tape;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
@@ -18,6 +18,9 @@ final class ColumnBlocks {
   /** A bend of a side that is farther off the string than this is told; inches. */
   private static final double BEND = 1.0 / 32;
 
+  /** More diagonals than this are told in figures like those of the tables. */
+  private static final int MOST_LARGE = 8;
+
   private final Facts facts;
   private final double turn;
 
@@ -26,26 +29,32 @@ final class ColumnBlocks {
     this.turn = turn;
   }
 
-  /** The blocks in their order; {@code unplaced} are the sides that found no place on the plan. */
-  List<Block> of(List<Chains.Chain> unplaced) {
+  /**
+   * The blocks in their order.
+   *
+   * @param unplaced the sides that found no place on the plan
+   * @param large whether a few diagonals are told in large figures
+   */
+  List<Block> of(List<Chains.Chain> unplaced, boolean large) {
     List<Block> blocks = new ArrayList<>();
     for (Item item : facts.numbering().items()) {
       if (item.work() == Work.BOX_OUT) {
         blocks.add(new BoxOutBlock(facts, item, turn));
       }
     }
-    addList(blocks, "diagonals", "ties", ties());
-    addList(blocks, "arcs", "arcs", arcs());
-    addList(blocks, "bends", "bends", bends());
-    addList(blocks, "sides", "sides", sides(unplaced));
+    addList(blocks, "diagonals", "ties", ties(), large);
+    addList(blocks, "arcs", "arcs", arcs(), false);
+    addList(blocks, "bends", "bends", bends(), false);
+    addList(blocks, "sides", "sides", sides(unplaced), false);
     return blocks;
   }
 
-  private void addList(List<Block> blocks, String name, String key, List<ListBlock.Row> rows) {
+  private void addList(
+      List<Block> blocks, String name, String key, List<ListBlock.Row> rows, boolean large) {
     if (!rows.isEmpty()) {
-      boolean large = name.equals("diagonals") && rows.size() <= 8;
-      blocks.add(
-          new ListBlock(name, facts.say(key + ".title"), facts.say(key + ".note"), large, rows));
+      String title = facts.say(key + ".title");
+      String note = facts.say(key + ".note");
+      blocks.add(new ListBlock(name, title, note, large && rows.size() <= MOST_LARGE, rows));
     }
   }
 

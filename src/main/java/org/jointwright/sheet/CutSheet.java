@@ -40,6 +40,26 @@ public final class CutSheet {
     return Foot.dateOf(plan.job(), options);
   }
 
+  /**
+   * The column beside the plan; blocks without room go to {@code left}. Diagonals are told in
+   * smaller figures where that spares a page.
+   */
+  private List<Mark> column(PlanOnPage plan, double x, double height, List<Block> left) {
+    ColumnBlocks blocks = new ColumnBlocks(facts, plan.field().view().turn());
+    List<Block> over = new ArrayList<>();
+    List<Mark> large = Flow.column(blocks.of(plan.unplaced(), true), x, 10, height, COLUMN, over);
+    if (over.isEmpty()) {
+      return large;
+    }
+    List<Mark> small = Flow.column(blocks.of(plan.unplaced(), false), x, 10, height, COLUMN, left);
+    if (left.isEmpty()) {
+      return small;
+    }
+    left.clear();
+    left.addAll(over);
+    return large;
+  }
+
   private List<Page> pages() {
     Paper paper = options.paper();
     double low = paper.height() - Foot.HEIGHT;
@@ -49,10 +69,9 @@ public final class CutSheet {
     Box field = new Box(MARGIN, 8, right - COLUMN - GAP, fieldLow);
     PlanOnPage plan = PlanOnPage.of(facts, field);
 
-    List<Block> column = new ColumnBlocks(facts, plan.field().view().turn()).of(plan.unplaced());
     List<Mark> first = new ArrayList<>(plan.marks());
     List<Block> left = new ArrayList<>();
-    first.addAll(Flow.column(column, right - COLUMN, 10, fieldLow - 10, COLUMN, left));
+    first.addAll(column(plan, right - COLUMN, fieldLow - 10, left));
     first.addAll(bottom.at(MARGIN, low - bottom.height()));
     List<Block> rest = new ArrayList<>(bottom.left());
     rest.addAll(left);

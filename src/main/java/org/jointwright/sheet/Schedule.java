@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Fillers;
-import org.jointwright.drawing.Numbering.Item;
-import org.jointwright.drawing.Numbering.Work;
 import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.joint.Numbering.Item;
+import org.jointwright.joint.Numbering.Work;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
@@ -34,11 +34,15 @@ final class Schedule {
     this.facts = facts;
   }
 
-  /** The joints to cut, then those to form; empty where there are none. */
-  List<Table.Row> cutRows() {
+  /**
+   * The joints to cut or those to form, where a pour ends; empty where there are none.
+   *
+   * @param work which of the two
+   */
+  List<Table.Row> rows(Work work) {
     List<Table.Row> rows = new ArrayList<>();
     for (Item item : facts.numbering().items()) {
-      if (item.work() == Work.CUT || item.work() == Work.FORM) {
+      if (item.work() == work) {
         Finder.Run run = run(item);
         String to = facts.say(run.to()) + bow(run);
         rows.add(
@@ -69,11 +73,12 @@ final class Schedule {
     return chord.unit().cross(arc.middle().minus(arc.start()));
   }
 
-  Table cutTable(List<Table.Row> rows, double width) {
+  /** The table of joints to cut, or that of joints to form. */
+  Table table(Work work, List<Table.Row> rows, double width) {
     return new Table(
-        "cut",
+        work == Work.FORM ? "form" : "cut",
         List.of(
-            facts.say("cut.number"),
+            facts.say(work == Work.FORM ? "form.number" : "cut.number"),
             facts.say("cut.from"),
             facts.say("cut.to"),
             facts.say("cut.length")),

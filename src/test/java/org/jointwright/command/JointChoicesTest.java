@@ -97,10 +97,24 @@ class JointChoicesTest {
   }
 
   @Test
-  void howNearIsSaidBesideTheAnswer() {
+  void howNearAloneSaysNothingElse() {
     Run run = Run.fed(PATIO, "joint", "-", "--how-near");
     assertThat(run.code()).isZero();
+    assertThat(run.out()).startsWith("patio: Nothing costs less: ").doesNotContain("{");
+    assertThat(run.out().lines()).hasSize(1);
+    assertThat(run.error()).isEmpty();
+  }
+
+  @Test
+  void howNearIsSaidBesideAnAnswerThatIsAskedFor(@TempDir Path folder) throws IOException {
+    Path laid = folder.resolve("laid.json");
+    Run run = Run.fed(PATIO, "joint", "-", "--how-near", "-o", laid.toString());
     assertThat(run.error()).startsWith("patio: Nothing costs less: ");
-    assertThat(run.out()).isEqualTo(Run.fed(PATIO, "joint", "-").out());
+    assertThat(run.out()).isEmpty();
+    assertThat(laid).hasContent(Run.fed(PATIO, "joint", "-").out());
+    assertThat(Run.fed(PATIO, "joint", "-", "--how-near", "-o", "-").out())
+        .isEqualTo(Run.fed(PATIO, "joint", "-").out());
+    assertThat(Run.fed(PATIO, "joint", "-", "--how-near", "--json").out())
+        .isEqualTo(Run.fed(PATIO, "joint", "-", "--json").out());
   }
 }

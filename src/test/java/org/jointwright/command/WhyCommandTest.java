@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.file.PlanReading;
+import org.jointwright.joint.Numbering;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Plan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,9 +24,9 @@ class WhyCommandTest {
     assertThat(run.out())
         .startsWith(Run.of("check", ELL).out())
         .contains(
-            "slab, joint J1: why here?\n  It starts at inside corner D.\n",
+            " (J1 in the plan file): why here?\n  It starts at inside corner D.\n",
             "\n  Without it a panel keeps inside corner D, 270 degrees; at most 185.\n",
-            "slab, joint J2: why here?\n",
+            " (J2 in the plan file): why here?\n",
             "\n  Rule M1, joint spacing: ");
   }
 
@@ -29,8 +34,46 @@ class WhyCommandTest {
   void checkSaysSoOfTheJointsThatAreNamed() {
     Run run = Run.of("check", ELL, "--joint", "J2", "--joint", "J4");
     assertThat(run.out())
-        .contains("joint J2: why here?", "joint J4: why here?")
-        .doesNotContain("joint J1: why here?", "joint J3: why here?");
+        .contains("(J2 in the plan file): why here?", "(J4 in the plan file): why here?")
+        .doesNotContain("(J1 in the plan file)", "(J3 in the plan file)");
+  }
+
+  @Test
+  void jointsAreCalledByTheirNumbersOnTheSheet() {
+    Plan plan = ((PlanReading.ReadPlan) PlanFiles.open(Path.of(ELL))).plan();
+    for (Numbering.Item item : Numbering.of(plan).items()) {
+      String number = Integer.toString(item.number());
+      String out = Run.of("check", ELL, "--joint", number).out();
+      assertThat(out.split("why here\\?", -1)).hasSize(1 + item.joints().size());
+      for (Joint j : item.joints()) {
+        assertThat(out).contains("slab, joint " + number + " (" + j.id() + " in the plan file): ");
+        String json = Run.of("check", ELL, "--json").out();
+        assertThat(json.replaceAll("\\s+", " "))
+            .contains("\"id\": \"" + j.id() + "\", \"number\": " + number + ",");
+      }
+    }
+  }
+
+  @Test
+  void postsThatShareABoxOutAreBothNamed(@TempDir Path folder) {
+    String laid = folder.resolve("laid.jointwright.json").toString();
+    Run.fed(
+        """
+        {"format": "jointwright-plan", "version": 1, "unit": "ft", "slabs": [{"id": "patio",
+          "use": "foot", "outline": [[0, 0], [20, 0], [20, 14], [0, 14]]}],
+         "fixed": [
+          {"id": "post A", "slab": "patio", "shape": {"circle": {"at": [12, 6], "diameter": "6 in"}}},
+          {"id": "post B", "slab": "patio",
+           "shape": {"circle": {"at": ["160 in", 6.5], "diameter": "6 in"}}}]}
+        """,
+        "joint",
+        "-",
+        "-o",
+        laid);
+    assertThat(Run.of("check", laid, "--why").out())
+        .contains(
+            "the box-out of post A and post B.", "Filler the full depth round post A and post B:")
+        .doesNotContain("box-out of post A.", "round post A:");
   }
 
   @Test

@@ -139,7 +139,7 @@ class ReasonLawsTest {
   }
 
   private static Map<String, List<String>> said(Plan plan, String slab, List<String> joints) {
-    ReasonWords words = ReasonWords.byId(plan, Words.english(UnitSystem.of(plan.unit())));
+    ReasonWords words = ReasonWords.byNumber(plan, Words.english(UnitSystem.of(plan.unit())));
     Map<String, List<String>> said = new TreeMap<>();
     for (Reason r : Reasons.of(plan, Layouts.of(plan), slab, joints)) {
       List<String> lines = new ArrayList<>(words.origins(r));

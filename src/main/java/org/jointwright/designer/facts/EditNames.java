@@ -1,6 +1,7 @@
 package org.jointwright.designer.facts;
 
 import org.jointwright.designer.state.Picks;
+import org.jointwright.fix.name.Called;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
@@ -48,7 +49,7 @@ public final class EditNames {
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
       case FixedEdit.Move move -> words.say("window.did.move", move.id());
       case JobEdit job -> words.say("window.did.job");
-      case Named named -> words.say(named.key(), FixFacts.named(named.arguments(), before, words));
+      case Named named -> words.say(named.key(), Called.in(before).in(named.arguments()));
       case Together together ->
           together.edits().isEmpty()
               ? words.say("window.did.change")

@@ -6,9 +6,7 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
-import org.jointwright.fix.name.JointName;
-import org.jointwright.plan.Joint;
-import org.jointwright.plan.Plan;
+import org.jointwright.fix.name.Called;
 import org.jointwright.text.Words;
 
 /**
@@ -23,8 +21,9 @@ public record FindingFacts(int number, Severity severity, String text, String so
   /** Every finding, worst first. */
   public static List<FindingFacts> all(Desk desk, Words words) {
     List<FindingFacts> all = new ArrayList<>();
+    Called called = Called.in(desk.plan());
     for (Finding f : desk.laying().laid().map(Laid::findings).orElse(List.of())) {
-      String text = words.say(f.key(), named(f, desk.plan(), words));
+      String text = words.say(f.key(), called.in(f));
       String source = f.sourcesSaid(words::say);
       all.add(
           new FindingFacts(
@@ -34,26 +33,6 @@ public record FindingFacts(int number, Severity severity, String text, String so
               words.say("window.finding.source", f.rule(), source)));
     }
     return all;
-  }
-
-  /** What fills the places of a finding, its slab's joints called by their numbers. */
-  private static Object[] named(Finding f, Plan plan, Words words) {
-    List<String> joints =
-        f.joint().isEmpty()
-            ? List.of()
-            : plan.slab(f.slab()).stream()
-                .flatMap(s -> s.joints().stream())
-                .map(Joint::id)
-                .toList();
-    List<Object> arguments =
-        f.arguments().stream()
-            .map(
-                a ->
-                    a instanceof String name && joints.contains(name)
-                        ? new JointName(f.slab(), name)
-                        : a)
-            .toList();
-    return FixFacts.named(arguments, plan, words);
   }
 
   /** How many there are of each weight, in words. */

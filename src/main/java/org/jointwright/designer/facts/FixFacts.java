@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.fix.Fix;
-import org.jointwright.fix.name.JointName;
+import org.jointwright.fix.name.Called;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -39,25 +39,7 @@ public record FixFacts(int finding, boolean known, List<String> texts) {
   }
 
   private static String said(Fix fix, Plan plan, Words words) {
-    return words.say(fix.key(), named(fix.arguments(), plan, words));
-  }
-
-  /** What fills the places of a fix, joints called by their numbers as they are on the plan. */
-  static Object[] named(List<Object> arguments, Plan plan, Words words) {
-    Names names = new Names(plan, words);
-    return arguments.stream()
-        .map(a -> a instanceof JointName j ? number(j, plan, names) : a)
-        .toArray();
-  }
-
-  private static Object number(JointName name, Plan plan, Names names) {
-    return plan.slab(name.slab()).stream()
-        .flatMap(s -> s.joints().stream())
-        .filter(j -> j.id().equals(name.id()))
-        .findFirst()
-        .flatMap(j -> names.number(name.slab(), j))
-        .map(n -> (Object) Integer.toString(n))
-        .orElse(name);
+    return words.say(fix.key(), Called.in(plan).in(fix.arguments()));
   }
 
   /** The desk with a fix done; as it was where the fix is of a plan that has changed since. */

@@ -2,7 +2,7 @@ package org.jointwright.designer.facts;
 
 import java.util.Optional;
 import org.jointwright.app.Sides;
-import org.jointwright.drawing.Numbering;
+import org.jointwright.joint.Numbering;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;

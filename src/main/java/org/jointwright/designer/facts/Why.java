@@ -7,9 +7,6 @@ import org.jointwright.designer.facts.Facts.Kind;
 import org.jointwright.designer.facts.Facts.Note;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
-import org.jointwright.drawing.Numbering;
-import org.jointwright.plan.Joint;
-import org.jointwright.plan.Plan;
 import org.jointwright.reason.Origin;
 import org.jointwright.reason.Reason;
 import org.jointwright.reason.words.ReasonWords;
@@ -28,7 +25,7 @@ record Why(Desk desk, Pick.AtJoint pick, Words words) {
       notes.add(new Note(Kind.QUIET, words.say("window.why.working")));
       return notes;
     }
-    ReasonWords say = new ReasonWords(desk.plan(), words, this::name);
+    ReasonWords say = ReasonWords.byNumber(desk.plan(), words);
     reason.get().origins().stream()
         .filter(o -> !(o instanceof Origin.WholeMark))
         .map(o -> say.origin(reason.get(), o))
@@ -39,19 +36,5 @@ record Why(Desk desk, Pick.AtJoint pick, Words words) {
     say.crack(reason.get()).ifPresent(t -> notes.add(new Note(Kind.CRACK, t)));
     say.rule(reason.get()).ifPresent(t -> notes.add(new Note(Kind.QUIET, t)));
     return notes;
-  }
-
-  /** Joints are called by their numbers on the plan, several in one line by one. */
-  private String name(String slab, String joint) {
-    Plan plan = desk.plan();
-    Optional<Joint> found =
-        plan.slab(slab).stream()
-            .flatMap(s -> s.joints().stream())
-            .filter(j -> j.id().equals(joint))
-            .findFirst();
-    return found
-        .flatMap(j -> Numbering.of(plan).of(slab, j))
-        .map(i -> words.say("reason.line.joint", Integer.toString(i.number())))
-        .orElseGet(() -> words.say("reason.line.someJoint"));
   }
 }

@@ -10,7 +10,7 @@ import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Pointer;
-import org.jointwright.drawing.Numbering;
+import org.jointwright.joint.Numbering;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;

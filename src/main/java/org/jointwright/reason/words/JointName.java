@@ -1,6 +1,6 @@
 package org.jointwright.reason.words;
 
-/** What a joint is called where its reasons are read: by its id, or by its number on the plan. */
+/** What a joint is called where its reasons are read. */
 @FunctionalInterface
 public interface JointName {
   /** The name of a joint of a slab, to stand within a sentence. */

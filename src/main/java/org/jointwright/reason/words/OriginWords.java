@@ -12,8 +12,8 @@ record OriginWords(Words words, LineNames lines) {
     return switch (origin) {
       case Origin.InsideCorner o ->
           corner("reason.insideCorner", "reason.someInsideCorner", o.letter());
-      case Origin.BoxOutCorner o -> words.say("reason.boxOutCorner", o.fixed());
-      case Origin.BoxOutSide o -> words.say("reason.boxOutSide", o.fixed());
+      case Origin.BoxOutCorner o -> words.say("reason.boxOutCorner", lines.object(o.fixed()));
+      case Origin.BoxOutSide o -> words.say("reason.boxOutSide", lines.object(o.fixed()));
       case Origin.EndOfArc o -> corner("reason.endOfArc", "reason.someEndOfArc", o.letter());
       case Origin.OutsideCorner o ->
           corner("reason.outsideCorner", "reason.someOutsideCorner", o.letter());
@@ -36,7 +36,7 @@ record OriginWords(Words words, LineNames lines) {
       case Origin.AlongEdge o ->
           words.say(
               "reason.along." + o.against().name().toLowerCase(Locale.ROOT), lines.of(o.of()));
-      case Origin.RoundObject o -> words.say("reason.round", o.fixed());
+      case Origin.RoundObject o -> words.say("reason.round", lines.object(o.fixed()));
       case Origin.SlabsMeet o -> words.say("reason.slabsMeet", o.other());
       case Origin.PourEnds o -> pourEnds(o);
       case Origin.CornerTip o -> words.say("reason.cornerTip", o.letter().orElse(""), o.degrees());

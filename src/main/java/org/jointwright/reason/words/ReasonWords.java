@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.check.judge.Checks;
+import org.jointwright.joint.Numbering;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.reason.LikelyCrack;
@@ -22,22 +23,26 @@ public final class ReasonWords {
   private final JointName joints;
   private final Lettering lettering;
 
-  /**
-   * Ready to speak of the joints of a plan.
-   *
-   * @param plan the plan with its joints
-   * @param joints what the joints are called
-   */
-  public ReasonWords(Plan plan, Words words, JointName joints) {
+  private ReasonWords(Plan plan, Words words, JointName joints) {
     this.plan = plan;
     this.words = words;
     this.joints = joints;
     lettering = Lettering.of(plan);
   }
 
-  /** Ready to speak of the joints of a plan by their ids. */
-  public static ReasonWords byId(Plan plan, Words words) {
-    return new ReasonWords(plan, words, (slab, joint) -> words.say("reason.line.joint", joint));
+  /**
+   * Ready to speak of the joints of a plan by the numbers that they have on it and on its sheets.
+   */
+  public static ReasonWords byNumber(Plan plan, Words words) {
+    Numbering numbering = Numbering.of(plan);
+    return new ReasonWords(
+        plan,
+        words,
+        (slab, joint) ->
+            numbering
+                .of(plan, slab, joint)
+                .map(n -> words.say("reason.line.joint", n.toString()))
+                .orElseGet(() -> words.say("reason.line.someJoint")));
   }
 
   /** One sentence for each thing that a joint takes its place from, the weightiest first. */

@@ -70,7 +70,8 @@ record WithoutWords(Words words, LineNames lines, List<Origin> origins, String s
       case "check.m7.bareBuilding", "check.m7.bareConcrete", "check.m7.bareStreet" ->
           words.say("reason.breaks.bareEdge", begin(), length(f));
       case "check.m7.bareBoxOut", "check.m7.noBoxOut" ->
-          words.say("reason.breaks.bareBoxOut", begin(), f.arguments().getFirst());
+          words.say(
+              "reason.breaks.bareBoxOut", begin(), lines.object((String) f.arguments().getFirst()));
       case "check.m8.hole" -> words.say("reason.breaks.hole", begin());
       case "check.m8.hollow" -> words.say("reason.breaks.hollow", begin(), f.measured(), f.limit());
       default -> words.say("reason.breaks.other", begin(), f.rule());
@@ -96,7 +97,12 @@ record WithoutWords(Words words, LineNames lines, List<Origin> origins, String s
     }
     for (Origin o : origins) {
       if (o instanceof Origin.BoxOutCorner b && b.at().distance(f.at()) <= AT_CORNER) {
-        return words.say("reason.breaks.boxOutCorner", begin(), b.fixed(), f.measured(), f.limit());
+        return words.say(
+            "reason.breaks.boxOutCorner",
+            begin(),
+            lines.object(b.fixed()),
+            f.measured(),
+            f.limit());
       }
     }
     return words.say("reason.breaks.someCorner", begin(), f.measured(), f.limit());

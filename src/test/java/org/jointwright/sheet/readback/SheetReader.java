@@ -35,8 +35,8 @@ final class SheetReader {
 
   private Reading reading() {
     List<Row> rows = new ArrayList<>();
-    for (List<String> cells : table("cut", List.of("from", "to", "long"))) {
-      rows.add(row(cells));
+    for (String kind : List.of("cut", "form")) {
+      table(kind, List.of("from", "to", "long")).forEach(cells -> rows.add(row(cells)));
     }
     List<Strip> strips = new ArrayList<>();
     for (List<String> cells : table("set", List.of("where", "long", "strip"))) {
@@ -148,11 +148,11 @@ final class SheetReader {
   }
 
   private static boolean isColumnHead(Printed l) {
-    return l.capital() < 3.2 && l.text().matches("cut|set|from|to|where|long|strip");
+    return l.capital() < 3.2 && l.text().matches("cut|form|set|from|to|where|long|strip");
   }
 
   private static boolean isTableHead(Printed l) {
-    return l.capital() < 3.2 && (l.text().equals("cut") || l.text().equals("set"));
+    return l.capital() < 3.2 && l.text().matches("cut|form|set");
   }
 
   private List<Tie> ties() {

@@ -1,4 +1,4 @@
-package org.jointwright.drawing;
+package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,8 +8,9 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
 /**
- * The order in which a slab's joints are cut: those across its long way first, from one end to the
- * other, since the long strip cracks first; then those along it. Common practice, no source.
+ * The order in which a slab's joints are cut, and that in which its pours end: those across its
+ * long way first, from one end to the other, since the long strip cracks first; then those along
+ * it. Common practice, no source.
  */
 final class CuttingOrder {
   private CuttingOrder() {}

@@ -1,4 +1,4 @@
-package org.jointwright.drawing;
+package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +18,7 @@ import org.jointwright.shape.Ring;
 
 /**
  * The numbers of the joints, one run for the whole job: joints to cut first, in cutting order, then
- * formed ones, then filler, then box-outs with the filler round them.
+ * formed ones, in the order of the pour, then filler, then box-outs with the filler round them.
  *
  * @param items in the order of their numbers, from 1
  */
@@ -95,6 +95,22 @@ public record Numbering(List<Item> items) {
         .findFirst();
   }
 
+  /**
+   * The number of a joint.
+   *
+   * @param slab the slab's id
+   * @param joint the joint's id within it
+   * @return empty where the slab has no such joint, or the joint no number
+   */
+  public Optional<Integer> of(Plan plan, String slab, String joint) {
+    return plan.slab(slab).stream()
+        .flatMap(s -> s.joints().stream())
+        .filter(j -> j.id().equals(joint))
+        .findFirst()
+        .flatMap(j -> of(slab, j))
+        .map(Item::number);
+  }
+
   private static List<Item> joints(Slab slab, Work work) {
     List<Joint> mine =
         slab.joints().stream()
@@ -105,7 +121,8 @@ public record Numbering(List<Item> items) {
         work == Work.SET
             ? mine.stream().map(j -> new Straights.Run(j.path(), List.of(j))).toList()
             : Straights.of(mine);
-    List<Straights.Run> ordered = work == Work.CUT ? CuttingOrder.of(slab, runs) : runs;
+    // What is formed goes in the order of the pour, from one end of the slab to the other.
+    List<Straights.Run> ordered = work == Work.SET ? runs : CuttingOrder.of(slab, runs);
     return ordered.stream()
         .map(r -> new Item(0, work, slab.id(), r.joints(), r.path(), Optional.empty()))
         .toList();

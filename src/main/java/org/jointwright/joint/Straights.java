@@ -1,4 +1,4 @@
-package org.jointwright.drawing;
+package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.List;
