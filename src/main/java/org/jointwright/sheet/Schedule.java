@@ -75,14 +75,11 @@ final class Schedule {
 
   /** The table of joints to cut, or that of joints to form. */
   Table table(Work work, List<Table.Row> rows, double width) {
+    String head = facts.say(work == Work.FORM ? "form.number" : "cut.number");
     return new Table(
         work == Work.FORM ? "form" : "cut",
-        List.of(
-            facts.say(work == Work.FORM ? "form.number" : "cut.number"),
-            facts.say("cut.from"),
-            facts.say("cut.to"),
-            facts.say("cut.length")),
-        columns(rows, width, false),
+        List.of(head, facts.say("cut.from"), facts.say("cut.to"), facts.say("cut.length")),
+        columns(head, rows, width, false),
         rows);
   }
 
@@ -156,27 +153,25 @@ final class Schedule {
   }
 
   Table setTable(List<Table.Row> rows, double width) {
+    String head = facts.say("set.number");
     return new Table(
         "set",
-        List.of(
-            facts.say("set.number"),
-            facts.say("set.where"),
-            facts.say("set.length"),
-            facts.say("set.strip")),
-        columns(rows, width, true),
+        List.of(head, facts.say("set.where"), facts.say("set.length"), facts.say("set.strip")),
+        columns(head, rows, width, true),
         rows);
   }
 
   /**
    * The columns as wide as their figures ask; the words share the rest.
    *
+   * @param head what stands over the numbers
    * @param two whether two columns of figures stand at the end instead of one
    */
-  private static List<Table.Column> columns(List<Table.Row> rows, double width, boolean two) {
-    double number =
-        Table.BOX
-            + 1.2
-            + rows.stream().mapToDouble(r -> Type.TABLE_NUMBER.width(r.number())).max().orElse(0);
+  private static List<Table.Column> columns(
+      String head, List<Table.Row> rows, double width, boolean two) {
+    double figures =
+        rows.stream().mapToDouble(r -> Type.TABLE_NUMBER.width(r.number())).max().orElse(0);
+    double number = Math.max(Type.NOTE.width(head), Table.BOX + 1.2 + figures);
     double last = widest(rows, 2);
     double words = number + 1.8;
     if (two) {
