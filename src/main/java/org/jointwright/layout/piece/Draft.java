@@ -410,7 +410,7 @@ public final class Draft {
         double step = 2 * STEP * move.carrier().perInch();
         return ahead ? at < high - step : at > low + step;
       }
-      return move.reach() == Move.Reach.THROUGH;
+      return move.goesBeyond(hit.point());
     }
 
     /** Goes on from {@code from} through joints as far as the move reaches. */

@@ -63,9 +63,10 @@ final class Slants {
     double sum = 0;
     int splayed = 0;
     int square = 0;
+    boolean squareSlab = isSquare(draft.ground());
     for (Laid l : draft.lines()) {
       if (!l.locked() && l.path() instanceof Segment s) {
-        double weight = weight(draft.ground(), l, s);
+        double weight = weight(draft.ground(), l, s, squareSlab);
         sum += weight;
         if (leavesOpening(draft.ground(), l)) {
           splayed += weight == ON_SQUARE ? 1 : 0;
@@ -75,7 +76,7 @@ final class Slants {
     }
     // Splayed alike from all corners of an opening, joints look meant.
     double odd = square == 0 ? sum - splayed * ON_SQUARE : sum;
-    double share = isSquare(draft.ground()) ? Math.min(1, feet / WHOLE) : 1;
+    double share = squareSlab ? Math.min(1, feet / WHOLE) : 1;
     return odd * share * (draft.ground().axes().size() == 1 ? 1 : ON_SLANTED);
   }
 
@@ -94,7 +95,7 @@ final class Slants {
     return edge.start().distance(p) < 0.5 || edge.end().distance(p) < 0.5;
   }
 
-  private static double weight(Ground ground, Laid line, Segment path) {
+  private static double weight(Ground ground, Laid line, Segment path, boolean squareSlab) {
     Point u = path.direction(0);
     double least = 1;
     boolean corner = false;
@@ -116,7 +117,7 @@ final class Slants {
     if (least <= LEAST || isBetween(ground, u)) {
       return 0;
     }
-    if (!round && isSquare(ground)) {
+    if (!round && squareSlab) {
       boolean meant = corner && Math.abs(2 * least * Math.sqrt(1 - least * least)) > DIAGONAL;
       return meant ? 0 : least <= LITTLE ? FAINT_ON_SQUARE : ON_SQUARE;
     }

@@ -41,10 +41,15 @@ public final class Beam {
    * @param rare whether moves that seldom pay are tried too
    */
   Beam(Score score, Effort effort, boolean rare) {
+    this(score, effort, rare, score.targets());
+  }
+
+  /** A search that likes lines to pass those places at first. */
+  Beam(Score score, Effort effort, boolean rare, List<Point> hints) {
     this.score = score;
     this.effort = effort;
     this.rare = rare;
-    this.hints = score.targets();
+    this.hints = List.copyOf(hints);
     this.hope = score.sights().hope();
   }
 

@@ -146,6 +146,11 @@ final class Rows {
     return Math.max(1, Math.rint(gap / spacing())) * spacing();
   }
 
+  /** Where the piece begins, across the lines. */
+  double low() {
+    return low;
+  }
+
   double span() {
     return high - low;
   }
@@ -195,7 +200,8 @@ final class Rows {
     return parts(span());
   }
 
-  private int parts(double gap) {
+  /** Into how many parts a gap must be divided at least. */
+  int parts(double gap) {
     double spacing = piece.ground().limits().spacing() + Limits.SHADE;
     return Math.max(1, (int) Math.ceil(gap / spacing));
   }

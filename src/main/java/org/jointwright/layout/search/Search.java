@@ -67,6 +67,12 @@ public final class Search {
 
   /** A draft that comes of {@code start} quickly, to tell how hopeful it is. */
   public static Draft quick(Draft start, Score score) {
+    if (Broad.isBroad(start)) {
+      Draft broad = Broad.best(start, score);
+      if (Score.isClean(broad)) {
+        return broad;
+      }
+    }
     Beam beam = new Beam(score, Effort.FIRST, /* rare= */ false);
     List<Draft> finished = beam.search(start);
     if (!finished.isEmpty()) {
@@ -84,10 +90,19 @@ public final class Search {
   public static Draft best(Draft start, Score score, boolean metric, Effort effort) {
     Search search = new Search(start, score, effort);
     search.run();
+    if (Broad.isWorthIt(start) && !Broad.isBroad(start) && !search.isIdeal()) {
+      search.take(Broad.best(start, score));
+    }
     return new Tidy(start, score, metric).tidy(search.best);
   }
 
   private void run() {
+    if (Broad.isBroad(start)) {
+      take(Broad.best(start, score));
+      if (Score.isClean(best)) {
+        return;
+      }
+    }
     List<Draft> from = promising(/* rare= */ false);
     if (isIdeal()) {
       return;
