@@ -11,6 +11,7 @@ import org.jointwright.check.judge.Checks;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -38,5 +39,14 @@ class SharpCornersTest {
     Slab slab = Slab.of("slab", Symmetric.outline(corners));
     Layout layout = LayoutEngine.lay(Plan.EMPTY.withSlabs(List.of(slab)));
     assertThat(Checks.judge(layout).of(Severity.MUST)).isEmpty();
+  }
+
+  /** A lot of some 25 panels with a corner of 41 degrees, laid at once. */
+  @Test
+  void aLargeLotWithASharpCornerIsSoundAtFirstSight() {
+    Slab slab = Slab.of("lot", Symmetric.outline(0, 0, 60, 0, 18, 36, 0, 36));
+    Layout layout = LayoutEngine.first(Plan.EMPTY.withSlabs(List.of(slab)));
+    assertThat(Checks.judge(layout).of(Severity.MUST)).isEmpty();
+    assertThat(Figures.of(layout).cost()).isLessThan(370);
   }
 }

@@ -13,9 +13,9 @@ import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /**
- * First cuts for a slab of which nothing sound came in any other way: tips of sharp corners cut off
- * from the corners beside them, fans of cuts across a sharp corner, and joints that turn round an
- * opening too narrow for a panel between them.
+ * First cuts for a slab of which nothing sound came in any other way: ladders of joints between two
+ * of its sides, tips of sharp corners cut off from the corners beside them, fans of cuts across a
+ * sharp corner, and joints that turn round an opening too narrow for a panel between them.
  */
 final class Beginnings {
   /** How far apart the cuts of a fan are on the sides of its corner, shares of the spacing. */
@@ -49,6 +49,7 @@ final class Beginnings {
   /** The beginnings on one piece. */
   static List<Pattern> patterns(Piece piece) {
     List<Pattern> all = new ArrayList<>(pinwheels(piece));
+    all.addAll(Ladder.of(piece));
     all.addAll(tips(piece));
     all.addAll(fans(piece));
     return all;
