@@ -72,11 +72,13 @@ public final class Cutouts {
     if (filler.isEmpty()) {
       return object;
     }
+    List<Panel> pieces = Layouts.of(slab.withLaid(filler, List.of())).panels();
+    if (pieces.size() == 1) {
+      // The slab as a whole is no box-out, however small it is.
+      return object;
+    }
     List<Ring> round =
-        Layouts.of(slab.withLaid(filler, List.of())).panels().stream()
-            .filter(panel -> touches(panel.region(), object))
-            .map(Panel::ring)
-            .toList();
+        pieces.stream().filter(panel -> touches(panel.region(), object)).map(Panel::ring).toList();
     boolean near =
         round.size() == 1
             && round.getFirst().vertices().stream()

@@ -68,6 +68,15 @@ class CutoutsTest {
   }
 
   @Test
+  void aSlabThatIsSmallItselfIsNoBoxOut() {
+    Outline small = box(0, 0, 48, 48);
+    Path edge = Path.of(small.ring().edges().getFirst());
+    Joint filler = Joint.of("J1", JointKind.ISOLATION, edge, Purpose.ISOLATION);
+    Plan plan = with(Slab.of("s", small).withLaid(List.of(filler), List.of()), 24, 24);
+    assertThat(area(plan)).isCloseTo(48 * 48 - 16 * Math.PI, within(1e-6));
+  }
+
+  @Test
   void anObjectBesideTheSlabTakesNothing() {
     assertThat(area(with(laid(List.of(), List.of()), 200, 60))).isCloseTo(14400, within(1e-9));
   }

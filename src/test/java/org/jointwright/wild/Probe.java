@@ -1,6 +1,8 @@
 package org.jointwright.wild;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +13,7 @@ import java.util.stream.Collectors;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
+import org.jointwright.check.Subject;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.file.PlanReader;
 import org.jointwright.file.PlanReading;
@@ -63,6 +66,47 @@ final class Probe {
       }
     }
     return faults;
+  }
+
+  /**
+   * What is wrong with the verdicts on what holds a slab and on its joints. Its panels are looked
+   * at in {@link #given}: joints as wrong as these are drawn to what they nearly reach.
+   */
+  List<String> held(Plan plan) {
+    if (!(PlanReader.read(PlanWriter.bytes(plan)) instanceof PlanReading.ReadPlan(Plan read, _))) {
+      tally.refused();
+      return List.of();
+    }
+    Layout layout = Layouts.of(read);
+    SlabLayout laid = layout.slabs().getFirst();
+    Judgement judgement = Checks.judge(read, layout);
+    List<String> faults = new ArrayList<>();
+    judgement.crashed().forEach(c -> faults.add(c.rule() + " crashed: " + c.fault()));
+    tally.judged(laid.panels().size(), judgement.findings().size());
+    Map<Subject, Verdict> joints = new LinkedHashMap<>();
+    new SecondAnchors(read, laid.slab())
+        .verdicts()
+        .forEach((id, v) -> joints.put(new Subject.OnJoint(id), v));
+    compare("M6", joints, judgement, faults);
+    compare("M7", new SecondHold(read, laid.slab()).verdicts(), judgement, faults);
+    return faults;
+  }
+
+  private void compare(
+      String rule, Map<Subject, Verdict> verdicts, Judgement judgement, List<String> faults) {
+    Map<Subject, Finding> said = new HashMap<>();
+    judgement.of(Severity.MUST).stream()
+        .filter(f -> f.rule().equals(rule))
+        .forEach(f -> said.put(f.subject(), f));
+    verdicts.forEach(
+        (subject, verdict) -> {
+          tally.compared(rule, verdict);
+          Finding found = said.get(subject);
+          if (verdict != Verdict.UNSURE && (verdict == Verdict.BROKEN) != (found != null)) {
+            String key = found == null ? "nothing" : found.key() + " " + found.arguments();
+            faults.add(rule + " " + subject + ": geometry says " + verdict + ", the rule " + key);
+          }
+        });
   }
 
   /** As {@link #given}, of what the engine lays; nothing of a plan that is refused. */

@@ -14,11 +14,11 @@ import org.jointwright.file.PlanWriter;
 import org.jointwright.plan.Plan;
 
 /**
- * Puts wild slabs through the program: {@code mvn -q -Prandom -Drandom="100000 2000"} reads, cuts
- * and judges 100,000 with joints drawn at random, and has the engine lay the first 2,000 of them
- * without, the huge ones left out; then it makes the page of random slabs anew. {@code "LENS-31
- * NECK-2"} puts these two through and leaves the page alone. Plans that fail are kept in {@code
- * target/wild}.
+ * Puts wild slabs through the program: {@code mvn -q -Prandom -Drandom="100000 5000 300"} reads,
+ * cuts and judges 100,000 with joints drawn at random, 5,000 with what holds slabs too, and has the
+ * engine lay the first 300 of them without, the huge ones left out; then it makes the page of
+ * random slabs anew. {@code "LENS-31 NECK-2"} puts these two through and leaves the page alone.
+ * Plans that fail are kept in {@code target/wild}.
  */
 final class RandomRun {
   static final Path PAGE = Path.of("src/docs/RANDOM.md");
@@ -34,14 +34,19 @@ final class RandomRun {
           WildSlab slab = WildSlab.named(name);
           keep(slab, "given", slab.jointed());
           out.println(name + " given: " + faults(slab, "given", slab::jointed, new Tally()));
+          keep(slab, "held", slab.held());
+          out.println(name + " held: " + faults(slab, "held", slab::held, new Tally()));
           out.println(name + " laid: " + faults(slab, "laid", slab::bare, new Tally()));
         }
         return;
       }
       long given = args.length > 0 ? Long.parseLong(args[0]) : USUAL;
-      long laid = args.length > 1 ? Long.parseLong(args[1]) : given / 1000;
+      long held = args.length > 1 ? Long.parseLong(args[1]) : given / 20;
+      long laid = args.length > 2 ? Long.parseLong(args[2]) : given / 300;
       List<Series> series = new ArrayList<>();
       series.add(run("given", given, WildSlab::jointed, out));
+      Files.writeString(PAGE, RandomPage.of(series));
+      series.add(run("held", held, WildSlab::held, out));
       Files.writeString(PAGE, RandomPage.of(series));
       series.add(run("laid", laid, WildSlab::bare, out));
       Files.writeString(PAGE, RandomPage.of(series));
@@ -49,7 +54,7 @@ final class RandomRun {
     }
   }
 
-  /** A run of the first slabs, by one of the two ways. */
+  /** A run of the first slabs, by one of the three ways. */
   static Series run(String how, long count, Function<WildSlab, Plan> plan, PrintStream out)
       throws IOException {
     Series series = new Series(how, count);
@@ -74,7 +79,11 @@ final class RandomRun {
       WildSlab slab, String how, java.util.function.Supplier<Plan> plan, Tally tally) {
     try {
       Probe probe = new Probe(tally);
-      return how.equals("laid") ? probe.laid(plan.get()) : probe.given(plan.get());
+      return switch (how) {
+        case "laid" -> probe.laid(plan.get());
+        case "held" -> probe.held(plan.get());
+        default -> probe.given(plan.get());
+      };
     } catch (RuntimeException e) {
       StringWriter trace = new StringWriter();
       e.printStackTrace(new PrintWriter(trace));

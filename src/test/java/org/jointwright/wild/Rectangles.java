@@ -2,6 +2,7 @@ package org.jointwright.wild;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -15,7 +16,8 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  */
 record Rectangles(List<double[]> all) {
   static Rectangles round(Polygon polygon) {
-    Geometry hull = polygon.convexHull();
+    // Not polygon.convexHull(): in JTS 1.20 that may sort the polygon's own points.
+    Geometry hull = new ConvexHull(polygon.getCoordinates(), polygon.getFactory()).getConvexHull();
     Coordinate[] c = hull.getCoordinates();
     List<double[]> all = new ArrayList<>();
     for (int i = 0; i + 1 < c.length; i++) {

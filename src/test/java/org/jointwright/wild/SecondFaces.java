@@ -14,7 +14,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -31,6 +32,11 @@ record SecondFaces(Polygon slab, List<Polygon> panels, int hairs, boolean idle) 
   private static final double HAIR_WIDTH = 1.0 / 16;
   private static final double REACH = 0.02;
 
+  /**
+   * Lines are noded on a grid of a millionth of an inch, as fast and never in need of a second try.
+   */
+  private static final PrecisionModel FINE = new PrecisionModel(1e6);
+
   @SuppressWarnings("unchecked")
   static SecondFaces of(Slab slab) {
     Polygon whole = Planar.polygon(slab.region());
@@ -40,7 +46,7 @@ record SecondFaces(Polygon slab, List<Polygon> panels, int hairs, boolean idle) 
       lines.add(drawnOut(Planar.line(j.path())));
     }
     Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(OverlayNGRobust.union(Planar.JTS.buildGeometry(lines)));
+    polygonizer.add(UnaryUnionNG.union(Planar.JTS.buildGeometry(lines), FINE));
     IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(whole);
     List<Polygon> panels = new ArrayList<>();
     int hairs = 0;

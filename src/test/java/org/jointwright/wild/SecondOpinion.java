@@ -19,8 +19,9 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * Some rules worked out from polygons alone, with figures of their own: how long (M1), how
- * stretched (M2), how sharp (M4), how narrow (M5) and how whole (M8) a panel is. The limits stand
- * here anew: a slip in the program's would else be one here too.
+ * stretched (M2), whether it keeps an inside corner (M3), how sharp (M4), how narrow (M5) and how
+ * whole (M8) a panel is. The limits stand here anew: a slip in the program's would else be one here
+ * too.
  */
 final class SecondOpinion {
   private static final double TIE = 1.005;
@@ -28,6 +29,8 @@ final class SecondOpinion {
 
   /** Along an arc the rectangles that tie depend on how fine its chords are. */
   private static final double TIE_MARGIN_OF_ARCS = 4e-3;
+
+  private static final double TINY = 20;
 
   /** Corners this near each other may count as one, inches. */
   private static final double TOGETHER = 0.7;
@@ -44,6 +47,7 @@ final class SecondOpinion {
   private static final double REACH = 0.6;
 
   private final Slab slab;
+  private final SecondTurns turns;
   private final IndexedFacetDistance edge;
   private final IndexedFacetDistance outline;
   private final List<LineString> arcs = new ArrayList<>();
@@ -52,6 +56,7 @@ final class SecondOpinion {
 
   SecondOpinion(Slab slab, SecondFaces faces) {
     this.slab = slab;
+    this.turns = new SecondTurns(slab);
     this.edge = new IndexedFacetDistance(faces.slab().getBoundary());
     this.outline = new IndexedFacetDistance(faces.slab().getExteriorRing());
     addArcs(slab.outline().ring().edges());
@@ -75,15 +80,20 @@ final class SecondOpinion {
   Map<String, Verdict> on(Polygon panel) {
     Map<String, Verdict> verdicts = new TreeMap<>();
     if (mayBeTip(panel)) {
-      List.of("M1", "M2", "M4", "M5", "M8").forEach(r -> verdicts.put(r, Verdict.UNSURE));
+      List.of("M1", "M2", "M3", "M4", "M5", "M8").forEach(r -> verdicts.put(r, Verdict.UNSURE));
       return verdicts;
     }
     Rectangles rectangles = Rectangles.round(panel);
     verdicts.put("M1", tooLong(panel, rectangles));
     verdicts.put("M2", tooStretched(panel, rectangles));
+    verdicts.put("M3", turns.on(panel));
     verdicts.put("M4", tooSharp(panel));
     verdicts.put("M5", tooNarrow(panel));
     verdicts.put("M8", notWhole(panel, rectangles));
+    if (panel.getArea() < TINY && isBowed(panel)) {
+      // Its arcs are a few chords, which rectangles flush with them cannot follow.
+      List.of("M1", "M2", "M8").forEach(r -> verdicts.put(r, Verdict.UNSURE));
+    }
     return verdicts;
   }
 

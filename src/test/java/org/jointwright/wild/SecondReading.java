@@ -5,6 +5,7 @@ import java.util.List;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
@@ -27,7 +28,7 @@ final class SecondReading {
     List<Polygon> rings = new ArrayList<>();
     Verdict verdict = ring(slab.outline().ring().edges(), rings);
     for (Opening o : slab.openings()) {
-      verdict = worse(verdict, ring(o.outline().ring().edges(), rings));
+      verdict = verdict.and(ring(o.outline().ring().edges(), rings));
     }
     if (verdict != Verdict.KEPT) {
       return verdict;
@@ -36,30 +37,32 @@ final class SecondReading {
     double area = whole.getArea();
     double wide = 2 * area / whole.getLength();
     verdict = Verdict.over(-area, -area, -36, 0.5);
-    verdict = worse(verdict, Verdict.over(-wide, -wide, -3, 0.05));
-    verdict = worse(verdict, Verdict.over(area, area, 144e6, 1e5));
+    verdict = verdict.and(Verdict.over(-wide, -wide, -3, 0.05));
+    verdict = verdict.and(Verdict.over(area, area, 144e6, 1e5));
+    List<IndexedFacetDistance> rims =
+        rings.stream().map(r -> new IndexedFacetDistance(r.getExteriorRing())).toList();
     for (int i = 1; i < rings.size(); i++) {
       Polygon hole = rings.get(i);
-      double off = hole.getExteriorRing().distance(whole.getExteriorRing());
+      double off = rims.getFirst().distance(hole.getExteriorRing());
       verdict =
-          worse(
-              verdict,
+          verdict.and(
               whole.contains(hole.getInteriorPoint())
                   ? Verdict.over(-off, -off, -CLEAR, MARGIN)
                   : Verdict.BROKEN);
       for (int k = 1; k < i; k++) {
-        double apart = hole.distance(rings.get(k));
-        verdict = worse(verdict, Verdict.over(-apart, -apart, -CLEAR, MARGIN));
+        double apart = apart(hole, rings.get(k), rims.get(k));
+        verdict = verdict.and(Verdict.over(-apart, -apart, -CLEAR, MARGIN));
       }
     }
     return verdict;
   }
 
-  private static Verdict worse(Verdict a, Verdict b) {
-    if (a == Verdict.BROKEN || b == Verdict.BROKEN) {
-      return Verdict.BROKEN;
-    }
-    return a == Verdict.UNSURE ? a : b;
+  /** How far one opening stands from another, nothing where one lies in the other. */
+  private static double apart(Polygon one, Polygon other, IndexedFacetDistance rim) {
+    boolean within =
+        SimplePointInAreaLocator.isContained(one.getCoordinate(), other)
+            || SimplePointInAreaLocator.isContained(other.getCoordinate(), one);
+    return within ? 0 : rim.distance(one.getExteriorRing());
   }
 
   private static Verdict ring(List<Edge> edges, List<Polygon> into) {

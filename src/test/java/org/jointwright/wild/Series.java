@@ -6,7 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** A run of wild slabs by one of the two ways: with joints given, or laid by the engine. */
+/**
+ * A run of wild slabs by one of the three ways: with joints given, held by things, or laid by the
+ * engine.
+ */
 final class Series {
   /** A slab that took long. */
   record Slow(String name, double seconds) {}
@@ -16,6 +19,9 @@ final class Series {
 
   private static final int SHOWN = 8;
 
+  /** What takes longer feels as if it hung, seconds. */
+  private static final double LONG = 2;
+
   private final String how;
   private final long count;
   private final Tally tally = new Tally();
@@ -23,6 +29,7 @@ final class Series {
   private final List<Failed> failed = new ArrayList<>();
   private final Map<WildKind, int[]> kinds = new EnumMap<>(WildKind.class);
   private double seconds;
+  private int longOnes;
 
   Series(String how, long count) {
     this.how = how;
@@ -31,6 +38,7 @@ final class Series {
 
   void add(WildSlab slab, double took, List<String> faults) {
     seconds += took;
+    longOnes += took > LONG ? 1 : 0;
     int[] kind = kinds.computeIfAbsent(slab.kind(), k -> new int[2]);
     kind[0]++;
     slowest.add(new Slow(slab.name(), took));
@@ -58,6 +66,11 @@ final class Series {
 
   double seconds() {
     return seconds;
+  }
+
+  /** How many slabs took over 2 s. */
+  int longOnes() {
+    return longOnes;
   }
 
   List<Slow> slowest() {

@@ -14,4 +14,12 @@ enum Verdict {
     }
     return high < limit - margin ? KEPT : UNSURE;
   }
+
+  /** Broken where one of two is, kept where both are. */
+  Verdict and(Verdict other) {
+    if (this == BROKEN || other == BROKEN) {
+      return BROKEN;
+    }
+    return this == UNSURE ? this : other;
+  }
 }

@@ -1,6 +1,7 @@
 package org.jointwright.wild;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.jointwright.plan.Joint;
@@ -12,6 +13,7 @@ import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LineStringExtracter;
@@ -84,6 +86,8 @@ final class WildJoints {
       Coordinate[] ends = {found.getCoordinateN(0), found.getCoordinateN(found.getNumPoints() - 1)};
       pieces.add(Planar.JTS.createLineString(ends));
     }
+    // JTS hands them out in the order of a hash table.
+    pieces.sort(Comparator.comparing(l -> l.getCoordinateN(0)));
     return pieces;
   }
 
@@ -131,13 +135,10 @@ final class WildJoints {
         }
       }
     }
-    // However little it turns there, an end hard by a vertex is drawn onto it.
+    // However little it turns there, a joint hard by a vertex is drawn onto it.
+    LineSegment line = new LineSegment(joint.getCoordinateN(0), joint.getCoordinateN(1));
     return Corners.areFarFrom(joint, whole, APART)
-        && vertices.stream()
-            .noneMatch(
-                v ->
-                    joint.getCoordinateN(0).distance(v) < HARD_BY
-                        || joint.getCoordinateN(1).distance(v) < HARD_BY);
+        && vertices.stream().noneMatch(v -> line.distance(v) < HARD_BY);
   }
 
   private static Point point(Coordinate c) {

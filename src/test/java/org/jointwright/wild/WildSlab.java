@@ -73,6 +73,11 @@ record WildSlab(WildKind kind, long seed) {
         List.of(slab.withLaid(WildJoints.across(slab, new SplittableRandom(~seed)), List.of())));
   }
 
+  /** The plan with joints, things that hold the slab, and filler, some of it wrong. */
+  Plan held() {
+    return WildHolds.in(jointed(), new SplittableRandom(~seed * 31));
+  }
+
   private Jointing jointing(SplittableRandom random) {
     Optional<Length> spacing =
         kind != WildKind.HUGE && random.nextInt(4) == 0

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jointwright.file.PlanReader;
@@ -26,7 +27,9 @@ class WildSlabsTest {
   private static final Path KEPT = Path.of("src/test/resources/cases/wild");
 
   /** The kinds take turns: so many rounds of them. */
-  private static final int ROUNDS = 3;
+  private static final int ROUNDS = 8;
+
+  private static final int HELD_ROUNDS = 3;
 
   @ParameterizedTest
   @EnumSource(WildKind.class)
@@ -38,6 +41,35 @@ class WildSlabsTest {
     }
     // Whatever is refused, something must be left to judge: only scribbles mostly cross themselves.
     assertThat(tally.refusals()).isLessThan(kind == WildKind.SCRIBBLE ? ROUNDS + 1 : ROUNDS);
+  }
+
+  @Test
+  void whatHoldsWildSlabsIsJudgedAsGeometryHasIt() {
+    Tally tally = new Tally();
+    for (WildKind kind : EnumSet.complementOf(EnumSet.of(WildKind.HUGE))) {
+      for (int round = 0; round < HELD_ROUNDS; round++) {
+        WildSlab slab = new WildSlab(kind, 2_000_000L + round);
+        assertThat(new Probe(tally).held(slab.held())).as(slab.name()).isEmpty();
+      }
+    }
+    saysBoth(tally, "M6", "M7");
+  }
+
+  @Test
+  void theSecondOpinionHasSeenEachRuleBrokenAndKept() {
+    Tally tally = new Tally();
+    for (WildKind kind : EnumSet.complementOf(EnumSet.of(WildKind.HUGE))) {
+      assertThat(new Probe(tally).given(new WildSlab(kind, 3_000_000L).jointed())).isEmpty();
+    }
+    // That a panel is too narrow (M5) the second opinion never says for sure.
+    saysBoth(tally, "M1", "M2", "M3", "M4", "M8");
+  }
+
+  private static void saysBoth(Tally tally, String... rules) {
+    for (String rule : rules) {
+      assertThat(tally.count(rule, Verdict.BROKEN)).as(rule).isGreaterThan(2);
+      assertThat(tally.count(rule, Verdict.KEPT)).as(rule).isGreaterThan(20);
+    }
   }
 
   @ParameterizedTest
