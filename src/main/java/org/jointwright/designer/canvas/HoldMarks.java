@@ -44,6 +44,7 @@ final class HoldMarks {
                 case Hold.HeldCorner corner -> h.corner(corner);
                 case Hold.HeldFixed fixed -> h.picked();
                 case Hold.HeldFeature feature -> h.picked();
+                case Hold.HeldGround ground -> h.picked();
               }
             },
             h::picked);

@@ -23,12 +23,19 @@ import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** The tape along the side on which a joint stands: its mark, and the way on to the next. */
 final class JointTape {
-  private static final double OFF = 46;
+  /** How far off its side the tape may run, the first that is free of flags; pixels. */
+  private static final double[] OFF = {46, 62, 78, 94, 110};
+
+  /** What the tape takes to either side of its line; pixels. */
+  private static final double WIDE = 8;
+
   private static final double ARROW = 13;
   private static final double TAPE = 22;
   private static final double ONWARD = 15;
@@ -38,10 +45,14 @@ final class JointTape {
   private final View view;
   private final Words words;
   private final Plan plan;
+  private final List<Box> flags;
+  private final Box paper;
   private final List<Mark> marks = new ArrayList<>();
 
   private JointTape(Desk desk, Words words) {
     view = desk.viewport().view();
+    flags = FlagMarks.cloths(desk);
+    paper = new Box(0, 0, desk.viewport().width(), desk.viewport().height());
     this.words = words;
     plan = desk.plan();
   }
@@ -109,14 +120,17 @@ final class JointTape {
     JointMark mark = found.get();
     JointMark.Onward on = mark.onward(plan, joint);
     Point out = view.heading(outwards(mark));
-    Point by = out.times(OFF);
-    Point hook = view.on(mark.tape().from().at()).plus(by);
+    Point from = view.on(mark.tape().from().at());
+    Point to = view.on(JointSlide.onTape(mark, mark.at() + on.length()));
+    double off = off(from, to, out);
+    Point by = out.times(off);
+    Point hook = from.plus(by);
     Point at = view.on(mark.place()).plus(by);
-    Point next = view.on(JointSlide.onTape(mark, mark.at() + on.length())).plus(by);
+    Point next = to.plus(by);
     stretch(hook, at, true);
     stretch(at, next, false);
     for (Point p : List.of(hook, at, next)) {
-      marks.add(Mark.Line.of(p.minus(out.times(OFF - 6)), p.plus(out.times(7)), 1.2, Role.STRING));
+      marks.add(Mark.Line.of(p.minus(out.times(off - 6)), p.plus(out.times(7)), 1.2, Role.STRING));
     }
     figure(
         hook.towards(at, 0.5),
@@ -132,6 +146,32 @@ final class JointTape {
         onward,
         onwardRole,
         onwardTo(mark, on));
+  }
+
+  /** The distance at which the tape runs through the fewest flags, the nearest of them. */
+  private double off(Point from, Point to, Point out) {
+    double best = OFF[0];
+    long fewest = Long.MAX_VALUE;
+    for (double off : OFF) {
+      Path line = Path.straight(from.plus(out.times(off)), to.plus(out.times(off)));
+      long struck = flags.stream().filter(b -> isStruck(b, line)).count();
+      boolean isOnPaper = paper.holds(line.start()) && paper.holds(line.end());
+      if (struck < fewest && (isOnPaper || off == OFF[0])) {
+        fewest = struck;
+        best = off;
+      }
+    }
+    return best;
+  }
+
+  private static boolean isStruck(Box flag, Path line) {
+    for (double s = 0; s <= line.length(); s += WIDE / 2) {
+      Point p = line.edges().getFirst().at(s / line.length());
+      if (flag.meets(new Box(p.x() - WIDE, p.y() - WIDE, p.x() + WIDE, p.y() + WIDE))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String onwardTo(JointMark mark, JointMark.Onward on) {

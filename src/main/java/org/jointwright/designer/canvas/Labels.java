@@ -8,7 +8,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
-import org.jointwright.designer.state.Picks;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.PlanDrawing;
@@ -41,8 +40,15 @@ final class Labels {
   private static final double QUIET = 13;
   private static final double SMALL_OPENING = 64;
 
+  /** What a handle of something picked takes, its line with it; pixels. */
+  private static final double HANDLE = 14;
+
   /** How far off its line a number stands where there is no room on it; pixels. */
   private static final double[] OFF = {10, 18, 28, 40};
+
+  private static final double[] DOWN = {0.5, 0.3, 0.7, 0.15, 0.85};
+
+  private static final double[] ACROSS = {0.5, 0.35, 0.65, 0.2, 0.8};
 
   private static final double[] ALONG = {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75, 0.18, 0.82};
 
@@ -82,18 +88,20 @@ final class Labels {
     }
   }
 
-  /** Along the line that is picked nothing else is written: its halo would cover it. */
+  /** Along what is picked nothing else is written: its halo would cover it. */
   private void pickedLine() {
-    if (picked instanceof Pick.AtJoint pick) {
-      Picks.joint(layout.plan(), pick)
-          .ifPresent(
-              j -> {
-                Path path = view.on(j.path());
-                for (double s = 0; s <= path.length(); s += 8) {
-                  places.take(around(at(path, s / path.length()), 6, 6));
-                }
-              });
-    }
+    PickMarks.path(layout.plan(), picked)
+        .ifPresent(
+            p -> {
+              Path path = view.on(p);
+              for (double s = 0; s <= path.length(); s += 8) {
+                places.take(around(at(path, s / path.length()), 6, 6));
+              }
+              if (PickMarks.hasHandles(picked)) {
+                places.take(around(path.start(), HANDLE, HANDLE));
+                places.take(around(path.end(), HANDLE, HANDLE));
+              }
+            });
   }
 
   private void letters() {
@@ -272,16 +280,20 @@ final class Labels {
         Box box = view.boxOf(zone.outline().ring());
         double width = Typeface.of(Weight.REGULAR).width(zone.name(), QUIET) + 6;
         List<Box> wanted = new ArrayList<>();
-        for (double down : new double[] {0.5, 0.3, 0.7, 0.15, 0.85}) {
-          double y = box.minY() + down * box.height();
-          if (box.width() > width + 6) {
-            wanted.add(around(new Point(box.centre().x(), y), width, QUIET + 4));
+        for (double right : ACROSS) {
+          for (double down : DOWN) {
+            Point p = new Point(box.minX() + right * box.width(), box.minY() + down * box.height());
+            wanted.add(around(p, width, QUIET + 4));
           }
+        }
+        wanted.removeIf(b -> !isInside(Region.of(zone.outline().ring()), b));
+        for (double down : DOWN) {
+          double y = box.minY() + down * box.height();
           wanted.add(around(new Point(box.maxX() + width / 2 + 4, y), width, QUIET + 4));
           wanted.add(around(new Point(box.minX() - width / 2 - 4, y), width, QUIET + 4));
         }
         places
-            .takeFirst(wanted.stream().filter(b -> isInside(s.slab().region(), b)).toList())
+            .takeClear(wanted.stream().filter(b -> isInside(s.slab().region(), b)).toList())
             .ifPresent(
                 b ->
                     marks.add(
@@ -306,7 +318,7 @@ final class Labels {
               new Point(
                   within.minX() + right * within.width(), within.minY() + down * within.height());
           Box box = around(at, width, height);
-          if (isInside(room, box) && places.isFree(box)) {
+          if (isInside(room, box) && places.isClear(box)) {
             places.take(box);
             write.accept(box);
             return true;

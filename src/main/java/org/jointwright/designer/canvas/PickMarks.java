@@ -2,6 +2,7 @@ package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.drawing.Mark;
@@ -9,7 +10,9 @@ import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
 import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -27,43 +30,55 @@ final class PickMarks {
   }
 
   private static List<Mark> of(Plan plan, Pick pick, View view, boolean picked) {
+    if (pick instanceof Pick.AtCorner c) {
+      return Picks.vertex(plan, c.corner()).map(p -> corner(view.on(p), picked)).orElse(List.of());
+    }
+    return path(plan, pick).map(p -> line(p, view, picked, hasHandles(pick))).orElse(List.of());
+  }
+
+  /** The line that shows what is picked; empty for a corner, and where nothing is. */
+  static Optional<Path> path(Plan plan, Pick pick) {
     return switch (pick) {
-      case Pick.Nothing n -> List.of();
-      case Pick.WholeSlab s ->
-          plan.slab(s.slab())
-              .map(x -> line(new Path(x.outline().ring().edges()), view, picked, false))
-              .orElse(List.of());
+      case Pick.Nothing n -> Optional.empty();
+      case Pick.AtCorner c -> Optional.empty();
+      case Pick.WholeSlab s -> plan.slab(s.slab()).map(Slab::outline).map(o -> round(o.ring()));
       case Pick.AtOpening o ->
           plan.slab(o.slab())
               .filter(s -> o.opening() < s.openings().size())
-              .map(s -> s.openings().get(o.opening()).outline().ring())
-              .map(r -> line(new Path(r.edges()), view, picked, false))
-              .orElse(List.of());
+              .map(s -> round(s.openings().get(o.opening()).outline().ring()));
       case Pick.AtFixed f ->
-          plan.fixedObject(f.id())
-              .map(FixedObject::shape)
-              .map(s -> line(new Path(s.ring().edges()), view, picked, false))
-              .orElse(List.of());
-      case Pick.AtEdge e ->
-          Picks.edge(plan, e.edge())
-              .map(x -> line(Path.of(x), view, picked, true))
-              .orElse(List.of());
-      case Pick.AtJoint j ->
-          Picks.joint(plan, j).map(x -> line(x.path(), view, picked, true)).orElse(List.of());
-      case Pick.AtFeature f ->
-          Picks.along(plan, f).map(x -> line(Path.of(x), view, picked, true)).orElse(List.of());
+          plan.fixedObject(f.id()).map(FixedObject::shape).map(s -> round(s.ring()));
+      case Pick.AtEdge e -> Picks.edge(plan, e.edge()).map(Path::of);
+      case Pick.AtJoint j -> Picks.joint(plan, j).map(Joint::path);
+      case Pick.AtFeature f -> Picks.along(plan, f).map(Path::of);
       case Pick.AtZone z ->
           plan.slab(z.slab())
               .filter(s -> z.zone() < s.keepClear().size())
-              .map(s -> s.keepClear().get(z.zone()).outline().ring())
-              .map(r -> line(new Path(r.edges()), view, picked, false))
-              .orElse(List.of());
+              .map(s -> round(s.keepClear().get(z.zone()).outline().ring()));
       case Pick.AtGiven g ->
           g.joint() < plan.given().size()
-              ? line(plan.given().get(g.joint()).path(), view, picked, true)
-              : List.of();
-      case Pick.AtCorner c ->
-          Picks.vertex(plan, c.corner()).map(p -> corner(view.on(p), picked)).orElse(List.of());
+              ? Optional.of(plan.given().get(g.joint()).path())
+              : Optional.empty();
+    };
+  }
+
+  private static Path round(Ring ring) {
+    return new Path(ring.edges());
+  }
+
+  /** Whether what is picked shows squares at its ends: lines do, what runs round does not. */
+  static boolean hasHandles(Pick pick) {
+    return switch (pick) {
+      case Pick.AtEdge e -> true;
+      case Pick.AtJoint j -> true;
+      case Pick.AtFeature f -> true;
+      case Pick.AtGiven g -> true;
+      case Pick.Nothing n -> false;
+      case Pick.AtCorner c -> false;
+      case Pick.WholeSlab s -> false;
+      case Pick.AtOpening o -> false;
+      case Pick.AtFixed f -> false;
+      case Pick.AtZone z -> false;
     };
   }
 

@@ -5,20 +5,15 @@ import java.util.List;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
-import org.jointwright.designer.state.Laid;
 import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.joint.Layout;
-import org.jointwright.shape.Box;
-import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** What is drawn on the paper while nothing moves. */
 public final class PlanMarks {
-  private static final double FLAG = 19;
-
   private PlanMarks() {}
 
   /** The marks of the plan itself. */
@@ -48,35 +43,13 @@ public final class PlanMarks {
     if (!layout.plan().slabs().isEmpty()) {
       Places places = new Places();
       // Flags first: the stake of one may stand behind a number, never strike it through.
-      marks.addAll(flags(desk, places));
+      marks.addAll(FlagMarks.of(desk, places));
       marks.addAll(Labels.of(layout, desk, places, words));
     }
     boolean metric = desk.plan().unit().isMetric();
     marks.addAll(ScaleBar.of(desk.viewport(), metric));
     marks.addAll(
         NorthMark.of(desk.viewport().width(), desk.plan().north(), words.say("window.plan.north")));
-    return marks;
-  }
-
-  private static List<Mark> flags(Desk desk, Places places) {
-    List<Mark> marks = new ArrayList<>();
-    List<Finding> findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
-    for (int i = 0; i < findings.size(); i++) {
-      Finding f = findings.get(i);
-      Point at = desk.viewport().toPaper(f.at());
-      String number = Integer.toString(i + 1);
-      double wide = FLAG * (1.7 + 0.5 * (number.length() - 1));
-      for (Point by :
-          new Point[] {new Point(0, 0), new Point(10, 6), new Point(-12, 8), new Point(6, -14)}) {
-        Point foot = at.plus(by);
-        Box box = new Box(foot.x(), foot.y() - 2 * FLAG, foot.x() + wide, foot.y() - FLAG * 0.9);
-        if (places.isFree(box)) {
-          places.take(box);
-          marks.add(Flags.flag(foot, number, shape(f), FLAG));
-          break;
-        }
-      }
-    }
     return marks;
   }
 

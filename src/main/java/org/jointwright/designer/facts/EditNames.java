@@ -41,8 +41,10 @@ public final class EditNames {
           add.zone().name().isEmpty()
               ? words.say("window.did.addZone")
               : words.say("window.did.addNamedZone", add.zone().name());
+      case ZoneEdit.Move move -> words.say("window.did.moveZone");
       case ZoneEdit.Remove remove -> words.say("window.did.removeZone");
       case GivenEdit.Add add -> words.say("window.did.addGiven");
+      case GivenEdit.Move move -> words.say("window.did.moveGiven");
       case GivenEdit.Remove remove -> words.say("window.did.removeGiven");
       case PourEdit pour -> words.say("window.did.pour");
       case FixedEdit.Add add -> words.say("window.did.addFixed", add.object().id());

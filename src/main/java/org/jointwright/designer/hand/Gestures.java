@@ -28,8 +28,8 @@ public final class Gestures {
       case Pick.AtEdge e -> new PickUp(e);
       case Pick.AtOpening o -> new PickUp(o);
       case Pick.AtFeature f -> MoveFeature.of(desk, f, pointer);
-      case Pick.AtZone z -> new PickUp(z);
-      case Pick.AtGiven g -> new PickUp(g);
+      case Pick.AtZone z -> MoveGround.zone(z, pointer);
+      case Pick.AtGiven g -> MoveGround.given(desk, g, pointer);
     };
   }
 

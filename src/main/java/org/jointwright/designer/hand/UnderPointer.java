@@ -2,6 +2,7 @@ package org.jointwright.designer.hand;
 
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.plan.Feature;
@@ -26,14 +27,16 @@ public final class UnderPointer {
 
   private static final double MARK_FAR = 12;
 
+  private final Desk desk;
   private final Plan plan;
   private final Point at;
   private final double pixel;
 
-  private UnderPointer(Plan plan, Point at, double pixel) {
-    this.plan = plan;
+  private UnderPointer(Desk desk, Point at) {
+    this.desk = desk;
+    plan = desk.plan();
     this.at = at;
-    this.pixel = pixel;
+    pixel = desk.viewport().inches(1);
   }
 
   /**
@@ -41,7 +44,7 @@ public final class UnderPointer {
    * the step the user is at: joints among the joints only, so that filler never hides its edge.
    */
   public static Pick of(Desk desk, Point at) {
-    UnderPointer u = new UnderPointer(desk.plan(), at, desk.viewport().inches(1));
+    UnderPointer u = new UnderPointer(desk, at);
     return switch (desk.sight().step()) {
       case OUTLINE ->
           u.corner()
@@ -160,13 +163,26 @@ public final class UnderPointer {
       for (Joint j : s.joints()) {
         // A joint to cut goes before the filler it ends at.
         double d = j.path().distance(at) + (j.kind() == JointKind.CONTRACTION ? 0 : pixel);
-        if (d <= near) {
+        if (d <= near && isInSight(s.id(), j)) {
           near = d;
           best = new Pick.AtJoint(s.id(), j.id());
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /**
+   * Whether a joint of the plan is drawn: a first answer stands over the joints from before, which
+   * are in the plan until a better one comes.
+   */
+  private boolean isInSight(String slab, Joint joint) {
+    return desk.laying()
+        .laid()
+        .filter(Laid::isFirst)
+        .flatMap(l -> l.layout().slab(slab))
+        .map(s -> s.joints().stream().anyMatch(j -> j.path().equals(joint.path())))
+        .orElse(true);
   }
 
   private Optional<Pick> fixed() {

@@ -88,11 +88,16 @@ final class PathPane extends VBox {
     word.getStyleClass().add("word");
     Label fact = new Label(f.fact());
     fact.getStyleClass().add("quiet");
-    VBox text = new VBox(0, word, fact);
+    // The flags stand beside the word: beside the fact they would cut it short.
+    Region between = new Region();
+    HBox.setHgrow(between, Priority.ALWAYS);
+    HBox top = new HBox(6, word, between, flags);
+    top.setAlignment(Pos.CENTER_LEFT);
+    VBox text = new VBox(0, top, fact);
     text.setAlignment(Pos.CENTER_LEFT);
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
-    HBox row = new HBox(10, square, text, flags);
+    HBox row = new HBox(10, square, text);
     row.setAlignment(Pos.CENTER_LEFT);
     return row;
   }

@@ -30,6 +30,14 @@ public sealed interface Hold {
   /** Something marked on a side. */
   record HeldFeature(Pick.AtFeature pick) implements Hold {}
 
+  /**
+   * A zone that is kept clear, or an old joint beside the slabs.
+   *
+   * @param pick which one
+   * @param moved how far it has come
+   */
+  record HeldGround(Pick pick, Point moved) implements Hold {}
+
   /** A fixed object. */
   record HeldFixed(String id) implements Hold {}
 }

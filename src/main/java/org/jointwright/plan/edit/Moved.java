@@ -3,6 +3,7 @@ package org.jointwright.plan.edit;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
+import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Opening;
@@ -30,10 +31,7 @@ final class Moved {
             s.openings().stream()
                 .map(o -> new Opening(outline(o.outline(), by), o.edges(), o.kept()))
                 .toList())
-        .withKeepClear(
-            s.keepClear().stream()
-                .map(z -> new KeepClear(z.name(), outline(z.outline(), by), z.kept()))
-                .toList())
+        .withKeepClear(s.keepClear().stream().map(z -> zone(z, by)).toList())
         .withLaid(
             s.joints().stream().map(j -> joint(j, by)).toList(),
             s.boxOuts().stream()
@@ -51,7 +49,19 @@ final class Moved {
   }
 
   static Joint joint(Joint j, Point by) {
-    return j.withPath(new Path(j.path().edges().stream().map(e -> edge(e, by)).toList()));
+    return j.withPath(path(j.path(), by));
+  }
+
+  static KeepClear zone(KeepClear z, Point by) {
+    return new KeepClear(z.name(), outline(z.outline(), by), z.kept());
+  }
+
+  static GivenJoint given(GivenJoint j, Point by) {
+    return new GivenJoint(path(j.path(), by), j.kept());
+  }
+
+  private static Path path(Path path, Point by) {
+    return new Path(path.edges().stream().map(e -> edge(e, by)).toList());
   }
 
   private static Edge edge(Edge e, Point by) {

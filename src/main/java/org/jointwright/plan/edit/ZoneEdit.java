@@ -2,8 +2,11 @@ package org.jointwright.plan.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
 
 /** An edit of the zones of a slab where no new joint may run. */
 public sealed interface ZoneEdit extends Edit {
@@ -21,6 +24,27 @@ public sealed interface ZoneEdit extends Edit {
     }
   }
 
+  /** Moves a zone, by its number in the slab. */
+  record Move(String slab, int zone, Point by) implements ZoneEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(
+          slab,
+          s -> {
+            List<KeepClear> zones = new ArrayList<>(s.keepClear());
+            zones.set(known(s, zone), Moved.zone(s.keepClear().get(zone), by));
+            return s.withKeepClear(zones);
+          });
+    }
+
+    @Override
+    public Optional<Edit> mergedWith(Edit later) {
+      return later instanceof Move m && m.slab.equals(slab) && m.zone == zone
+          ? Optional.of(new Move(slab, zone, by.plus(m.by)))
+          : Optional.empty();
+    }
+  }
+
   /** Takes a zone out, by its number in the slab. */
   record Remove(String slab, int zone) implements ZoneEdit {
     @Override
@@ -28,13 +52,17 @@ public sealed interface ZoneEdit extends Edit {
       return before.withSlab(
           slab,
           s -> {
-            if (zone < 0 || zone >= s.keepClear().size()) {
-              throw new IllegalArgumentException("slab " + slab + " has no zone " + zone);
-            }
             List<KeepClear> zones = new ArrayList<>(s.keepClear());
-            zones.remove(zone);
+            zones.remove(known(s, zone));
             return s.withKeepClear(zones);
           });
     }
+  }
+
+  private static int known(Slab slab, int zone) {
+    if (zone < 0 || zone >= slab.keepClear().size()) {
+      throw new IllegalArgumentException("slab " + slab.id() + " has no zone " + zone);
+    }
+    return zone;
   }
 }
