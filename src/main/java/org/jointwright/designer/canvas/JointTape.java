@@ -200,10 +200,18 @@ final class JointTape {
     }
   }
 
+  /** A place for a figure pushed in far enough that none of it is cut off at the paper's edge. */
+  private Point onPaper(Point by, Point out, String text, double size) {
+    double half = Typeface.of(Weight.BOLD).width(text, size) / 2 + 6;
+    double x = by.x() + out.x() * half;
+    double seen = Math.clamp(x, paper.minX() + half, Math.max(half, paper.maxX() - half));
+    return by.plus(new Point(seen - x, 0));
+  }
+
   private void figure(Point by, Point out, String text, double size, Role role, String below) {
     Weight weight = size >= TAPE ? Weight.BOLD : Weight.REGULAR;
     if (size <= TAPE) {
-      marks.addAll(SideTape.figure(by, out, text, size, weight, role));
+      marks.addAll(SideTape.figure(onPaper(by, out, text, size), out, text, size, weight, role));
       return;
     }
     // Figure and caption stand as one block clear of the tape.

@@ -11,6 +11,7 @@ import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
+import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
@@ -57,6 +58,7 @@ class CrowdedTest {
       double x = 600 - 84 * i;
       joints.add(joint("J" + i, JointKind.CONTRACTION, x, 0, x, Math.min(432, (720 - x) * 6 / 7)));
     }
+    joints.add(joint("J7", JointKind.CONTRACTION, 682, 0, 690, 25.714));
     return Slab.of(
             "lot",
             Outline.of(
@@ -78,6 +80,19 @@ class CrowdedTest {
               .toList();
       assertThat(tape).as(j.id()).isNotEmpty();
       assertThat(flags).as(j.id()).noneMatch(f -> tape.stream().anyMatch(e -> strikes(e, f)));
+    }
+  }
+
+  @Test
+  void noFigureOfTheTapeIsCutOffAtThePapersEdge() {
+    Desk desk = desk(lot());
+    for (Joint j : desk.plan().slabs().getFirst().joints()) {
+      for (Mark m : JointTape.picked(desk, "lot", j, WORDS)) {
+        if (m instanceof Mark.Words w) {
+          double half = Typeface.of(w.weight()).width(w.text(), w.size()) / 2;
+          assertThat(w.at().x()).as(w.text()).isBetween(half, desk.viewport().width() - half);
+        }
+      }
     }
   }
 
