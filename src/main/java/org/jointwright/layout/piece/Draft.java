@@ -166,6 +166,11 @@ public final class Draft {
     return 1 + pieces.size() / 40;
   }
 
+  /** The numbers of the lines that slant where all beside them is square. */
+  public List<Integer> slanted() {
+    return Slants.of(this);
+  }
+
   /** The uncut slab with the user's joints of this draft in it. */
   public Draft base() {
     int held = 0;

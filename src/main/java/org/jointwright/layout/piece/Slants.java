@@ -1,15 +1,16 @@
 package org.jointwright.layout.piece;
 
-import org.jointwright.practice.Corners;
-import org.jointwright.shape.Arc;
+import java.util.ArrayList;
+import java.util.List;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
 /**
  * Weighs joints that stand off parallel, square or radial to the edges they serve: one for each
- * that is 1 to 15 degrees off (S10), less for those that are less in the way of the eye. On a slab
- * with square corners any other direction is odd, however steep: common practice, no source.
+ * that is 1 to 15 degrees off (S10), less for those that are less in the way of the eye. Among
+ * sides that are square to each other any other direction is odd, however steep, and whatever the
+ * slab does elsewhere: common practice, no source.
  */
 final class Slants {
   /** What is less off is square: the whole-inch marks of two sides seldom agree better. */
@@ -23,13 +24,14 @@ final class Slants {
 
   private static final double FORCED = 0.5;
 
-  /**
-   * A finisher pays 12 ft or a tee and a little for a square joint where all corners are square.
-   */
-  private static final double ON_SQUARE = 2;
+  /** A finisher pays a tee and a panel more, some 20 ft, for a square joint among square sides. */
+  private static final double ON_SQUARE = 3.5;
+
+  /** From a post a joint may have to leave aslant to keep off the corners and the lines near by. */
+  private static final double ON_ROUND = 1.5;
 
   /** With fewer feet of joint than this a finisher pays less for a square one. */
-  private static final double WHOLE = 60;
+  private static final double WHOLE = 100;
 
   /** Off by less than a degree where nothing asks for it. */
   private static final double FAINT_ON_SQUARE = 0.5;
@@ -50,9 +52,17 @@ final class Slants {
   /** Shorter edges give no direction, inches. */
   private static final double LONG = 36;
 
-  private static final double TIGHT = Corners.TIGHT_RADIUS.value().inches();
+  private final Draft draft;
+  private final Ground ground;
+  private final boolean square;
+  private final double share;
 
-  private Slants() {}
+  private Slants(Draft draft, double share) {
+    this.draft = draft;
+    this.ground = draft.ground();
+    this.square = Company.isSquare(draft.ground());
+    this.share = share;
+  }
 
   /**
    * The weights of a draft's joints.
@@ -60,24 +70,43 @@ final class Slants {
    * @param feet the length of its joints
    */
   static double count(Draft draft, double feet) {
+    return new Slants(draft, Math.min(1, feet / WHOLE)).sum();
+  }
+
+  /** The joints of a draft that slant where all beside them is square, by their numbers. */
+  static List<Integer> of(Draft draft) {
+    Slants slants = new Slants(draft, 1);
+    List<Integer> found = new ArrayList<>();
+    List<Laid> lines = draft.lines();
+    for (int i = 0; i < lines.size(); i++) {
+      Laid l = lines.get(i);
+      boolean odd = !l.locked() && l.path() instanceof Segment s && slants.weight(i, l, s) > 0;
+      if (odd && (slants.square || Company.isSquare(draft, i))) {
+        found.add(i);
+      }
+    }
+    return found;
+  }
+
+  private double sum() {
     double sum = 0;
-    int splayed = 0;
-    int square = 0;
-    boolean squareSlab = isSquare(draft.ground());
-    for (Laid l : draft.lines()) {
+    double splayed = 0;
+    boolean none = true;
+    List<Laid> lines = draft.lines();
+    for (int i = 0; i < lines.size(); i++) {
+      Laid l = lines.get(i);
       if (!l.locked() && l.path() instanceof Segment s) {
-        double weight = weight(draft.ground(), l, s, squareSlab);
+        double weight = weight(i, l, s);
         sum += weight;
-        if (leavesOpening(draft.ground(), l)) {
-          splayed += weight == ON_SQUARE ? 1 : 0;
-          square += weight == 0 ? 1 : 0;
+        if (leavesOpening(ground, l)) {
+          splayed += weight == share * ON_SQUARE ? weight : 0;
+          none &= weight > 0;
         }
       }
     }
     // Splayed alike from all corners of an opening, joints look meant.
-    double odd = square == 0 ? sum - splayed * ON_SQUARE : sum;
-    double share = squareSlab ? Math.min(1, feet / WHOLE) : 1;
-    return odd * share * (draft.ground().axes().size() == 1 ? 1 : ON_SLANTED);
+    double odd = none ? sum - splayed : sum;
+    return odd * (ground.axes().size() == 1 ? 1 : ON_SLANTED);
   }
 
   /** Whether a joint starts at a corner of an opening or of a box-out. */
@@ -95,52 +124,36 @@ final class Slants {
     return edge.start().distance(p) < 0.5 || edge.end().distance(p) < 0.5;
   }
 
-  private static double weight(Ground ground, Laid line, Segment path, boolean squareSlab) {
+  private double weight(int number, Laid line, Segment path) {
     Point u = path.direction(0);
     double least = 1;
     boolean corner = false;
     boolean round = false;
     for (Point axis : ground.axes()) {
-      least = Math.min(least, off(u, axis));
+      least = Math.min(least, Company.off(u, axis));
     }
     for (boolean last : new boolean[] {false, true}) {
       int tag = line.tag(last);
-      round |= tag < 0 && isTight(ground.edge(tag));
+      round |= tag < 0 && Company.isTight(ground.edge(tag));
       // Round a small circle every direction is radial: that makes no joint straight.
-      if (tag < 0 && !isTight(ground.edge(tag))) {
+      if (tag < 0 && !Company.isTight(ground.edge(tag))) {
         Edge edge = ground.edge(tag);
         double share = edge.nearest(line.end(last));
-        least = Math.min(least, off(u, edge.direction(share)));
+        least = Math.min(least, Company.off(u, edge.direction(share)));
         corner |= isAtCorner(edge, line.end(last));
       }
     }
     if (least <= LEAST || isBetween(ground, u)) {
       return 0;
     }
-    if (!round && squareSlab) {
+    if (square || Company.isSquare(draft, number)) {
       boolean meant = corner && Math.abs(2 * least * Math.sqrt(1 - least * least)) > DIAGONAL;
-      return meant ? 0 : least <= LITTLE ? FAINT_ON_SQUARE : ON_SQUARE;
+      double whole = round ? ON_ROUND : ON_SQUARE;
+      return meant ? 0 : share * (least <= LITTLE ? FAINT_ON_SQUARE : whole);
     }
-    double odd = round || ground.axes().size() == 1 ? 0 : ODD;
+    double odd = ground.axes().size() == 1 ? 0 : ODD;
     double weight = least <= LITTLE ? FAINT : least < MOST ? 1 : odd;
     return corner ? FORCED * weight : weight;
-  }
-
-  /** Whether all edges that give a direction run along one pair of axes, and none is a bow. */
-  private static boolean isSquare(Ground ground) {
-    if (ground.axes().size() > 1) {
-      return false;
-    }
-    for (Loop loop : ground.loops()) {
-      for (Edge e : loop.edges()) {
-        boolean bow = e instanceof Arc && !isTight(e);
-        boolean aside = e.length() > LONG && off(e.direction(0), ground.axes().getFirst()) > NEARLY;
-        if (bow || (e instanceof Segment && aside)) {
-          return false;
-        }
-      }
-    }
-    return true;
   }
 
   /** Whether a direction lies between those of two sides that are not quite parallel. */
@@ -161,14 +174,5 @@ final class Slants {
       }
     }
     return most > HAIR && least < -HAIR;
-  }
-
-  private static boolean isTight(Edge edge) {
-    return edge instanceof Arc a && a.radius() < TIGHT;
-  }
-
-  /** The sine of the angle off parallel or square, whichever is less. */
-  private static double off(Point u, Point v) {
-    return Math.min(Math.abs(u.cross(v)), Math.abs(u.dot(v)));
   }
 }

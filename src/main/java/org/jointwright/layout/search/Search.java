@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Laid;
 import org.jointwright.layout.piece.Move;
+import org.jointwright.layout.piece.Piece;
 import org.jointwright.layout.piece.Tally;
 import org.jointwright.shape.Point;
 
@@ -41,6 +42,9 @@ public final class Search {
 
   /** So many ways of leaving a joint out are tried, the least broken first. */
   private static final int SPARED = 3;
+
+  /** So many ways of setting lines square are climbed from. */
+  private static final int SQUARED = 4;
 
   /** How often a slab is shaken at most. */
   private static final int SHAKES = 6;
@@ -126,6 +130,29 @@ public final class Search {
       remake();
       shake();
       leastBroken(from);
+    }
+    if (effort.thorough() && Score.isClean(best)) {
+      square();
+    }
+  }
+
+  /** Sets lines square and through tees as long as that pays, and climbs from what comes of it. */
+  private void square() {
+    boolean better = true;
+    while (better
+        && (!best.slanted().isEmpty() || (isCurved() && !best.tally().tees().isEmpty()))) {
+      better = false;
+      List<Draft> found = new ArrayList<>(Squaring.of(start, best));
+      for (Piece p : start.pieces()) {
+        Beginnings.pinwheels(p).forEach(w -> found.add(start.cutAll(w.moves())));
+      }
+      found.sort(Comparator.comparingDouble(score::of));
+      for (Draft d : found.subList(0, Math.min(SQUARED, found.size()))) {
+        better |= take(climbed(d).best());
+        if (!Score.isClean(d)) {
+          better |= take(climbed(new Mend(score, /* rare= */ false).mend(d)).best());
+        }
+      }
     }
   }
 

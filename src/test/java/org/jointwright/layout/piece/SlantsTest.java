@@ -3,8 +3,11 @@ package org.jointwright.layout.piece;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.joint.Source;
 import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 import org.junit.jupiter.api.Test;
@@ -55,8 +58,8 @@ class SlantsTest {
         SQUARE
             .cut(Move.between(new Point(100, 0), new Point(150, 200), Move.Reach.PIECE))
             .orElseThrow();
-    assertThat(Slants.count(cut, 30)).isCloseTo(Slants.count(cut, 60) / 2, within(1e-9));
-    assertThat(Slants.count(cut, 90)).isEqualTo(Slants.count(cut, 60));
+    assertThat(Slants.count(cut, 50)).isCloseTo(Slants.count(cut, 100) / 2, within(1e-9));
+    assertThat(Slants.count(cut, 150)).isEqualTo(Slants.count(cut, 100));
   }
 
   @Test
@@ -79,6 +82,91 @@ class SlantsTest {
     Draft slanted = Drafts.of(0, 0, 200, 0, 368, 200, 0, 200);
     assertThat(leaning(slanted, 8)).isGreaterThan(leaning(slanted, 16));
     assertThat(leaning(slanted, 16)).isPositive();
+  }
+
+  /** A stem under a body with a bowed end. */
+  private static Draft bowed() {
+    Point centre = new Point(300, 200);
+    return Drafts.of(
+        List.of(
+            new Segment(new Point(0, 0), new Point(120, 0)),
+            new Segment(new Point(120, 0), new Point(120, 100)),
+            new Segment(new Point(120, 100), new Point(300, 100)),
+            new Arc(new Point(300, 100), new Point(300, 300), centre, Math.PI),
+            new Segment(new Point(300, 300), new Point(0, 300)),
+            new Segment(new Point(0, 300), new Point(0, 0))));
+  }
+
+  private static Draft cut(Draft slab, double x1, double y1, double x2, double y2) {
+    return slab.cut(Move.between(new Point(x1, y1), new Point(x2, y2), Move.Reach.PIECE))
+        .orElseThrow();
+  }
+
+  /** In a stem with square sides a slant is as odd as on a slab with square corners only. */
+  @Test
+  void amongSquareSidesASlantWeighsInFullThoughTheSlabHasABow() {
+    Draft stem = cut(bowed(), 0, 100, 120, 100);
+    assertThat(Slants.count(stem, LONG)).isZero();
+    Draft leaning = cut(stem, 50, 0, 80, 100);
+    assertThat(Slants.count(leaning, LONG)).isCloseTo(leaning(SQUARE, 16.7), within(1e-9));
+    assertThat(leaning.slanted()).containsExactly(1);
+    Draft upright = cut(stem, 60, 0, 60, 100);
+    assertThat(Slants.count(upright, LONG)).isZero();
+    assertThat(upright.slanted()).isEmpty();
+  }
+
+  /** Beside the bow itself a joint may lean. */
+  @Test
+  void besideABowASteepSlantWeighsNothing() {
+    Draft leaning = cut(bowed(), 240, 100, 300, 300);
+    assertThat(leaning.slanted()).isEmpty();
+    assertThat(Slants.count(leaning, LONG)).isZero();
+  }
+
+  /**
+   * From the foot of a slanted side to a side across from it a joint is to be square; what slants
+   * is behind it. A slanted side that the joint runs beside makes it less odd.
+   */
+  @Test
+  void aSlantedSideBehindTheJointIsNoExcuse() {
+    Draft bay = Drafts.of(0, 0, 240, 0, 240, 100, 160, 100, 120, 160, 0, 160);
+    Draft leaning = cut(bay, 120, 0, 160, 100);
+    assertThat(leaning.slanted()).containsExactly(0);
+    Draft slanted = Drafts.of(0, 0, 200, 0, 268, 200, 0, 200);
+    assertThat(cut(slanted, 100, 0, 116, 200).slanted()).isEmpty();
+  }
+
+  /** What was one line is judged as one when it is cut in two. */
+  @Test
+  void aLineOfTwoJointsIsJudgedWhole() {
+    Draft bay = Drafts.of(0, 0, 240, 0, 240, 100, 160, 100, 120, 160, 0, 160);
+    Draft below = cut(cut(bay, 0, 50, 240, 50), 120, 0, 140, 50);
+    assertThat(cut(below, 140, 50, 160, 100).slanted()).containsExactlyInAnyOrder(1, 2);
+  }
+
+  /** A joint from a post may lean, at a price. */
+  @Test
+  void fromAPostASlantWeighsLessThanElsewhereButNotNothing() {
+    double post = joint(withPost(), 112, 100, 200, 130);
+    assertThat(post).isPositive().isLessThan(leaning(SQUARE, 20));
+    assertThat(joint(withPost(), 112, 100, 200, 100)).isZero();
+  }
+
+  private static Draft withPost() {
+    List<Edge> outer = SQUARE.ground().loops().getFirst().edges();
+    Point centre = new Point(100, 100);
+    Point right = new Point(112, 100);
+    Point left = new Point(88, 100);
+    List<Edge> post =
+        List.of(new Arc(right, left, centre, -Math.PI), new Arc(left, right, centre, -Math.PI));
+    List<Edge> edges = new ArrayList<>(outer);
+    edges.addAll(post);
+    List<Source> sources = new ArrayList<>();
+    outer.forEach(e -> sources.add(new Source.OnOutline(sources.size())));
+    post.forEach(e -> sources.add(new Source.OnBoxOut("post", sources.size() - outer.size())));
+    List<Loop> loops =
+        List.of(new Loop(outer, List.of(-1, -2, -3, -4)), new Loop(post, List.of(-5, -6)));
+    return Draft.of(Ground.of(new Limits(120, 1.5, 24), sources, edges, loops));
   }
 
   /** A leg along an arc’s radius is square to what it serves. */
