@@ -1,10 +1,15 @@
 package org.jointwright.cases;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.jointwright.joint.Layout;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.plan.Plan;
@@ -15,12 +20,15 @@ import org.jointwright.shape.Point;
 import org.locationtech.jts.geom.MultiLineString;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.infra.IterationParams;
+import org.openjdk.jmh.runner.IterationType;
 
 /** What is timed: laying and fitting a plan, and the library alone on the finished lines. */
 @State(Scope.Thread)
@@ -34,6 +42,15 @@ public class Speed {
   @Param("")
   public String of = "";
 
+  /** Processor times by what was timed, milliseconds: read once all was run in this process. */
+  private static final Map<String, List<Double>> TAKEN = new HashMap<>();
+
+  /** First layouts, which take longer to make than to fit. */
+  private static final Map<String, Layout> FIRST = new HashMap<>();
+
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+  private boolean counts;
   private Plan plan = Plan.EMPTY;
   private Layout before = new Layout(Plan.EMPTY, List.of());
   private MultiLineString lines = Bare.lines(before);
@@ -44,7 +61,8 @@ public class Speed {
   @Setup
   public void lay() {
     plan = plan(of);
-    before = LayoutEngine.first(plan);
+    before = FIRST.computeIfAbsent(of, k -> LayoutEngine.first(plan));
+    nudged.clear();
     lines = Bare.lines(before);
     for (Slab s : plan.slabs()) {
       for (int i = 0; i < s.outline().vertices().size(); i++) {
@@ -53,6 +71,27 @@ public class Speed {
         nudged.add(new SlabEdit.MoveCorner(Ref.outline(s.id(), i), at.minus(by)).applyTo(plan));
       }
     }
+  }
+
+  /** Only what is measured counts, not what warms up. */
+  @Setup(Level.Iteration)
+  public void begin(IterationParams iteration) {
+    counts = iteration.getType() == IterationType.MEASUREMENT;
+  }
+
+  /** Processor times of a benchmark on a plan, milliseconds, sorted. */
+  static List<Double> taken(String benchmark, String of) {
+    return TAKEN.getOrDefault(benchmark + " " + of, List.of()).stream().sorted().toList();
+  }
+
+  private <T> T timed(String benchmark, Supplier<T> work) {
+    long start = THREADS.getCurrentThreadCpuTime();
+    T made = work.get();
+    double ms = (THREADS.getCurrentThreadCpuTime() - start) / 1e6;
+    if (counts) {
+      TAKEN.computeIfAbsent(benchmark + " " + of, k -> new ArrayList<>()).add(ms);
+    }
+    return made;
   }
 
   static Plan plan(String of) {
@@ -73,24 +112,24 @@ public class Speed {
   @Benchmark
   public Optional<Layout> refit() {
     next = (next + 1) % nudged.size();
-    return LayoutEngine.refit(before, nudged.get(next));
+    return timed("refit", () -> LayoutEngine.refit(before, nudged.get(next)));
   }
 
   /** A first layout. */
   @Benchmark
   public Layout first() {
-    return LayoutEngine.first(plan);
+    return timed("first", () -> LayoutEngine.first(plan));
   }
 
   /** The layout that stays. */
   @Benchmark
   public Layout full() {
-    return LayoutEngine.lay(plan);
+    return timed("full", () -> LayoutEngine.lay(plan));
   }
 
   /** The library alone. */
   @Benchmark
   public Collection<?> bare() {
-    return Bare.polygons(lines);
+    return timed("bare", () -> Bare.polygons(lines));
   }
 }

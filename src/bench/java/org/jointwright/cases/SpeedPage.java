@@ -31,10 +31,11 @@ record SpeedPage(
       """
       # How quick the engine is
 
-      Made by `mvn -q -Pbench` with JMH, each row in a process of its own; it takes some minutes. Milliseconds; p95 is what 95 of 100 stay under.
-      "Refit" fits the pattern that is there after a corner moved by half an inch, each corner of the outlines in turn; "first" is what shows at
-      once when no pattern fits; "full" is the layout that stays. "Bare" is the geometry library alone, noding the finished lines and
-      making polygons of them, in the same run: the floor below which no layout can be drawn.
+      Made by `mvn -q -Pbench` with JMH, one case after another in one warm process, as in a window; it takes about a quarter of an hour.
+      Milliseconds of processor time of the thread that does the work, so that what else the machine did counts little; "by the clock" is what
+      JMH saw pass. p95 is what 95 of 100 stay under. "Refit" fits the pattern that is there after a corner moved by half an inch, each corner
+      of the outlines in turn; "first" is what shows at once when no pattern fits; "full" is the layout that stays. "Bare" is the geometry
+      library alone, noding the finished lines and making polygons of them, in the same run: the floor below which no layout can be drawn.
 
       """;
 
@@ -74,16 +75,18 @@ record SpeedPage(
     List<String> rows = new ArrayList<>();
     String slowest = small.getFirst();
     long within = 0;
+    long byClock = 0;
     for (String c : small) {
       slowest = refit.get(c).most() > refit.get(slowest).most() ? c : slowest;
       within += refit.get(c).most() <= FRAME ? 1 : 0;
+      byClock += refit.get(c).clock() <= FRAME ? 1 : 0;
     }
     rows.add(
         target(
             say("every house-size case refitted within %.0f ms at p95", FRAME),
             say(
-                "%d of %d; slowest %s %s ms",
-                within, small.size(), slowest, ms(refit.get(slowest).most())),
+                "%d of %d, by the clock %d; slowest %s %s ms",
+                within, small.size(), byClock, slowest, ms(refit.get(slowest).most())),
             within == small.size()));
     double yard = full.get(SpeedTable.YARD).median();
     rows.add(
@@ -92,10 +95,13 @@ record SpeedPage(
             ms(yard) + " ms",
             yard <= YARD));
     List<Double> ratios = Timed.ratios(only(refit, small), bare);
+    long over = ratios.stream().filter(r -> r > TIMES_SMALL).count();
     rows.add(
         target(
             say("a refit at house size at most %.0f times bare", TIMES_SMALL),
-            say("median %.1f, most %.1f", ratios.get(ratios.size() / 2), ratios.getLast()),
+            say(
+                "median %.1f, most %.1f, %d of %d over",
+                ratios.get(ratios.size() / 2), ratios.getLast(), over, ratios.size()),
             ratios.getLast() <= TIMES_SMALL));
     String huge = SpeedTable.GROWING.getLast();
     if (full.containsKey(huge)) {
@@ -144,17 +150,18 @@ record SpeedPage(
   }
 
   private static String head() {
-    return "| case | refit | p95 | first | full | bare | refit/bare |\n"
-        + "|---|---:|---:|---:|---:|---:|---:|\n";
+    return "| case | refit | p95 | p95 by the clock | first | full | bare | refit/bare |\n"
+        + "|---|---:|---:|---:|---:|---:|---:|---:|\n";
   }
 
   private String row(String c) {
     double times = refit.get(c).median() / bare.get(c).median();
     return say(
-        "| %s | %s | %s | %s | %s | %s | %.1f |\n",
+        "| %s | %s | %s | %s | %s | %s | %s | %.1f |\n",
         c,
         ms(refit.get(c).median()),
         ms(refit.get(c).most()),
+        ms(refit.get(c).clock()),
         ms(first.get(c).median()),
         ms(full.get(c).median()),
         ms(bare.get(c).median()),

@@ -46,15 +46,15 @@ final class SpeedTable {
     grown.add(YARD);
     List<String> all = new ArrayList<>(small);
     all.addAll(large);
-    Map<String, Timed> refit = Timed.often("refit", small, 2);
-    Map<String, Timed> bare = Timed.often("bare", small, 1);
+    Map<String, Timed> refit = Timed.often("refit", small);
+    Map<String, Timed> bare = Timed.often("bare", small);
     large.addAll(grown);
-    refit.putAll(Timed.often("refit", large, 4));
-    bare.putAll(Timed.often("bare", large, 2));
-    Map<String, Timed> first = Timed.often("first", all, 1);
-    first.putAll(Timed.some("first", grown, 3));
-    Map<String, Timed> full = Timed.some("full", all, 3);
-    full.putAll(Timed.some("full", grown, 1));
+    refit.putAll(Timed.often("refit", large));
+    bare.putAll(Timed.often("bare", large));
+    Map<String, Timed> first = Timed.some("first", all, 0, 1);
+    first.putAll(Timed.some("first", grown, 1, 1));
+    Map<String, Timed> full = Timed.some("full", all, 0, 1);
+    full.putAll(Timed.some("full", grown, 1, 3));
     Map<String, Held> held = new LinkedHashMap<>();
     for (String of : large) {
       held.put(of, Held.of(of));

@@ -37,8 +37,14 @@ final class Faces {
     }
   }
 
+  /** A walk and the direction in which it leaves, worked out once though compared often. */
+  private record Headed(Walk walk, double heading) {}
+
   private final List<Line> pieces;
   private final Set<Integer> idle = new LinkedHashSet<>();
+
+  /** Every closed walk, once nothing is left that cuts nothing. */
+  private List<List<Walk>> walked = List.of();
 
   Faces(List<Line> pieces) {
     this.pieces = pieces;
@@ -55,7 +61,7 @@ final class Faces {
 
   /** Every closed walk, its face on the left: faces counter-clockwise, rims of holes clockwise. */
   List<List<Side>> rings() {
-    return walks().stream()
+    return walked.stream()
         .map(
             ring ->
                 ring.stream().map(w -> new Side(w.edge(), pieces.get(w.piece()).source())).toList())
@@ -88,7 +94,8 @@ final class Faces {
     boolean again = true;
     while (again) {
       int before = idle.size();
-      for (List<Walk> ring : walks()) {
+      walked = walks();
+      for (List<Walk> ring : walked) {
         Set<Walk> in = new HashSet<>(ring);
         ring.stream().filter(w -> in.contains(w.back())).forEach(w -> idle.add(w.piece()));
       }
@@ -107,7 +114,12 @@ final class Faces {
     }
     Map<Walk, Walk> next = new HashMap<>();
     for (List<Walk> round : leaving.values()) {
-      round.sort(Comparator.comparingDouble(Faces::heading));
+      List<Headed> headed = new ArrayList<>(round.size());
+      round.forEach(w -> headed.add(new Headed(w, heading(w))));
+      headed.sort(Comparator.comparingDouble(Headed::heading));
+      for (int i = 0; i < round.size(); i++) {
+        round.set(i, headed.get(i).walk());
+      }
       for (int i = 0; i < round.size(); i++) {
         // Arriving against walk i, the face on the left goes on along the walk clockwise of it.
         next.put(round.get(i).back(), round.get((i + round.size() - 1) % round.size()));

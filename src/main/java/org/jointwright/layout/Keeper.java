@@ -1,6 +1,7 @@
 package org.jointwright.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,20 +34,31 @@ final class Keeper {
   /** What is broken by less more than before is not broken more. */
   private static final double HAIR = 1e-9;
 
+  /** Corners that moved farther may have taken a box-out to another edge, inches. */
+  private static final double FARTHEST = 12;
+
+  /** A box-out centred on an edge moves hardly farther than the edge does, inches. */
+  private static final double HALF = 0.5;
+
   /** The plan itself as a bench: fitting decides no tie that where a slab stands could tip. */
   private static final Bench PLAN = new Bench(new Point(0, 0));
 
   private final Layout before;
   private final Plan now;
   private final boolean marked;
+
+  /** The box-outs of each slab now: the same whether lines stand at whole inches or not. */
+  private final Map<String, List<BoxOut>> boxes;
+
   private final Map<String, Slab> old = new LinkedHashMap<>();
   private final Map<String, Slab> laid = new LinkedHashMap<>();
   private final Map<String, List<Refit.Kept>> kept = new LinkedHashMap<>();
 
-  private Keeper(Layout before, Plan now, boolean marked) {
+  private Keeper(Layout before, Plan now, boolean marked, Map<String, List<BoxOut>> boxes) {
     this.before = before;
     this.now = now;
     this.marked = marked;
+    this.boxes = boxes;
   }
 
   /**
@@ -54,12 +66,20 @@ final class Keeper {
    * no room for whole inches, lines stand where they divide best.
    */
   static Optional<Layout> refit(Layout before, Plan now) {
-    return new Keeper(before, now, /* marked= */ true)
-        .fitted()
-        .or(() -> new Keeper(before, now, /* marked= */ false).fitted());
+    Keeper marked = new Keeper(before, now, /* marked= */ true, new HashMap<>());
+    return marked.fitted(Map.of()).or(() -> marked.unmarked().fitted(marked.laid));
   }
 
-  private Optional<Layout> fitted() {
+  private Keeper unmarked() {
+    return new Keeper(before, now, /* marked= */ false, boxes);
+  }
+
+  /**
+   * The layout before on the plan now.
+   *
+   * @param tried slabs as they came out before and did not fit
+   */
+  private Optional<Layout> fitted(Map<String, Slab> tried) {
     for (Slab slab : LayoutEngine.order(now)) {
       Optional<Slab> was = before.plan().slab(slab.id());
       if (was.isEmpty()
@@ -67,6 +87,9 @@ final class Keeper {
           || !fit(was.get(), slab)) {
         return Optional.empty();
       }
+    }
+    if (laid.equals(tried)) {
+      return Optional.empty();
     }
     List<Slab> slabs = now.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
     Layout layout = LayoutEngine.finished(now.withSlabs(slabs));
@@ -79,12 +102,12 @@ final class Keeper {
   }
 
   private boolean fit(Slab was, Slab slab) {
-    List<BoxOut> boxes = boxes(was, slab);
+    List<BoxOut> boxed = boxes.computeIfAbsent(slab.id(), k -> boxes(was, slab));
     Asked asked =
         new Asked(
             was,
             slab,
-            boxes,
+            boxed,
             targets(before.plan(), was, old),
             targets(now, slab, laid),
             now.unit().isMetric(),
@@ -95,9 +118,9 @@ final class Keeper {
     }
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
     fitted.get().stream().map(Refit.Kept::now).filter(j -> !j.locked()).forEach(joints::add);
-    joints.addAll(BoxOuts.filler(boxes, slab));
+    joints.addAll(BoxOuts.filler(boxed, slab));
     old.put(was.id(), was);
-    laid.put(slab.id(), slab.withLaid(joints, boxes));
+    laid.put(slab.id(), slab.withLaid(joints, boxed));
     kept.put(slab.id(), fitted.get());
     return true;
   }
@@ -116,6 +139,30 @@ final class Keeper {
         && then.fixedIn(was.id()).equals(now.fixedIn(slab.id()))) {
       return was.boxOuts();
     }
+    double moved = moved(was, slab);
+    return (moved > FARTHEST || !then.fixedIn(was.id()).equals(now.fixedIn(slab.id()))
+            ? Optional.<List<BoxOut>>empty()
+            : BoxOuts.like(was.boxOuts(), slab, now.fixedIn(slab.id()), metric, moved + HALF))
+        .orElseGet(() -> ofTheSameKind(was, slab, metric));
+  }
+
+  /** How far a corner of the outline moved at most, inches; endless where there are others. */
+  private static double moved(Slab was, Slab slab) {
+    List<Point> one = was.outline().ring().vertices();
+    List<Point> other = slab.outline().ring().vertices();
+    if (one.size() != other.size() || !was.openings().equals(slab.openings())) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double most = 0;
+    for (int i = 0; i < one.size(); i++) {
+      most = Math.max(most, one.get(i).distance(other.get(i)));
+    }
+    return most;
+  }
+
+  /** The box-outs that stand where those before stood in the order of their choices. */
+  private List<BoxOut> ofTheSameKind(Slab was, Slab slab, boolean metric) {
+    Plan then = before.plan();
     List<List<Around>> choices = BoxOuts.choices(was, then.fixedIn(was.id()), metric);
     List<BoxOut> found = new ArrayList<>();
     for (List<Around> ways : BoxOuts.choices(slab, now.fixedIn(slab.id()), metric)) {

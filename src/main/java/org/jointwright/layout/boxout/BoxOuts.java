@@ -2,11 +2,14 @@ package org.jointwright.layout.boxout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.joint.Cutouts;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Outline;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
@@ -42,6 +45,33 @@ public final class BoxOuts {
     Point axis = Shapes.axis(slab.outline().ring());
     found.addAll(Together.ways(free, rings -> Shapes.of(region, axis, rings, metric)));
     return found;
+  }
+
+  /**
+   * The box-outs of a slab's objects that are what they were, each corner moved by no more than
+   * {@code moved} inches; empty where one is not, or where objects stand so close that they are
+   * boxed out together: then {@link #choices} tells.
+   */
+  public static Optional<List<BoxOut>> like(
+      List<BoxOut> was, Slab slab, List<FixedObject> objects, boolean metric, double moved) {
+    List<BoxOut> found = new ArrayList<>();
+    Region region = slab.region();
+    Point axis = Shapes.axis(slab.outline().ring());
+    for (FixedObject f : objects) {
+      if (Cutouts.standsIn(slab, f)) {
+        List<BoxOut> own = was.stream().filter(b -> b.fixed().equals(f.id())).toList();
+        if (own.size() != 1 || Together.isClose(f, objects) || !heldByJoints(slab, f).isEmpty()) {
+          return Optional.empty();
+        }
+        Optional<Outline> like =
+            Shapes.like(own.getFirst().outline(), region, axis, f.shape().ring(), metric, moved);
+        if (like.isEmpty()) {
+          return Optional.empty();
+        }
+        found.add(new BoxOut(f.id(), like.get(), Kept.NOTHING));
+      }
+    }
+    return Optional.of(found);
   }
 
   private static List<BoxOut> heldByJoints(Slab slab, FixedObject f) {

@@ -1,8 +1,12 @@
 package org.jointwright.layout.boxout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jointwright.plan.Outline;
 import org.jointwright.practice.BoxOuts;
 import org.jointwright.shape.Chords;
@@ -38,6 +42,9 @@ final class Shapes {
   /** What is left between a box-out and an edge is a neck when it is narrower, inches. */
   private static final double NECK = 12;
 
+  /** Box-outs of one make but two kinds stand farther apart than this, inches. */
+  private static final double LITTLE = 2;
+
   private static final int MOST = 4;
 
   private final Region slab;
@@ -47,6 +54,9 @@ final class Shapes {
   private final Wraps wraps;
   private final List<Outline> usual = new ArrayList<>();
   private final List<Outline> large = new ArrayList<>();
+  private Predicate<Outline> enough = o -> false;
+  private Predicate<Outline> hopeful = o -> true;
+  private boolean found;
   private boolean runsOut;
 
   private Shapes(Region slab, Point axis, List<Ring> objects, boolean metric) {
@@ -67,6 +77,45 @@ final class Shapes {
     List<Outline> all = new ArrayList<>(s.usual);
     all.addAll(s.large);
     return all.subList(0, Math.min(MOST, all.size()));
+  }
+
+  /**
+   * The choice for one object that is most like what it was: of the same make, no corner more than
+   * {@code moved} inches from where it was. Where that is little, the first such choice is taken
+   * and those after it are not worked out.
+   */
+  static Optional<Outline> like(
+      Outline was, Region slab, Point axis, Ring object, boolean metric, double moved) {
+    Shapes s = new Shapes(slab, axis, List.of(object), metric);
+    s.enough = o -> moved <= LITTLE && apart(o, was) <= moved;
+    s.hopeful = o -> mayBe(o, was, moved);
+    s.find();
+    return Stream.concat(s.usual.stream(), s.large.stream())
+        .filter(o -> apart(o, was) <= moved)
+        .min(Comparator.comparingDouble(o -> apart(o, was)));
+  }
+
+  /** Whether a shape may be like another once it is cut off at the slab's edges. */
+  private static boolean mayBe(Outline whole, Outline was, double moved) {
+    boolean round = whole.ring().edges().stream().anyMatch(e -> e.turn() != 0);
+    return round
+        ? was.ring().edges().stream().anyMatch(e -> e.turn() != 0)
+        : whole.ring().vertices().stream()
+            .anyMatch(p -> was.ring().vertices().stream().anyMatch(q -> p.distance(q) <= moved));
+  }
+
+  /** How far corners and middles of edges of two outlines of one make stand apart at most. */
+  private static double apart(Outline one, Outline other) {
+    List<Edge> a = one.ring().edges();
+    List<Edge> b = other.ring().edges();
+    double most = a.size() == b.size() ? 0 : Double.POSITIVE_INFINITY;
+    for (int i = 0; i < a.size() && most < Double.POSITIVE_INFINITY; i++) {
+      boolean alike = (a.get(i).turn() != 0) == (b.get(i).turn() != 0);
+      double start = a.get(i).start().distance(b.get(i).start());
+      double middle = a.get(i).at(0.5).distance(b.get(i).at(0.5));
+      most = alike ? Math.max(most, Math.max(start, middle)) : Double.POSITIVE_INFINITY;
+    }
+    return most;
   }
 
   private static Ring hull(List<Ring> objects) {
@@ -118,7 +167,7 @@ final class Shapes {
     }
     runsOut = out[0] > 0 || out[2] > 0;
     if (any) {
-      add(Optional.of(wraps.runOut(u, out, isLong())));
+      add(() -> wraps.runOut(u, out, isLong()));
     }
   }
 
@@ -132,17 +181,17 @@ final class Shapes {
     Point middle = wraps.middle(axis);
     // Its round end would leave slivers where the object nearly reaches an edge.
     if (isLong() && !runsOut) {
-      add(Optional.of(wraps.roundEnded()));
+      add(() -> wraps.roundEnded());
     }
-    add(Optional.of(wraps.turned(middle, axis)));
-    add(Optional.of(wraps.round(middle)));
+    add(() -> wraps.turned(middle, axis));
+    add(() -> wraps.round(middle));
     Point own = wraps.rectangle().direction();
     // A round object is turned no way.
     boolean round = object.edges().stream().allMatch(e -> e.turn() != 0);
     if (!round && turnedBy(own) > TURNED) {
-      add(Optional.of(wraps.turned(wraps.middle(own), own)));
+      add(() -> wraps.turned(wraps.middle(own), own));
     }
-    add(Optional.of(wraps.upright(axis)));
+    add(() -> wraps.upright(axis));
   }
 
   /** The angle between two directions, square ones taken as one, degrees. */
@@ -156,14 +205,14 @@ final class Shapes {
     corner(near)
         .ifPresent(
             c -> {
-              add(Optional.of(wraps.turned(c.at(), c.along())));
-              add(Optional.of(wraps.round(c.at())));
+              add(() -> wraps.turned(c.at(), c.along()));
+              add(() -> wraps.round(c.at()));
             });
     for (Edge e : near) {
       double share = e.nearest(middle);
       Point foot = e.at(share);
-      add(Optional.of(wraps.turned(foot, e.direction(share))));
-      add(Optional.of(wraps.round(foot)));
+      add(() -> wraps.turned(foot, e.direction(share)));
+      add(() -> wraps.round(foot));
     }
   }
 
@@ -201,8 +250,11 @@ final class Shapes {
     return found;
   }
 
-  private void add(Optional<Outline> shape) {
-    shape.flatMap(s -> Clip.of(s, slab)).ifPresent(this::keep);
+  private void add(Supplier<Outline> shape) {
+    Outline whole = shape.get();
+    if (!found && hopeful.test(whole)) {
+      Clip.of(whole, slab).ifPresent(this::keep);
+    }
   }
 
   private void keep(Outline shape) {
@@ -219,6 +271,7 @@ final class Shapes {
             || large.stream().anyMatch(s -> same(s, shape));
     if (reach <= REACH && !known && isClear(shape)) {
       (reach <= USUAL_REACH && !leavesNeck(shape) ? usual : large).add(shape);
+      found |= enough.test(shape);
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Outline;
+import org.jointwright.practice.BoxOuts;
 import org.jointwright.shape.Chords;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -17,6 +18,9 @@ import org.jointwright.shape.Ring;
 final class Together {
   /** Objects nearer to each other than this are looked at together, inches: the least panel. */
   private static final double CLOSE = 24;
+
+  /** Objects farther from each other have box-outs that cannot meet, inches. */
+  private static final double FAR = 2 * BoxOuts.REACH.value().inches();
 
   /** Two box-outs stand this far apart at least, inches: else the form between them is no form. */
   private static final double APART = 2;
@@ -56,6 +60,17 @@ final class Together {
     return found;
   }
 
+  /** Whether an object stands so near to another that their box-outs might meet. */
+  static boolean isClose(FixedObject object, List<FixedObject> all) {
+    Ring ring = object.shape().ring();
+    return all.stream()
+        .anyMatch(
+            o ->
+                !o.id().equals(object.id())
+                    && o.shape().ring().box().grown(FAR).meets(ring.box())
+                    && gap(o.shape().ring(), ring) <= FAR);
+  }
+
   private interface Link {
     boolean joins(FixedObject a, FixedObject b);
   }
@@ -84,7 +99,7 @@ final class Together {
     if (gap < CLOSE) {
       return true;
     }
-    if (gap > 2 * org.jointwright.practice.BoxOuts.REACH.value().inches()) {
+    if (gap > FAR) {
       return false;
     }
     List<Outline> others = shapes.apply(List.of(b.shape().ring()));

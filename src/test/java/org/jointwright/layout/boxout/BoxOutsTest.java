@@ -3,6 +3,7 @@ package org.jointwright.layout.boxout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.BoxOut;
@@ -168,5 +169,79 @@ class BoxOutsTest {
     assertThat(filler).hasSize(1);
     assertThat(filler.getFirst().path().edges()).hasSize(2);
     assertThat(filler.getFirst().kind()).isEqualTo(JointKind.ISOLATION);
+  }
+
+  /** The same slab with its upper right corner moved. */
+  private static Slab nudged(double dx, double dy) {
+    return Slab.of(
+        "slab",
+        Outline.of(
+            List.of(
+                new Point(0, 0),
+                new Point(240, 0),
+                new Point(240 + dx, 180 + dy),
+                new Point(0, 180))));
+  }
+
+  private static List<BoxOut> like(BoxOut was, Slab slab, double moved, FixedObject... objects) {
+    return BoxOuts.like(List.of(was), slab, List.of(objects), false, moved).orElse(List.of());
+  }
+
+  /** How far the corners and middles of edges of two outlines stand apart. */
+  private static double apart(Around one, BoxOut other) {
+    List<Edge> a = one.boxes().getFirst().outline().ring().edges();
+    List<Edge> b = other.outline().ring().edges();
+    double most = a.size() == b.size() ? 0 : 1e9;
+    for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+      most = Math.max(most, a.get(i).start().distance(b.get(i).start()));
+      most = Math.max(most, a.get(i).at(0.5).distance(b.get(i).at(0.5)));
+    }
+    return most;
+  }
+
+  /** Whichever choice it was, the choice nearest to it on the slab as it is now. */
+  @Test
+  void whatItWasIsFoundAgainOnASlabThatChangedALittle() {
+    int found = 0;
+    for (FixedObject object :
+        List.of(
+            post(120, 90, 6),
+            post(120, 8, 6),
+            post(238, 90, 8),
+            box(60, 90, new Point(40, 0), new Point(0, 8)))) {
+      Slab now = nudged(-0.5, -0.5);
+      List<Around> before = BoxOuts.choices(SLAB, List.of(object), false).getFirst();
+      List<Around> after = BoxOuts.choices(now, List.of(object), false).getFirst();
+      for (int i = 0; i < before.size(); i++) {
+        BoxOut was = before.get(i).boxes().getFirst();
+        Around nearest =
+            after.stream().min(Comparator.comparingDouble(w -> apart(w, was))).orElseThrow();
+        assertThat(like(was, now, 1.2, object))
+            .as("%s %d", object, i)
+            .isEqualTo(apart(nearest, was) <= 1.2 ? nearest.boxes() : List.of());
+        found += like(was, now, 1.2, object).size();
+      }
+    }
+    // A ring that begins at another corner is not seen to be the same.
+    assertThat(found).isGreaterThan(8);
+  }
+
+  @Test
+  void whatMovedFartherIsNotTakenForTheSame() {
+    FixedObject object = post(238, 90, 8);
+    BoxOut was =
+        BoxOuts.choices(SLAB, List.of(object), false).getFirst().getFirst().boxes().getFirst();
+    assertThat(like(was, nudged(-6, 0), 1, object)).isEmpty();
+  }
+
+  @Test
+  void objectsCloseTogetherAreForTheChoicesToTell() {
+    FixedObject one = post(120, 90, 6);
+    FixedObject near =
+        new FixedObject("other", "slab", FixedKind.POST, post(150, 90, 6).shape(), Kept.NOTHING);
+    BoxOut was =
+        BoxOuts.choices(SLAB, List.of(one), false).getFirst().getFirst().boxes().getFirst();
+    assertThat(like(was, SLAB, 1, one)).containsExactly(was);
+    assertThat(like(was, SLAB, 1, one, near)).isEmpty();
   }
 }
