@@ -35,11 +35,18 @@ class SeededTest {
   }
 
   /**
-   * Where no grid fits, a first layout begins at sharp corners and round narrow openings; with what
-   * it may cost at most, ft.
+   * Where no grid fits, a first layout is a ladder or begins at sharp corners and round narrow
+   * openings; with what it may cost at most, ft.
    */
   @ParameterizedTest
-  @CsvSource({"FLARE-5, 26", "OPENING-59, 240"})
+  @CsvSource({
+    "FLARE-5, 26",
+    "OPENING-59, 240",
+    "ACUTE_LOT-10, 240",
+    "TRAPEZOID-42, 140",
+    "SKEW-33, 240",
+    "SKEW-7, 255"
+  })
   void whatNoGridFitsIsSoundAtFirstSight(String name, double feet) {
     Plan plan = Seeded.named(name).plan();
     Layout first = LayoutEngine.first(plan);

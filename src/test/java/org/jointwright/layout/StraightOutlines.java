@@ -156,6 +156,49 @@ final class StraightOutlines {
     return of(0, 0, w + 2 * f, 0, w + f, deep, w + f, long1, f, long1, f, deep);
   }
 
+  /** A narrow drive that widens to the garage, by a slanted side or by two. */
+  Outline widen() {
+    double neck = drawn.feet(9, 14);
+    double garage = drawn.feet(18, 32);
+    double low = drawn.feet(8, 30);
+    double high = low + (garage - neck) / Math.tan(drawn.degrees(25, 65));
+    double top = high + drawn.feet(8, 30);
+    if (drawn.onceIn(2)) {
+      return of(0, 0, neck, 0, neck, low, garage, high, garage, top, 0, top);
+    }
+    double in = (garage - neck) / 2;
+    double mid = low + (high - low) / 2;
+    return of(
+        in, 0, in + neck, 0, in + neck, low, garage, mid, garage, top, 0, top, 0, mid, in, low);
+  }
+
+  /** A drive with a bay beside it whose ends are slanted. */
+  Outline bay() {
+    double drive = drawn.feet(9, 14);
+    double wide = drive + drawn.feet(6, 12);
+    double low = drawn.feet(8, 20);
+    double run = (wide - drive) / Math.tan(drawn.degrees(30, 60));
+    double high = low + 2 * run + drawn.feet(9, 22);
+    double top = high + drawn.feet(6, 20);
+    return of(
+        0,
+        0,
+        drive,
+        0,
+        drive,
+        low,
+        wide,
+        low + run,
+        wide,
+        high - run,
+        drive,
+        high,
+        drive,
+        top,
+        0,
+        top);
+  }
+
   /** A rectangle with a step of a quarter of an inch to three feet in a side. */
   Outline jog() {
     double w = drawn.feet(10, 36);

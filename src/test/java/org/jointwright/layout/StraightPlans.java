@@ -41,7 +41,9 @@ final class StraightPlans {
     OPENING,
     POST,
     DRAIN,
-    ADJOINING;
+    ADJOINING,
+    WIDEN,
+    BAY;
 
     /** Whether all its corners are square, but for what stands in it. */
     boolean isSquare() {
@@ -107,6 +109,8 @@ final class StraightPlans {
       case ACUTE_LOT -> outlines.acuteLot();
       case FLARE -> outlines.flare();
       case JOG -> outlines.jog();
+      case WIDEN -> outlines.widen();
+      case BAY -> outlines.bay();
       case NEAR_COLLINEAR -> outlines.nearCollinear();
       case STRIP -> outlines.strip();
       case BENT_WALK -> outlines.bentWalk();

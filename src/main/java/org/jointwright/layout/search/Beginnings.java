@@ -28,6 +28,9 @@ final class Beginnings {
 
   private static final double IN = 3;
 
+  /** How far a square corner may be off, degrees. */
+  private static final double SQUARE = 3;
+
   private Beginnings() {}
 
   /** The drafts that come of each beginning by itself on each broken piece. */
@@ -49,7 +52,9 @@ final class Beginnings {
   /** The beginnings on one piece. */
   static List<Pattern> patterns(Piece piece) {
     List<Pattern> all = new ArrayList<>(pinwheels(piece));
-    all.addAll(Ladder.of(piece));
+    if (slants(piece.outer())) {
+      all.addAll(Ladder.of(piece));
+    }
     all.addAll(tips(piece));
     all.addAll(fans(piece));
     return all;
@@ -157,6 +162,17 @@ final class Beginnings {
       all.add(new Move(line, from.plus(bisector.times(IN)), Move.Reach.PIECE));
     }
     return all;
+  }
+
+  /** Whether a corner is not square: where all are, grids do. */
+  private static boolean slants(Loop loop) {
+    for (int i = 0; i < loop.size(); i++) {
+      double off = Math.IEEEremainder(loop.angle(i), 90);
+      if (Math.abs(off) > SQUARE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isSharp(Loop loop, int i) {

@@ -70,7 +70,16 @@ final class Ladder {
    * @param number of the edge, or of the edge that leaves the corner
    * @param corner whether it is a corner
    */
-  private record End(int number, boolean corner) {}
+  private record End(int number, boolean corner) {
+    /** The number of the edge that the flank ahead of it begins with. */
+    int next() {
+      return corner ? number : number + 1;
+    }
+
+    End on(int edges) {
+      return new End(number + edges, corner);
+    }
+  }
 
   /**
    * A rung.
@@ -123,10 +132,8 @@ final class Ladder {
     this.spacing = limits.spacing() + Limits.SHADE;
     this.narrowest = limits.narrowest();
     double step = limits.spacing() / PLACES;
-    int first = foot.corner() ? foot.number() : foot.number() + 1;
-    int beyond = head.corner() ? head.number() : head.number() + 1;
-    this.right = Flank.ahead(loop, first, head.number(), step);
-    this.left = Flank.back(loop, beyond, foot.number() + loop.size(), step);
+    this.right = Flank.ahead(loop, foot.next(), head.number(), step);
+    this.left = Flank.back(loop, head.next(), foot.number() + loop.size(), step);
   }
 
   /** The ladders between each two ends of a piece whose panels all may stay, the cheapest first. */
@@ -144,10 +151,10 @@ final class Ladder {
       ends.add(new End(i, /* corner= */ false));
     }
     for (End foot : ends) {
-      for (End head : ends) {
-        int flankStart = foot.corner() ? foot.number() : foot.number() + 1;
-        int beyond = head.corner() ? head.number() : head.number() + 1;
-        if (head.number() > flankStart && beyond < foot.number() + loop.size()) {
+      for (End other : ends) {
+        // Up and down a ladder other rungs are hopeful first.
+        End head = other.number() > foot.number() ? other : other.on(loop.size());
+        if (head.number() > foot.next() && head.next() < foot.number() + loop.size()) {
           Ladder ladder = new Ladder(piece, foot, head);
           ladder.cheapest().ifPresent(s -> found.add(ladder.pattern(s)));
         }

@@ -112,13 +112,13 @@ public final class Search {
       return;
     }
     climbAll(from);
+    if (!Score.isClean(best) && !isCurved()) {
+      begin();
+    }
     if (effort.thorough() && (!isCurved() || !Score.isClean(best))) {
       List<Draft> more = promising(/* rare= */ true);
       climbAll(more);
       from.addAll(more);
-    }
-    if (!Score.isClean(best) && !isCurved()) {
-      begin();
     }
     if (Score.isClean(best) && !isCurved()) {
       Draft before = spare();
