@@ -18,6 +18,7 @@ import org.jointwright.joint.Source;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.KeepClear;
+import org.jointwright.practice.BoxOuts;
 import org.jointwright.practice.Cited;
 import org.jointwright.practice.PanelShape;
 import org.jointwright.practice.Spacing;
@@ -34,6 +35,8 @@ import org.jointwright.shape.jts.InscribedCircle;
  *       narrowest panel is wide, no panel meets both.
  *   <li>What lies in a zone that is kept clear stays in one panel. Where it runs farther than
  *       joints may stand apart, that panel is too long.
+ *   <li>A joint must leave each box-out amid the slab, and a box-out reaches only so far. Where a
+ *       zone that is kept clear reaches farther round an object, no joint can leave its box-out.
  *   <li>A corner that a locked joint makes too sharp, a strip that it makes too narrow, and a
  *       locked joint that bends, runs along an edge or leaves the slab stay so whatever is laid
  *       besides: more joints only cut panels smaller.
@@ -82,7 +85,10 @@ public final class ClashingSettings implements Check {
   public List<Finding> findings(Judged slab) {
     List<Finding> findings = new ArrayList<>();
     spacing(slab).ifPresent(findings::add);
-    findings.addAll(zones(slab));
+    // Locked joints may cross a zone: the user’s own word against the other.
+    List<KeepClear> zones = slab.locked().isEmpty() ? slab.slab().keepClear() : uncrossed(slab);
+    findings.addAll(zones(slab, zones));
+    findings.addAll(hemmed(slab, zones));
     findings.addAll(locked(slab));
     return findings;
   }
@@ -111,10 +117,28 @@ public final class ClashingSettings implements Check {
             least));
   }
 
-  private List<Finding> zones(Judged slab) {
+  private List<Finding> hemmed(Judged slab, List<KeepClear> zones) {
+    return HemmedObjects.of(slab.plan(), slab.slab(), zones).stream()
+        .map(
+            h ->
+                finding(
+                    slab,
+                    Stream.of(Cited.plan(), BoxOuts.REACH.source()).distinct().toList(),
+                    new Subject.OnFixedObject(h.object().id()),
+                    h.object().shape().ring().box().centre(),
+                    h.beyond(),
+                    BoxOuts.REACH.value().inches(),
+                    h.zone().name().isBlank() ? "check.c1.objectUnnamed" : "check.c1.object",
+                    h.object().id(),
+                    h.zone().name(),
+                    Length.inches(h.beyond()),
+                    BoxOuts.REACH.value()))
+        .toList();
+  }
+
+  private List<Finding> zones(Judged slab, List<KeepClear> zones) {
     List<Finding> findings = new ArrayList<>();
-    // Locked joints may cross it: the user’s own word against the other.
-    for (KeepClear zone : slab.locked().isEmpty() ? slab.slab().keepClear() : uncrossed(slab)) {
+    for (KeepClear zone : zones) {
       for (UncutZones.Uncut u : UncutZones.of(slab.slab().region(), zone.outline().ring())) {
         double most = slab.spacing().inches() + Tolerance.LENGTH_INCHES;
         if (u.least() > most) {

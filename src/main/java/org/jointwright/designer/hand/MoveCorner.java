@@ -20,12 +20,9 @@ import org.jointwright.shape.Point;
  *
  * @param corner which one
  * @param was where it stood
- * @param grip where on the paper the hand pressed
+ * @param grip where the hand pressed
  */
-record MoveCorner(Ref corner, Point was, Point grip) implements Gesture {
-  /** A hand that moved less meant to click; pixels. */
-  private static final double SLACK = 4;
-
+record MoveCorner(Ref corner, Point was, Pointer grip) implements Gesture {
   @Override
   public Desk press(Desk desk, Pointer pointer) {
     return desk.picking(new Pick.AtCorner(corner));
@@ -34,7 +31,7 @@ record MoveCorner(Ref corner, Point was, Point grip) implements Gesture {
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
     boolean isMoving = desk.hand().hold().isPresent();
-    if (!isMoving && pointer.paper().distance(grip) < SLACK) {
+    if (!isMoving && pointer.isClickAt(grip)) {
       return desk;
     }
     Plan plan = desk.plan();
@@ -60,6 +57,6 @@ record MoveCorner(Ref corner, Point was, Point grip) implements Gesture {
   }
 
   static MoveCorner of(Desk desk, Ref corner, Pointer pointer) {
-    return new MoveCorner(corner, Picks.vertex(desk.plan(), corner).orElseThrow(), pointer.paper());
+    return new MoveCorner(corner, Picks.vertex(desk.plan(), corner).orElseThrow(), pointer);
   }
 }

@@ -21,13 +21,8 @@ import org.jointwright.shape.Edge;
  * @param part what of it is held
  */
 record MoveFeature(Pick.AtFeature pick, Pointer grip, Feature was, Part part) implements Gesture {
-  /** A hand that moved less meant to click; pixels. */
-  private static final double SLACK = 4;
-
   /** How near to an end the hand takes hold of that end; pixels. */
   private static final double END = 12;
-
-  private static final double CENTIMETRE = 10 / 25.4;
 
   /** What of it the hand holds. */
   enum Part {
@@ -63,7 +58,7 @@ record MoveFeature(Pick.AtFeature pick, Pointer grip, Feature was, Part part) im
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
     boolean isMoving = desk.hand().hold().isPresent();
-    if (!isMoving && pointer.paper().distance(grip.paper()) < SLACK) {
+    if (!isMoving && pointer.isClickAt(grip)) {
       return desk;
     }
     // Undoing while the hand is down may take the mark away, or its side.
@@ -73,7 +68,7 @@ record MoveFeature(Pick.AtFeature pick, Pointer grip, Feature was, Part part) im
       return desk;
     }
     double by = along(edge.get(), pointer) - along(edge.get(), grip);
-    double step = pointer.isFree() ? 1.0 / 16 : desk.plan().unit().isMetric() ? CENTIMETRE : 1;
+    double step = pointer.step(desk.plan());
     Feature to = moved(by, step, edge.get().length());
     FeatureEdit.Change edit = new FeatureEdit.Change(pick.edge(), pick.feature(), to);
     Desk moved = isMoving ? desk.goingOn(edit) : desk.edited(edit);

@@ -17,8 +17,6 @@ import org.jointwright.shape.Point;
  * @param was the middle of the object then
  */
 record MoveFixed(String id, Pointer grip, Point was) implements Gesture {
-  private static final double SLACK = 4;
-
   static MoveFixed of(Desk desk, String id, Pointer pointer) {
     return new MoveFixed(id, pointer, middle(desk, id));
   }
@@ -36,7 +34,7 @@ record MoveFixed(String id, Pointer grip, Point was) implements Gesture {
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
     boolean isMoving = desk.hand().hold().isPresent();
-    if (!isMoving && pointer.paper().distance(grip.paper()) < SLACK) {
+    if (!isMoving && pointer.isClickAt(grip)) {
       return desk;
     }
     Point wanted = was.plus(pointer.plan().minus(grip.plan()));

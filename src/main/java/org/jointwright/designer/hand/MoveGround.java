@@ -25,11 +25,6 @@ import org.jointwright.shape.Segment;
  * @param along the heading that it keeps to, of length 1; empty where it goes anywhere
  */
 record MoveGround(Pick pick, Pointer grip, Optional<Point> along) implements Gesture {
-  /** A hand that moved less meant to click; pixels. */
-  private static final double SLACK = 4;
-
-  private static final double CENTIMETRE = 10 / 25.4;
-
   /** An end this near to a side stands at it; inches. */
   private static final double AT_SIDE = 1;
 
@@ -65,14 +60,14 @@ record MoveGround(Pick pick, Pointer grip, Optional<Point> along) implements Ges
         desk.hand()
             .hold()
             .flatMap(h -> h instanceof Hold.HeldGround g ? Optional.of(g) : Optional.empty());
-    if (held.isEmpty() && pointer.paper().distance(grip.paper()) < SLACK) {
+    if (held.isEmpty() && pointer.isClickAt(grip)) {
       return desk;
     }
     // Undoing while the hand is down may take it away.
     if (Picks.still(desk.plan(), pick, desk.plan()).equals(Pick.NOTHING)) {
       return desk;
     }
-    double step = pointer.isFree() ? 1.0 / 16 : desk.plan().unit().isMetric() ? CENTIMETRE : 1;
+    double step = pointer.step(desk.plan());
     Point by = stepped(pointer.plan().minus(grip.plan()), step);
     Point more = by.minus(held.map(Hold.HeldGround::moved).orElse(new Point(0, 0)));
     Edit edit =

@@ -27,9 +27,6 @@ import org.jointwright.shape.Point;
  * @param grip where on the paper the hand pressed
  */
 record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
-  private static final double SLACK = 4;
-  private static final double WHOLE_CENTIMETRE = 10 / 25.4;
-
   /**
    * What is dragged, before the drag.
    *
@@ -59,7 +56,7 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
     boolean isMoving = desk.hand().hold().isPresent();
-    boolean isClick = pointer.paper().distance(grip.paper()) < SLACK;
+    boolean isClick = pointer.isClickAt(grip);
     if (!isMoving && isClick) {
       return desk;
     }
@@ -111,7 +108,7 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
     return JointMark.either(before, lettering, there)
         .flatMap(
             mark -> {
-              double step = before.unit().isMetric() ? WHOLE_CENTIMETRE : 1;
+              double step = Pointer.wholeStep(before);
               double at = Math.round(mark.at() / step) * step;
               Point by = JointSlide.onTape(mark, at).minus(mark.place());
               return JointSlide.by(before, grasp.pick().slab(), there, by);

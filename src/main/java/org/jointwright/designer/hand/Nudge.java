@@ -5,6 +5,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.Pointer;
 import org.jointwright.designer.state.Soundness;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Edit;
@@ -16,8 +17,6 @@ import org.jointwright.shape.Point;
 
 /** Moves what is picked a little, as the arrow keys do. */
 public final class Nudge {
-  private static final double CENTIMETRE = 10 / 25.4;
-
   private Nudge() {}
 
   /**
@@ -26,7 +25,7 @@ public final class Nudge {
    * @param way where to, up the paper positive
    */
   public static Desk by(Desk desk, Point way, int steps) {
-    double unit = desk.plan().unit().isMetric() ? CENTIMETRE : 1;
+    double unit = Pointer.wholeStep(desk.plan());
     Point by = way.times(unit * steps);
     return switch (desk.picked()) {
       case Pick.AtCorner c -> corner(desk, c, by);

@@ -3,6 +3,7 @@ package org.jointwright.plan.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -14,13 +15,7 @@ public sealed interface ZoneEdit extends Edit {
   record Add(String slab, KeepClear zone) implements ZoneEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return before.withSlab(
-          slab,
-          s -> {
-            List<KeepClear> zones = new ArrayList<>(s.keepClear());
-            zones.add(zone);
-            return s.withKeepClear(zones);
-          });
+      return changed(before, slab, (s, zones) -> zones.add(zone));
     }
   }
 
@@ -28,13 +23,10 @@ public sealed interface ZoneEdit extends Edit {
   record Move(String slab, int zone, Point by) implements ZoneEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return before.withSlab(
+      return changed(
+          before,
           slab,
-          s -> {
-            List<KeepClear> zones = new ArrayList<>(s.keepClear());
-            zones.set(known(s, zone), Moved.zone(s.keepClear().get(zone), by));
-            return s.withKeepClear(zones);
-          });
+          (s, zones) -> zones.set(known(s, zone), Moved.zone(s.keepClear().get(zone), by)));
     }
 
     @Override
@@ -49,14 +41,18 @@ public sealed interface ZoneEdit extends Edit {
   record Remove(String slab, int zone) implements ZoneEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return before.withSlab(
-          slab,
-          s -> {
-            List<KeepClear> zones = new ArrayList<>(s.keepClear());
-            zones.remove(known(s, zone));
-            return s.withKeepClear(zones);
-          });
+      return changed(before, slab, (s, zones) -> zones.remove(known(s, zone)));
     }
+  }
+
+  private static Plan changed(Plan before, String slab, BiConsumer<Slab, List<KeepClear>> change) {
+    return before.withSlab(
+        slab,
+        s -> {
+          List<KeepClear> zones = new ArrayList<>(s.keepClear());
+          change.accept(s, zones);
+          return s.withKeepClear(zones);
+        });
   }
 
   private static int known(Slab slab, int zone) {

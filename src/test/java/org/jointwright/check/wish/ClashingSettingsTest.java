@@ -161,4 +161,63 @@ class ClashingSettingsTest {
   void whereALockedJointCrossesTheZoneItIsNoClash() {
     assertThat(across(144).joint(72, 0, 72, 300).locked().findings("C1")).isEmpty();
   }
+
+  /** A post of 8 in amid a slab, and a square zone that reaches so far beyond it. */
+  private static Sketch hemmed(double beyond, double x) {
+    double half = 4 + beyond;
+    return Sketch.rectangle(400, 400)
+        .spacing(300)
+        .post(x, 200, 8)
+        .keepClear(
+            "pipes",
+            x - half,
+            200 - half,
+            x + half,
+            200 - half,
+            x + half,
+            200 + half,
+            x - half,
+            200 + half);
+  }
+
+  @Case(Case.Kind.PASSES)
+  @Test
+  void aZoneThatABoxOutMayReachBeyondDoesNotClash() {
+    assertThat(hemmed(30, 200).findings("C1")).isEmpty();
+  }
+
+  @Case(Case.Kind.BREAKS)
+  @Test
+  void aZoneFartherRoundAnObjectThanItsBoxOutMayReachIsNamed() {
+    assertThat(hemmed(48, 200).findings("C1"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.key()).isEqualTo("check.c1.object");
+              assertThat(f.severity()).isEqualTo(Severity.NOTE);
+              assertThat(f.subject()).isEqualTo(new Subject.OnFixedObject("post"));
+              assertThat(f.arguments()).startsWith("post", "pipes");
+              assertThat(f.measured()).isEqualTo(48);
+              // This program’s own figure: 3 ft.
+              assertThat(f.limit()).isEqualTo(36);
+            });
+  }
+
+  @Case(Case.Kind.JUST_INSIDE)
+  @Test
+  void withinTheTolerancesOfBoxOutAndZoneAJointMayLeave() {
+    assertThat(hemmed(36.9, 200).findings("C1")).isEmpty();
+  }
+
+  @Case(Case.Kind.JUST_OUTSIDE)
+  @Test
+  void beyondThemNoJointLeavesTheBoxOut() {
+    assertThat(hemmed(37.1, 200).findings("C1")).hasSize(1);
+  }
+
+  @Test
+  void anObjectWhoseBoxOutMayReachTheEdgeNeedsNoJointFromIt() {
+    assertThat(hemmed(48, 38).findings("C1")).isEmpty();
+    assertThat(hemmed(48, 42).findings("C1")).hasSize(1);
+  }
 }
