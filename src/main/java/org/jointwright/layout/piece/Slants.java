@@ -91,7 +91,8 @@ final class Slants {
   private double sum() {
     double sum = 0;
     double splayed = 0;
-    boolean none = true;
+    double least = 1;
+    double most = 0;
     List<Laid> lines = draft.lines();
     for (int i = 0; i < lines.size(); i++) {
       Laid l = lines.get(i);
@@ -100,12 +101,14 @@ final class Slants {
         sum += weight;
         if (leavesOpening(ground, l)) {
           splayed += weight == share * ON_SQUARE ? weight : 0;
-          none &= weight > 0;
+          double off = Company.off(s.direction(0), ground.axes().getFirst());
+          least = Math.min(least, off);
+          most = Math.max(most, off);
         }
       }
     }
     // Splayed alike from all corners of an opening, joints look meant.
-    double odd = none ? sum - splayed : sum;
+    double odd = most - least < LITTLE ? sum - splayed : sum;
     return odd * (ground.axes().size() == 1 ? 1 : ON_SLANTED);
   }
 

@@ -144,6 +144,15 @@ class SlantsTest {
     assertThat(cut(below, 140, 50, 160, 100).slanted()).containsExactlyInAnyOrder(1, 2);
   }
 
+  /** Alike from two corners of an opening they look meant; each its own way, they do not. */
+  @Test
+  void onlyJointsThatSplayAlikeFromAnOpeningAreFree() {
+    Draft one = cut(Drafts.pierced(300, 300, 140, 140, 20, 20), 140, 140, 100, 0);
+    assertThat(Slants.count(cut(one, 160, 140, 200, 0), LONG)).isZero();
+    assertThat(Slants.count(cut(one, 160, 140, 190, 0), LONG))
+        .isCloseTo(2 * leaning(SQUARE, 10), within(1e-9));
+  }
+
   /** A joint from a post may lean, at a price. */
   @Test
   void fromAPostASlantWeighsLessThanElsewhereButNotNothing() {
