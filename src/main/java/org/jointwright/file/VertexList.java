@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.file.json.Json;
+import org.jointwright.plan.Sizes;
 import org.jointwright.shape.Point;
 
 /** Reads a list of vertices and mends doubled ones: what rings and joints have in common. */
 final class VertexList {
-  /** Points nearer than this are one, inches: under the rounding of four decimals of a foot. */
-  static final double SAME = 0.005;
+  /** Points nearer than this are one, inches. */
+  static final double SAME = Sizes.SAME;
 
   private final Reading reading;
   private final Place place;

@@ -4,7 +4,8 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Ring;
 
 /**
- * How large a slab may be before a slip of the figures or of the unit is the likelier reason.
+ * How large a slab may be before a slip of the figures or of the unit is the likelier reason, and
+ * how near its lines may come to each other.
  * Common practice, no source: nothing this program is for comes near them, and beyond them laying
  * joints would take for ever. A file and the window both hold to them.
  */
@@ -17,6 +18,12 @@ public final class Sizes {
 
   /** Half a foot square, square inches. */
   public static final double SMALLEST = 36;
+
+  /** Nearer than this two lines are one on the ground, inches. */
+  public static final double CLEAR = 0.5;
+
+  /** Points nearer than this are one, inches: under the rounding of four decimals of a foot. */
+  public static final double SAME = 0.005;
 
   /** What a ring is wide on the whole, inches: under it there is no slab, only a line. */
   private static final double NARROWEST = 3;

@@ -67,7 +67,7 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
   static java.util.function.UnaryOperator<Desk> without(Ref corner) {
     return d -> {
       Desk changed = d.edited(new SlabEdit.RemoveCorner(corner));
-      return Picks.outline(changed.plan(), corner).filter(Soundness::isSound).isPresent()
+      return Soundness.holds(changed.plan(), corner.slab())
           ? changed.picking(new org.jointwright.designer.state.Pick.WholeSlab(corner.slab()))
           : d;
     };

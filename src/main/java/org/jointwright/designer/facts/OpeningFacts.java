@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Soundness;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
@@ -81,6 +82,10 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
       }
       moves.add(new SlabEdit.MoveCorner(new Ref(pick.slab(), pick.opening(), i), at));
     }
-    return d.edited(new Together(moves)).picking(pick);
+    Desk moved = d.edited(new Together(moves));
+    if (!Soundness.holds(moved.plan(), pick.slab())) {
+      throw new BadFigure("window.figure.touching");
+    }
+    return moved.picking(pick);
   }
 }

@@ -18,8 +18,8 @@ public final class SideLength {
 
   /**
    * The desk with the side so long: its far end moves, and the next side along with it where the
-   * one after runs alongside, so that what is square stays square. Empty where the outline would
-   * cross itself.
+   * one after runs alongside, so that what is square stays square. Empty where the slab would
+   * be none.
    */
   public static Optional<Desk> set(Desk desk, Ref edge, Length length) {
     Outline outline = Picks.outline(desk.plan(), edge).orElseThrow();
@@ -36,8 +36,7 @@ public final class SideLength {
       moves.add(move(edge, outline, (end + 1) % n, by));
     }
     Desk changed = desk.edited(new Together(moves));
-    boolean isSound = Picks.outline(changed.plan(), edge).filter(Soundness::isSound).isPresent();
-    return isSound ? Optional.of(changed) : Optional.empty();
+    return Soundness.holds(changed.plan(), edge.slab()) ? Optional.of(changed) : Optional.empty();
   }
 
   private static Edit move(Ref edge, Outline outline, int index, Point by) {

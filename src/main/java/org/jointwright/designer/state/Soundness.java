@@ -2,14 +2,13 @@ package org.jointwright.designer.state;
 
 import java.util.List;
 import java.util.Optional;
-import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Sizes;
 import org.jointwright.plan.Slab;
-import org.jointwright.shape.Crossing;
-import org.jointwright.shape.Edge;
 import org.jointwright.shape.Ring;
+import org.jointwright.shape.SelfCrossing;
+import org.jointwright.shape.Touching;
 
 /** Whether an outline bounds a slab at all. */
 public final class Soundness {
@@ -18,10 +17,16 @@ public final class Soundness {
   /** Whether it runs counter-clockwise round an area of a slab's size and never crosses itself. */
   public static boolean isSound(Outline outline) {
     Ring ring = outline.ring();
-    return ring.signedArea() > Sizes.SMALLEST && !Sizes.isTooLarge(ring) && !crosses(ring.edges());
+    return bounds(ring)
+        && !Sizes.isTooSmall(ring)
+        && !Sizes.isTooLarge(ring)
+        && ring.edges().stream().allMatch(e -> e.length() >= Sizes.CLEAR);
   }
 
-  /** Whether a slab is sound: its outline, its openings, and that they lie inside. */
+  /**
+   * Whether a slab is sound: its outline, its openings, and that these lie inside, clear of its edge
+   * and of each other.
+   */
   public static boolean holds(Plan plan, String slabId) {
     Optional<Slab> found = plan.slab(slabId);
     return found.isPresent() && holds(found.get());
@@ -29,28 +34,27 @@ public final class Soundness {
 
   private static boolean holds(Slab slab) {
     Ring outer = slab.outline().ring();
-    for (Opening o : slab.openings()) {
-      boolean isInside = o.outline().vertices().stream().allMatch(v -> outer.contains(v.at()));
-      if (!isInside || !isSound(o.outline())) {
+    List<Ring> openings = slab.openings().stream().map(o -> o.outline().ring()).toList();
+    for (int i = 0; i < openings.size(); i++) {
+      Ring opening = openings.get(i);
+      boolean isClear =
+          openings.subList(0, i).stream()
+              .noneMatch(o -> Touching.orHolding(o, opening, Sizes.CLEAR));
+      if (!isClear
+          || !bounds(opening)
+          || !outer.contains(opening.vertices().getFirst())
+          || Touching.is(outer, opening, Sizes.CLEAR)) {
         return false;
       }
     }
-    return isSound(slab.outline());
+    // Sides shorter than one would draw them are not refused: they may have come with a file.
+    return bounds(outer) && !Sizes.isTooSmall(outer) && !Sizes.isTooLarge(outer);
   }
 
-  private static boolean crosses(List<Edge> edges) {
-    int n = edges.size();
-    for (int i = 0; i < n; i++) {
-      if (edges.get(i).length() < 0.5) {
-        return true;
-      }
-      for (int j = i + 2; j < n; j++) {
-        boolean areNeighbours = i == 0 && j == n - 1;
-        if (!areNeighbours && !Crossing.of(edges.get(i), edges.get(j)).isEmpty()) {
-          return true;
-        }
-      }
-    }
-    return false;
+  /** Whether a ring runs round an area and never crosses itself, as a file is read. */
+  private static boolean bounds(Ring ring) {
+    return ring.signedArea() > 0
+        && ring.edges().stream().allMatch(e -> e.length() > Sizes.SAME)
+        && SelfCrossing.of(ring, Sizes.SAME).isEmpty();
   }
 }
