@@ -98,7 +98,8 @@ final class SecondReading {
       }
       for (int k = i + 1; k < n; k++) {
         boolean neighbours = k == i + 1 || (i == 0 && k == n - 1);
-        if (neighbours && runAlong(sides.get(i), sides.get(k))) {
+        if (neighbours
+            && (runAlong(sides.get(i), sides.get(k)) || runAlong(sides.get(k), sides.get(i)))) {
           return false;
         }
         if (neighbours) {
