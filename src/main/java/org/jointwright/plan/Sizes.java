@@ -5,9 +5,9 @@ import org.jointwright.shape.Ring;
 
 /**
  * How large a slab may be before a slip of the figures or of the unit is the likelier reason, and
- * how near its lines may come to each other.
- * Common practice, no source: nothing this program is for comes near them, and beyond them laying
- * joints would take for ever. A file and the window both hold to them.
+ * how near its lines may come to each other. Common practice, no source: nothing this program is
+ * for comes near them, and beyond them laying joints would take for ever. A file and the window
+ * both hold to them.
  */
 public final class Sizes {
   /** A mile, inches. */

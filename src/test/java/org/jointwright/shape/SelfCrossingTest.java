@@ -17,7 +17,9 @@ class SelfCrossingTest {
     return new Segment(new Point(x0, y0), new Point(x1, y1));
   }
 
-  /** A side along the ground that goes on in a quarter arc upwards, its centre beside the tangent. */
+  /**
+   * A side along the ground that goes on in a quarter arc upwards, its centre beside the tangent.
+   */
   private static Optional<SelfCrossing> bend(double radius, double down) {
     Point start = new Point(0, 0);
     Point end = new Point(radius, radius);

@@ -18,8 +18,8 @@ public final class SideLength {
 
   /**
    * The desk with the side so long: its far end moves, and the next side along with it where the
-   * one after runs alongside, so that what is square stays square. Empty where the slab would
-   * be none.
+   * one after runs alongside, so that what is square stays square. Empty where the slab would be
+   * none.
    */
   public static Optional<Desk> set(Desk desk, Ref edge, Length length) {
     Outline outline = Picks.outline(desk.plan(), edge).orElseThrow();

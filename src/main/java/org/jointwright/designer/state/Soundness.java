@@ -24,8 +24,8 @@ public final class Soundness {
   }
 
   /**
-   * Whether a slab is sound: its outline, its openings, and that these lie inside, clear of its edge
-   * and of each other.
+   * Whether a slab is sound: its outline, its openings, and that these lie inside, clear of its
+   * edge and of each other.
    */
   public static boolean holds(Plan plan, String slabId) {
     Optional<Slab> found = plan.slab(slabId);

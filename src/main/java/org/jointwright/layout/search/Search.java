@@ -334,6 +334,8 @@ public final class Search {
       for (int i = 0; i < best.moves().size(); i++) {
         List<Move> moves = new ArrayList<>(best.moves());
         moves.remove(i);
+        // On a large slab to cut all but one joint anew takes long, and there are hundreds of them.
+        score.goOnOrStop();
         fewer.add(best.recut(start, moves));
       }
       fewer.sort(Comparator.comparingDouble(score::of));
