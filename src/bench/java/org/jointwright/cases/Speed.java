@@ -61,7 +61,7 @@ public class Speed {
   @Setup
   public void lay() {
     plan = plan(of);
-    before = FIRST.computeIfAbsent(of, k -> LayoutEngine.first(plan));
+    before = first(of);
     nudged.clear();
     lines = Bare.lines(before);
     for (Slab s : plan.slabs()) {
@@ -77,6 +77,16 @@ public class Speed {
   @Setup(Level.Iteration)
   public void begin(IterationParams iteration) {
     counts = iteration.getType() == IterationType.MEASUREMENT;
+  }
+
+  /** Leaves out what was taken so far. */
+  static void forget() {
+    TAKEN.clear();
+  }
+
+  /** The first layout of a plan, made once. */
+  static Layout first(String of) {
+    return FIRST.computeIfAbsent(of, k -> LayoutEngine.first(plan(of)));
   }
 
   /** Processor times of a benchmark on a plan, milliseconds, sorted. */

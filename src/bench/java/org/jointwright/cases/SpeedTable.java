@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
-import org.jointwright.layout.LayoutEngine;
 
 /**
  * Times the engine and makes the page of speed anew: {@code mvn -q -Pbench}. Told parts of names of
@@ -46,15 +45,16 @@ final class SpeedTable {
     grown.add(YARD);
     List<String> all = new ArrayList<>(small);
     all.addAll(large);
+    Timed.warm("refit", small);
     Map<String, Timed> refit = Timed.often("refit", small);
     Map<String, Timed> bare = Timed.often("bare", small);
     large.addAll(grown);
     refit.putAll(Timed.often("refit", large));
     bare.putAll(Timed.often("bare", large));
     Map<String, Timed> first = Timed.some("first", all, 0, 1);
-    first.putAll(Timed.some("first", grown, 1, 1));
+    first.putAll(Timed.some("first", grown, 0, 1));
     Map<String, Timed> full = Timed.some("full", all, 0, 1);
-    full.putAll(Timed.some("full", grown, 1, 3));
+    full.putAll(Timed.some("full", grown, 1, 1));
     Map<String, Held> held = new LinkedHashMap<>();
     for (String of : large) {
       held.put(of, Held.of(of));
@@ -82,7 +82,7 @@ final class SpeedTable {
    */
   record Held(int panels, double bytes) {
     static Held of(String of) {
-      Layout one = LayoutEngine.first(Speed.plan(of));
+      Layout one = Speed.first(of);
       int n = SpeedTable.panels(one);
       // As many as make the noise of the heap small beside them.
       int copies = Math.max(1, 20_000 / n);
