@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Carriers;
 import org.jointwright.shape.Arc;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jspecify.annotations.Nullable;
@@ -127,12 +128,15 @@ final class Web {
 
   /** Finds on which strands' sides others end. */
   private void tees(List<Node> nodes) {
+    List<Reach> reaches = new ArrayList<>();
+    strands.forEach(s -> s.tracks().forEach(t -> reaches.add(new Reach(s, t.edge()))));
     for (Node n : nodes) {
       if (n.isOnRim()) {
         continue;
       }
-      for (Strand s : strands) {
-        if (!n.ending().contains(s) && !n.passing().contains(s) && holds(s, n.before())) {
+      for (Reach r : reaches) {
+        Strand s = r.strand();
+        if (r.holds(n.before()) && !n.ending().contains(s) && !n.passing().contains(s)) {
           n.passing().add(s);
           s.meetOnSide(n);
         }
@@ -140,13 +144,14 @@ final class Web {
     }
   }
 
-  private static boolean holds(Strand s, Point p) {
-    for (Track t : s.tracks()) {
-      Edge e = t.edge();
-      if (e.box().grown(ON).holds(p) && e.distance(p) <= ON) {
-        return true;
-      }
+  /** A joint of a strand, with the box that holds what stands on it: many places are asked. */
+  private record Reach(Strand strand, Edge edge, Box box) {
+    Reach(Strand strand, Edge edge) {
+      this(strand, edge, edge.box().grown(ON));
     }
-    return false;
+
+    boolean holds(Point p) {
+      return box.holds(p) && edge.distance(p) <= ON;
+    }
   }
 }
