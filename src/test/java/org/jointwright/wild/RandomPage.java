@@ -27,7 +27,7 @@ final class RandomPage {
       others than JTS makes of the same lines; where a finding of M1 to M5 or M8 at a panel, of M6 or M7, or the number of tees (S1) is
       not what a second opinion says that is worked out from polygons alone and shares no code with the checks. *Unsure* is
       what the second opinion leaves open: too near a limit, corners that may count as one with others, a panel narrower
-      than 2 ft (where the slab itself may be that narrow).
+      than 2 ft (where the slab itself may be that narrow). Seconds are the processor’s.
 
       """;
 
@@ -58,7 +58,7 @@ final class RandomPage {
   private static void addSeries(StringBuilder page, Series s) {
     String name = s.how().substring(0, 1).toUpperCase(Locale.ROOT) + s.how().substring(1);
     add(page, "%n## %s%n%n", name);
-    add(page, "Seeds 0 to %d, the kinds in turn.%n%n", s.count() - 1);
+    add(page, "%d slabs, seeds from 0 on, the kinds in turn.%n%n", s.count());
     page.append("| rule | broken, both say | kept, both say | unsure |\n|---|---:|---:|---:|\n");
     for (String rule : s.tally().rules()) {
       add(

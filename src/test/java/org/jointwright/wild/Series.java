@@ -23,7 +23,6 @@ final class Series {
   private static final double LONG = 2;
 
   private final String how;
-  private final long count;
   private final Tally tally = new Tally();
   private final List<Slow> slowest = new ArrayList<>();
   private final List<Failed> failed = new ArrayList<>();
@@ -31,9 +30,8 @@ final class Series {
   private double seconds;
   private int longOnes;
 
-  Series(String how, long count) {
+  Series(String how) {
     this.how = how;
-    this.count = count;
   }
 
   void add(WildSlab slab, double took, List<String> faults) {
@@ -56,8 +54,9 @@ final class Series {
     return how;
   }
 
+  /** How many slabs there were so far. */
   long count() {
-    return count;
+    return kinds.values().stream().mapToLong(k -> k[0]).sum();
   }
 
   Tally tally() {

@@ -3,6 +3,7 @@ package org.jointwright.check.panel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.jointwright.check.Case;
+import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Point;
@@ -31,6 +32,7 @@ class InsideCornersTest {
               assertThat(f.key()).isEqualTo("check.m3.corner");
               assertThat(f.at()).isEqualTo(new Point(100, 100));
               assertThat(f.measured()).isEqualTo(270);
+              assertThat(f.severity()).isEqualTo(Severity.MUST);
               assertThat(f.limit()).isEqualTo(185);
             });
   }

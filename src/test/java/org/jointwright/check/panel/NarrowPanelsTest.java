@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.jointwright.check.Case;
 import org.jointwright.check.Sketch;
+import org.jointwright.practice.Cited;
 import org.junit.jupiter.api.Test;
 
 /** M5 by the ACPA wiki on jointing: no slab under 2 ft wide. */
@@ -51,5 +52,12 @@ class NarrowPanelsTest {
   @Test
   void aNarrowSlabSplitAlongItsLengthBreaks() {
     assertThat(Sketch.rectangle(18, 48).joint(9, 0, 9, 48).broken("M5")).hasSize(2);
+  }
+
+  @Test
+  void aChoiceOfThePlanIsNamedAsSuch() {
+    assertThat(strip(12).minPanel(30).findings("M5").getFirst().sources())
+        .containsExactly(Cited.plan());
+    assertThat(strip(12).findings("M5").getFirst().sources()).doesNotContain(Cited.plan());
   }
 }

@@ -8,6 +8,7 @@ import org.jointwright.check.Case;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
+import org.jointwright.practice.Cited;
 import org.junit.jupiter.api.Test;
 
 /** M2 by NRMCA Concrete in Practice 6: 1.5; 2.0 beside a corner under 75 degrees is our own. */
@@ -87,5 +88,25 @@ class StretchedPanelsTest {
     assertThat(wedge.cornerJoint(20, 0, 6.3, 18.9).findings("M2"))
         .extracting(f -> f.panel().orElseThrow())
         .isEqualTo(List.of());
+  }
+
+  @Test
+  void twiceAsLongIsForgivenAHundredthToo() {
+    assertThat(leaning(72, 120.3).broken("M2")).isEmpty();
+    assertThat(leaning(72, 120.9).broken("M2")).hasSize(1);
+  }
+
+  @Test
+  void aDegreeIsForgivenAtACornerThatExcuses() {
+    // 75 degrees and one.
+    assertThat(leaning(75.9, 110).broken("M2")).isEmpty();
+    assertThat(leaning(76.1, 110).broken("M2")).hasSize(1);
+  }
+
+  @Test
+  void aChoiceOfThePlanIsNamedAsSuch() {
+    assertThat(panel(130).aspect(1.25).findings("M2").getFirst().sources())
+        .containsExactly(Cited.plan());
+    assertThat(panel(160).findings("M2").getFirst().sources()).doesNotContain(Cited.plan());
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.jointwright.check.Case;
+import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
 import org.junit.jupiter.api.Test;
 
@@ -62,5 +63,10 @@ class WholePanelsTest {
     assertThat(withHole().broken("M8")).containsExactly("check.m8.hole");
     assertThat(withHole().joint(0, 60, 50, 60).broken("M8")).containsExactly("check.m8.hole");
     assertThat(withHole().joint(0, 60, 50, 60).joint(70, 60, 120, 60).broken("M8")).isEmpty();
+  }
+
+  @Test
+  void itIsAMust() {
+    assertThat(ell(20).findings("M8")).extracting(f -> f.severity()).containsOnly(Severity.MUST);
   }
 }
