@@ -46,6 +46,9 @@ public final class Search {
   /** So many ways of setting lines square are climbed from. */
   private static final int SQUARED = 4;
 
+  /** What setting lines square must save in a round to be gone on with, ft. */
+  private static final double SAVED = 1;
+
   /** How often a slab is shaken at most. */
   private static final int SHAKES = 6;
 
@@ -112,13 +115,13 @@ public final class Search {
       return;
     }
     climbAll(from);
-    if (!Score.isClean(best) && !isCurved()) {
-      begin();
-    }
     if (effort.thorough() && (!isCurved() || !Score.isClean(best))) {
       List<Draft> more = promising(/* rare= */ true);
       climbAll(more);
       from.addAll(more);
+    }
+    if (!Score.isClean(best) && !isCurved()) {
+      begin();
     }
     if (Score.isClean(best) && !isCurved()) {
       Draft before = spare();
@@ -141,18 +144,20 @@ public final class Search {
     boolean better = true;
     while (better
         && (!best.slanted().isEmpty() || (isCurved() && !best.tally().tees().isEmpty()))) {
-      better = false;
+      double before = score.of(best);
       List<Draft> found = new ArrayList<>(Squaring.of(start, best));
       for (Piece p : start.pieces()) {
         Beginnings.pinwheels(p).forEach(w -> found.add(start.cutAll(w.moves())));
       }
       found.sort(Comparator.comparingDouble(score::of));
       for (Draft d : found.subList(0, Math.min(SQUARED, found.size()))) {
-        better |= take(climbed(d).best());
-        if (!Score.isClean(d)) {
-          better |= take(climbed(new Mend(score, /* rare= */ false).mend(d)).best());
+        Draft climbed = climbed(d).best();
+        take(climbed);
+        if (!Score.isClean(climbed)) {
+          take(climbed(new Mend(score, /* rare= */ false).mend(d)).best());
         }
       }
+      better = score.of(best) < before - SAVED;
     }
   }
 
@@ -312,8 +317,11 @@ public final class Search {
     List<Draft> begun = Beginnings.of(start);
     // What leaves least to be done comes first: not all may be filled.
     begun.sort(Comparator.comparingDouble(d -> d.tally().excess()));
+    boolean whole = false;
     for (Draft d : begun) {
-      if (left > 0) {
+      // Beside a beginning that is whole already, one that is not seldom comes to less.
+      if (left > 0 && (!whole || Score.isClean(d))) {
+        whole |= Score.isClean(d);
         found.add(mend.mend(d));
         left -= mend.spent();
       }
