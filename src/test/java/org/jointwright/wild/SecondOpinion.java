@@ -90,6 +90,10 @@ final class SecondOpinion {
     verdicts.put("M4", tooSharp(panel));
     verdicts.put("M5", tooNarrow(panel));
     verdicts.put("M8", notWhole(panel, rectangles));
+    if (touchesItself(panel)) {
+      // Polygons hold such a place as a hole that touches the outer ring: its angles are others.
+      List.of("M3", "M4").forEach(r -> verdicts.put(r, Verdict.UNSURE));
+    }
     if (panel.getArea() < TINY && isBowed(panel)) {
       // Its arcs are a few chords, which rectangles flush with them cannot follow.
       List.of("M1", "M2", "M8").forEach(r -> verdicts.put(r, Verdict.UNSURE));
@@ -181,13 +185,20 @@ final class SecondOpinion {
     return arcs.isEmpty() ? TIE_MARGIN : TIE_MARGIN_OF_ARCS;
   }
 
-  private Verdict notWhole(Polygon panel, Rectangles rectangles) {
-    GeometryFactory jts = panel.getFactory();
+  private static boolean touchesItself(Polygon panel) {
     for (int i = 0; i < panel.getNumInteriorRing(); i++) {
       if (panel.getInteriorRingN(i).distance(panel.getExteriorRing()) < 1e-6) {
-        // It hangs together at one point only: a hole to one, a way round to another.
-        return Verdict.UNSURE;
+        return true;
       }
+    }
+    return false;
+  }
+
+  private Verdict notWhole(Polygon panel, Rectangles rectangles) {
+    GeometryFactory jts = panel.getFactory();
+    if (touchesItself(panel)) {
+      // It hangs together at one point only: a hole to one, a way round to another.
+      return Verdict.UNSURE;
     }
     for (int i = 0; i < panel.getNumInteriorRing(); i++) {
       if (jts.createPolygon(panel.getInteriorRingN(i)).getArea() > 0.3) {
