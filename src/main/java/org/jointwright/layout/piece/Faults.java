@@ -33,7 +33,7 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
   private static final double TIGHT_RADIUS = Corners.TIGHT_RADIUS.value().inches() - Limits.SHADE;
   private static final double TIGHT_TURN = Angles.CONCAVE_TURN.value() + ANGLE_SHADE;
 
-  /** An aspect is near its limit within this factor. */
+  /** A figure is near its limit within this factor. */
   private static final double CLOSE = 1.02;
 
   /**
@@ -189,7 +189,7 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
       Limits limits = ground.limits();
       Measures m = piece.measures();
       double longest = limits.spacing() * (bowed ? Limits.BOW : 1);
-      double excess = over(m.longSide(), longest, Limits.SHADE);
+      double excess = over(longSide(m, longest), longest, Limits.SHADE);
       double aspectLimit =
           keeps < VERY_SHARP
               ? Double.POSITIVE_INFINITY
@@ -216,6 +216,12 @@ public record Faults(double excess, List<Corner> corners, List<Point> sharp, dou
         excess += 0.1 + 2 * (FILL - fill);
       }
       return new Faults(excess, List.copyOf(corners), List.copyOf(sharp), aspectLimit);
+    }
+
+    /** Coarse chords leave out up to an inch of a panel that bows at both ends. */
+    private double longSide(Measures m, double limit) {
+      boolean near = bowed && m.longSide() > limit / CLOSE && m.longSide() < limit * CLOSE;
+      return near ? Measures.closely(piece).longSide() : m.longSide();
     }
 
     /**
