@@ -64,8 +64,7 @@ class SpanishTest {
   @Test
   void bothLanguagesSayTheSameFigures() {
     english.forEach(
-        (key, words) ->
-            assertThat(places(spanish.get(key))).as(key).isEqualTo(places(words)));
+        (key, words) -> assertThat(places(spanish.get(key))).as(key).isEqualTo(places(words)));
   }
 
   @Test
