@@ -31,7 +31,7 @@ record SpeedPage(
       """
       # How quick the engine is
 
-      Made by `mvn -q -Pbench` with JMH, one case after another in one warm process, as in a window; it takes some 20 minutes.
+      Made by `mvn -q -Pbench` with JMH, one case after another in one warm process, as in a window; it takes six minutes or more.
       Milliseconds of processor time of the thread that does the work, so that what else the machine did counts little; "by the clock" is what
       JMH saw pass. p95 is what 95 of 100 stay under. "Refit" fits the pattern that is there after a corner moved by half an inch, each corner
       of the outlines in turn; "first" is what shows at once when no pattern fits; "full" is the layout that stays. "Bare" is the geometry

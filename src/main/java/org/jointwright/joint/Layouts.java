@@ -61,11 +61,11 @@ public final class Layouts {
     }
     outers.sort(upwards(slab));
     List<Panel> panels = new ArrayList<>();
-    Region region = slab.region();
+    Clearings clearings = Clearings.of(slab.region(), cutouts);
     List<List<List<Side>>> holes = holesOf(outers, rims);
     for (int i = 0; i < outers.size(); i++) {
       Panel face = new Panel("P" + (panels.size() + 1), outers.get(i), holes.get(i));
-      if (inSlab(region, cutouts, face.region())) {
+      if (clearings.leave(insideOf(face.region()))) {
         panels.add(face);
       }
     }
@@ -104,11 +104,6 @@ public final class Layouts {
       }
     }
     return holes;
-  }
-
-  private static boolean inSlab(Region slab, List<Cutout> cutouts, Region face) {
-    Point p = insideOf(face);
-    return slab.contains(p) && cutouts.stream().noneMatch(c -> c.ring().contains(p));
   }
 
   /** A point inside a region, as far from its lines as a few tries find. */

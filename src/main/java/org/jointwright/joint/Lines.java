@@ -29,9 +29,6 @@ final class Lines {
    */
   static final double REACH = 0.5 + 1.0 / 16;
 
-  /** An end this near a corner is meant to be on it, inches. */
-  private static final double HARD_BY = 1.0 / 16;
-
   private static final double[] SAMPLES = {0, 0.25, 0.5, 0.75, 1};
 
   private Lines() {}
@@ -99,25 +96,28 @@ final class Lines {
 
   /** The lines with every joint end that nearly reaches a line moved onto it. */
   private static List<Line> reaching(List<Line> lines, int firstJoint) {
-    List<Line> moved = new ArrayList<>(lines);
-    List<Line> fixed = moved.subList(0, firstJoint);
-    List<Line> joints = moved.subList(firstJoint, moved.size());
-    joints.replaceAll(line -> drawnTo(fixed, line, p -> true));
+    Targets fixed = new Targets(lines.subList(0, firstJoint));
+    Targets joints = new Targets(lines.subList(firstJoint, lines.size()));
+    for (int i = 0; i < joints.size(); i++) {
+      joints.set(i, drawnTo(fixed, joints.get(i), p -> true));
+    }
     // One after the other on what was moved before: two ends must not change places.
     for (int i = 0; i < joints.size(); i++) {
-      joints.set(i, drawnTo(joints, joints.get(i), p -> onNone(fixed, p)));
+      joints.set(i, drawnTo(joints, joints.get(i), p -> !fixed.hold(p)));
     }
+    List<Line> moved = new ArrayList<>(lines.subList(0, firstJoint));
+    moved.addAll(joints.lines());
     return moved;
   }
 
-  private static Line drawnTo(List<Line> targets, Line line, Predicate<Point> which) {
+  private static Line drawnTo(Targets targets, Line line, Predicate<Point> which) {
     Point start = line.edge().start();
     Point end = line.edge().end();
     return line.on(
         between(
             line.edge(),
-            which.test(start) ? nearest(targets, line, start) : start,
-            which.test(end) ? nearest(targets, line, end) : end));
+            which.test(start) ? targets.nearest(line, start) : start,
+            which.test(end) ? targets.nearest(line, end) : end));
   }
 
   private static Edge between(Edge edge, Point start, Point end) {
@@ -128,36 +128,5 @@ final class Lines {
       case Segment s -> new Segment(start, end);
       case Arc a -> Arc.through(start, a.middle(), end);
     };
-  }
-
-  private static boolean onNone(List<Line> lines, Point p) {
-    return lines.stream().noneMatch(l -> l.edge().distance(p) <= Noding.SAME);
-  }
-
-  /** The nearest corner of the lines hard by, else their nearest point in reach, else the end. */
-  private static Point nearest(List<Line> lines, Line own, Point end) {
-    Point corner = end;
-    double cornerAt = HARD_BY;
-    Point foot = end;
-    double footAt = REACH;
-    for (Line other : lines) {
-      if (other.rank() == own.rank() || !other.edge().box().grown(REACH).holds(end)) {
-        continue;
-      }
-      for (Point p : List.of(other.edge().start(), other.edge().end())) {
-        // Two joints' ends are drawn together on the one that was given first.
-        if (p.distance(end) < cornerAt && other.rank() < own.rank()) {
-          corner = p;
-          cornerAt = p.distance(end);
-        }
-      }
-      Point near = other.edge().at(other.edge().nearest(end));
-      if (near.distance(end) < footAt) {
-        foot = near;
-        footAt = near.distance(end);
-      }
-    }
-    // A corner a hair off along the edge is the corner; farther off the end is a mark of its own.
-    return cornerAt < HARD_BY ? corner : foot;
   }
 }

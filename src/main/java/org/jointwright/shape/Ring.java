@@ -75,7 +75,11 @@ public record Ring(List<Edge> edges) {
 
   /** The smallest box that holds it. */
   public Box box() {
-    return edges.stream().map(Edge::box).reduce(Box::with).orElseThrow();
+    Box box = edges.getFirst().box();
+    for (int i = 1; i < edges.size(); i++) {
+      box = box.with(edges.get(i).box());
+    }
+    return box;
   }
 
   /**
@@ -83,6 +87,10 @@ public record Ring(List<Edge> edges) {
    * #distance} first where that matters.
    */
   public boolean contains(Point p) {
+    // Most rings that are asked are far away, and angles are dear.
+    if (!box().holds(p)) {
+      return false;
+    }
     double winding = 0;
     for (Edge e : edges) {
       winding += Winding.about(e, p);

@@ -9,8 +9,13 @@ import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.Function;
 import org.jointwright.file.PlanWriter;
 import org.jointwright.plan.Plan;
@@ -27,6 +32,9 @@ final class RandomRun {
   private static final Path FAILED = Path.of("target", "wild");
   private static final long USUAL = 100_000;
   private static final long OFTEN = 1000;
+
+  /** So many slabs for each processor wait to be told, so that a long one holds up no other. */
+  private static final int AHEAD = 50;
 
   /** Other programs must not count: slabs are timed by the processor’s time. */
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
@@ -57,30 +65,58 @@ final class RandomRun {
     }
   }
 
-  /** A run of the first slabs; the page is written now and then, so that one may look or leave. */
+  /** What came of one slab. */
+  private record Came(WildSlab slab, double seconds, List<String> faults, Tally tally) {}
+
+  /**
+   * A run of the first slabs, as many at a time as there are processors and told in their order;
+   * the page is written now and then, so that one may look or leave.
+   */
   private static void run(
       Series series, long count, Function<WildSlab, Plan> plan, PrintStream out, List<Series> all)
       throws IOException {
     all.add(series);
-    String how = series.how();
-    for (long n = 0; n < count; n++) {
-      WildSlab slab = WildSlab.numbered(n);
-      if (how.equals("laid") && slab.kind() == WildKind.HUGE) {
-        // Thousands of panels are a matter of how fast the engine is, and measured elsewhere.
-        continue;
+    int workers = Runtime.getRuntime().availableProcessors();
+    try (ExecutorService pool = Executors.newFixedThreadPool(workers)) {
+      Deque<CompletableFuture<Came>> ahead = new ArrayDeque<>();
+      for (long n = 0; n < count; n++) {
+        WildSlab slab = WildSlab.numbered(n);
+        if (series.how().equals("laid") && slab.kind() == WildKind.HUGE) {
+          // Thousands of panels are a matter of how fast the engine is, and measured elsewhere.
+          continue;
+        }
+        ahead.add(CompletableFuture.supplyAsync(() -> came(slab, series.how(), plan), pool));
+        if (ahead.size() > AHEAD * workers) {
+          tell(ahead.remove(), series, plan, out);
+        }
+        if (n % OFTEN == 0) {
+          Files.writeString(PAGE, RandomPage.of(all));
+        }
       }
-      long start = THREADS.getCurrentThreadCpuTime();
-      List<String> faults = faults(slab, how, () -> plan.apply(slab), series.tally());
-      series.add(slab, (THREADS.getCurrentThreadCpuTime() - start) / 1e9, faults);
-      if (!faults.isEmpty()) {
-        out.println(slab.name() + " " + how + ": " + String.join("; ", faults));
-        keep(slab, how, plan.apply(slab));
-      }
-      if (n % OFTEN == 0) {
-        Files.writeString(PAGE, RandomPage.of(all));
+      while (!ahead.isEmpty()) {
+        tell(ahead.remove(), series, plan, out);
       }
     }
     Files.writeString(PAGE, RandomPage.of(all));
+  }
+
+  private static Came came(WildSlab slab, String how, Function<WildSlab, Plan> plan) {
+    Tally tally = new Tally();
+    long start = THREADS.getCurrentThreadCpuTime();
+    List<String> faults = faults(slab, how, () -> plan.apply(slab), tally);
+    return new Came(slab, (THREADS.getCurrentThreadCpuTime() - start) / 1e9, faults, tally);
+  }
+
+  private static void tell(
+      CompletableFuture<Came> future, Series series, Function<WildSlab, Plan> plan, PrintStream out)
+      throws IOException {
+    Came came = future.join();
+    series.add(came.slab(), came.seconds(), came.faults(), came.tally());
+    if (!came.faults().isEmpty()) {
+      String how = series.how();
+      out.println(came.slab().name() + " " + how + ": " + String.join("; ", came.faults()));
+      keep(came.slab(), how, plan.apply(came.slab()));
+    }
   }
 
   private static List<String> faults(

@@ -34,7 +34,8 @@ final class Series {
     this.how = how;
   }
 
-  void add(WildSlab slab, double took, List<String> faults) {
+  void add(WildSlab slab, double took, List<String> faults, Tally counted) {
+    tally.add(counted);
     seconds += took;
     longOnes += took > LONG ? 1 : 0;
     int[] kind = kinds.computeIfAbsent(slab.kind(), k -> new int[2]);

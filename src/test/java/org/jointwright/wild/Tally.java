@@ -1,5 +1,6 @@
 package org.jointwright.wild;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -27,6 +28,19 @@ final class Tally {
 
   void compared(String rule, Verdict verdict) {
     verdicts.computeIfAbsent(rule, r -> new int[Verdict.values().length])[verdict.ordinal()]++;
+  }
+
+  /** Counts in what another tally counted. */
+  void add(Tally other) {
+    refused += other.refused;
+    gaveUp += other.gaveUp;
+    panels += other.panels;
+    findings += other.findings;
+    other.verdicts.forEach(
+        (rule, counts) -> {
+          int[] sum = verdicts.computeIfAbsent(rule, r -> new int[counts.length]);
+          Arrays.setAll(sum, i -> sum[i] + counts[i]);
+        });
   }
 
   long refusals() {

@@ -18,9 +18,6 @@ import org.jointwright.shape.Segment;
  * elsewhere: common practice, no source.
  */
 final class Company {
-  /** Shorter edges give no direction, inches. */
-  private static final double LONG = 36;
-
   /** Shorter stretches of a side beside a panel are hardly seen, inches. */
   private static final double SEEN = 12;
 
@@ -45,21 +42,6 @@ final class Company {
     this.from = draft.lines().get(joint).end(false);
     this.to = draft.lines().get(joint).end(true);
     extend();
-  }
-
-  /** Whether all edges that give a direction run along one pair of axes, and none is a bow. */
-  static boolean isSquare(Ground ground) {
-    if (ground.axes().size() > 1) {
-      return false;
-    }
-    for (Loop loop : ground.loops()) {
-      for (Edge e : loop.edges()) {
-        if (isAside(e, ground.axes().getFirst(), LONG)) {
-          return false;
-        }
-      }
-    }
-    return true;
   }
 
   /**
@@ -166,7 +148,7 @@ final class Company {
   /**
    * Whether an edge is a bow, or long enough to give a direction and does not run along or square.
    */
-  private static boolean isAside(Edge edge, Point along, double least) {
+  static boolean isAside(Edge edge, Point along, double least) {
     return edge instanceof Arc
         ? !isTight(edge)
         : edge.length() > least && off(edge.direction(0), along) > NEARLY;

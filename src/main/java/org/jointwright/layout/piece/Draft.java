@@ -256,8 +256,8 @@ public final class Draft {
     if (!work.split(first, found.get())) {
       return Optional.empty();
     }
-    Chord.Hit end = work.extend(found.get().end(), true);
-    Chord.Hit start = work.extend(found.get().start(), false);
+    Chord.Hit end = work.extend(first, found.get().end(), true);
+    Chord.Hit start = work.extend(first, found.get().start(), false);
     boolean beside = !endNear(start).equals(start.point()) || !endNear(end).equals(end.point());
     if (start.point().equals(end.point()) || (beside && !locked)) {
       return Optional.empty();
@@ -313,7 +313,7 @@ public final class Draft {
     if (at.point().distance(bent.bend()) > ON_JOINT || !work.split(number, found.get())) {
       return Optional.empty();
     }
-    Chord.Hit end = work.extend(last ? found.get().end() : found.get().start(), last);
+    Chord.Hit end = work.extend(number, last ? found.get().end() : found.get().start(), last);
     Edge path = last ? new Segment(at.point(), end.point()) : new Segment(end.point(), at.point());
     if (!endNear(end).equals(end.point()) || ground.zones().bar(path)) {
       return Optional.empty();
@@ -418,14 +418,15 @@ public final class Draft {
       return move.goesBeyond(hit.point());
     }
 
-    /** Goes on from {@code from} through joints as far as the move reaches. */
-    Chord.Hit extend(Chord.Hit from, boolean ahead) {
+    /** Goes on from {@code from}, in piece {@code first}, as far as the move reaches. */
+    Chord.Hit extend(int first, Chord.Hit from, boolean ahead) {
       Chord.Hit hit = from;
+      int at = first;
       for (int guard = 0; guard < 400 && goesOn(hit, ahead); guard++) {
         double place = move.carrier().place(hit.point());
         double step = STEP * move.carrier().perInch();
         Point beyond = move.carrier().at(ahead ? place + step : place - step);
-        int next = findIn(beyond);
+        int next = findNear(at, beyond);
         if (next < 0) {
           return hit;
         }
@@ -438,14 +439,20 @@ public final class Draft {
           return hit;
         }
         hit = ahead ? chord.get().end() : chord.get().start();
+        at = next;
       }
       return hit;
     }
 
-    private int findIn(Point p) {
-      for (int i = 0; i < pieces.size(); i++) {
-        if (pieces.get(i).contains(p)) {
-          return i;
+    /** The piece that holds {@code p}, looked for from {@code number} both ways: it is near. */
+    private int findNear(int number, Point p) {
+      int last = pieces.size() - 1;
+      for (int off = 0; off <= Math.max(number, last - number); off++) {
+        if (number + off <= last && pieces.get(number + off).contains(p)) {
+          return number + off;
+        }
+        if (off > 0 && number - off >= 0 && pieces.get(number - off).contains(p)) {
+          return number - off;
         }
       }
       return -1;

@@ -14,6 +14,7 @@ public final class Memo {
   private static final int MOST = 20_000;
 
   private final Map<Key, Known> known = new HashMap<>();
+  private @Nullable Sides sides;
 
   /** What is known of a piece without holes. */
   static final class Known {
@@ -38,6 +39,16 @@ public final class Memo {
     public int hashCode() {
       return hash;
     }
+  }
+
+  /** What the edges of the ground that this is of say of directions. */
+  Sides sides(Ground ground) {
+    Sides s = sides;
+    if (s == null) {
+      s = Sides.of(ground);
+      sides = s;
+    }
+    return s;
   }
 
   Known of(Loop loop) {

@@ -45,22 +45,15 @@ final class Slants {
   /** On a slab with slanted sides a joint at an angle all its own looks meant. */
   private static final double ODD = 0.1;
 
-  private static final double NEARLY = Math.sin(Math.toRadians(3));
-
-  private static final double HAIR = 1e-6;
-
-  /** Shorter edges give no direction, inches. */
-  private static final double LONG = 36;
-
   private final Draft draft;
   private final Ground ground;
-  private final boolean square;
+  private final Sides sides;
   private final double share;
 
   private Slants(Draft draft, double share) {
     this.draft = draft;
     this.ground = draft.ground();
-    this.square = Company.isSquare(draft.ground());
+    this.sides = ground.memo().sides(ground);
     this.share = share;
   }
 
@@ -81,7 +74,7 @@ final class Slants {
     for (int i = 0; i < lines.size(); i++) {
       Laid l = lines.get(i);
       boolean odd = !l.locked() && l.path() instanceof Segment s && slants.weight(i, l, s) > 0;
-      if (odd && (slants.square || Company.isSquare(draft, i))) {
+      if (odd && (slants.sides.areSquare() || Company.isSquare(draft, i))) {
         found.add(i);
       }
     }
@@ -146,10 +139,10 @@ final class Slants {
         corner |= isAtCorner(edge, line.end(last));
       }
     }
-    if (least <= LEAST || isBetween(ground, u)) {
+    if (least <= LEAST || sides.holdBetween(u)) {
       return 0;
     }
-    if (square || Company.isSquare(draft, number)) {
+    if (sides.areSquare() || Company.isSquare(draft, number)) {
       boolean meant = corner && Math.abs(2 * least * Math.sqrt(1 - least * least)) > DIAGONAL;
       double whole = round ? ON_ROUND : ON_SQUARE;
       return meant ? 0 : share * (least <= LITTLE ? FAINT_ON_SQUARE : whole);
@@ -157,25 +150,5 @@ final class Slants {
     double odd = ground.axes().size() == 1 ? 0 : ODD;
     double weight = least <= LITTLE ? FAINT : least < MOST ? 1 : odd;
     return corner ? FORCED * weight : weight;
-  }
-
-  /** Whether a direction lies between those of two sides that are not quite parallel. */
-  private static boolean isBetween(Ground ground, Point u) {
-    double most = 0;
-    double least = 0;
-    for (Loop loop : ground.loops()) {
-      for (Edge e : loop.edges()) {
-        if (e instanceof Segment s && s.length() > LONG) {
-          Point d = s.direction(0);
-          Point along = Math.abs(u.dot(d)) > Math.abs(u.cross(d)) ? d : d.left();
-          double off = u.cross(along) * Math.signum(u.dot(along));
-          if (Math.abs(off) < NEARLY) {
-            most = Math.max(most, off);
-            least = Math.min(least, off);
-          }
-        }
-      }
-    }
-    return most > HAIR && least < -HAIR;
   }
 }

@@ -136,7 +136,9 @@ public final class Beam {
     List<Draft> open = new ArrayList<>();
     List<Draft> begun = new ArrayList<>();
     double enough = Double.POSITIVE_INFINITY;
-    for (Pattern pattern : root ? Choices.first(d, hints, rare) : Choices.next(d, piece, rare)) {
+    Runnable ask = score::goOnOrStop;
+    for (Pattern pattern :
+        root ? Choices.first(d, hints, rare, ask) : Choices.next(d, piece, rare, ask)) {
       score.goOnOrStop();
       if (spent > effort.cuts()) {
         break;

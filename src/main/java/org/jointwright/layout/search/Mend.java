@@ -54,7 +54,7 @@ final class Mend {
   private Draft best(Draft draft, Piece piece) {
     Draft best = draft;
     double least = score.of(draft);
-    for (Pattern p : Choices.next(draft, piece, rare)) {
+    for (Pattern p : Choices.next(draft, piece, rare, score::goOnOrStop)) {
       if (effort > EFFORT) {
         break;
       }

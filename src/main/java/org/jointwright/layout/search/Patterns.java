@@ -14,13 +14,18 @@ import org.jointwright.shape.Point;
 final class Patterns {
   private Patterns() {}
 
-  /** Grids of parallel lines along every pair of main directions, shortest first. */
-  static List<Pattern> grids(Piece piece, List<Point> hints, Move.Reach reach) {
+  /**
+   * Grids of parallel lines along every pair of main directions, shortest first.
+   *
+   * @param ask run now and then; it may end the search
+   */
+  static List<Pattern> grids(Piece piece, List<Point> hints, Move.Reach reach, Runnable ask) {
     List<Pattern> found = new ArrayList<>();
     for (Point u : Axes.of(piece)) {
       Rows rows = new Rows(piece, u, hints);
       Rows columns = new Rows(piece, u.left(), hints);
       for (List<Double> r : variants(rows, columns.span() / columns.fewest())) {
+        ask.run();
         List<Move> first = rows.moves(r, reach);
         for (List<Double> c : variants(columns, rows.span() / rows.fewest())) {
           List<Move> both = new ArrayList<>(first);
@@ -62,11 +67,16 @@ final class Patterns {
     return places;
   }
 
-  /** Parallel lines one way only. */
-  static List<Pattern> bands(Piece piece, List<Point> hints, Move.Reach reach) {
+  /**
+   * Parallel lines one way only.
+   *
+   * @param ask as above
+   */
+  static List<Pattern> bands(Piece piece, List<Point> hints, Move.Reach reach, Runnable ask) {
     List<Pattern> found = new ArrayList<>();
     for (Point axis : Axes.of(piece)) {
       for (Point u : List.of(axis, axis.left())) {
+        ask.run();
         Rows rows = new Rows(piece, u, hints);
         double cross = new Rows(piece, u.left(), hints).span();
         for (List<Double> places : variants(rows, cross)) {

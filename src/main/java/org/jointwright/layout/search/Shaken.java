@@ -108,7 +108,7 @@ final class Shaken {
       return d;
     }
     Piece piece = broken.get(random.nextInt(broken.size()));
-    List<Pattern> patterns = Choices.next(d, piece, /* rare= */ true);
+    List<Pattern> patterns = Choices.next(d, piece, /* rare= */ true, score::goOnOrStop);
     return patterns.isEmpty() ? d : d.cutAll(patterns.get(random.nextInt(patterns.size())).moves());
   }
 

@@ -283,6 +283,11 @@ final class Rig implements AutoCloseable {
     return designer;
   }
 
+  /** The hand on mouse and keys; used on the JavaFX thread. */
+  Robot robot() {
+    return robot;
+  }
+
   @Override
   public void close() {
     act(stage::close);
