@@ -12,9 +12,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.paint.Color;
+import javafx.stage.Window;
 
 /**
  * Someone before the real window, told line by line what to do with mouse and keys, as a trial is
@@ -63,7 +68,9 @@ final class Sitting implements AutoCloseable {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream log =
             new PrintStream(
-                Files.newOutputStream(folder.resolve("events.txt")), true, StandardCharsets.UTF_8)) {
+                Files.newOutputStream(folder.resolve("events.txt")),
+                true,
+                StandardCharsets.UTF_8)) {
       out.println("ready");
       for (String line = in.readLine(); line != null; line = in.readLine()) {
         log.println(line);
@@ -162,9 +169,43 @@ final class Sitting implements AutoCloseable {
   private void picture(String name) throws IOException {
     settle();
     Rig.pulses(SETTLED);
-    WritableImage seen =
-        Rig.get(() -> rig.robot().getScreenCapture(null, 0, 0, WIDTH, HEIGHT, false));
+    WritableImage seen = Rig.get(Sitting::seen);
     Files.write(folder.resolve(name + ".png"), Png.bytes(seen));
+  }
+
+  /**
+   * All windows as they lie over each other, menus too, which a picture of the first leaves out.
+   */
+  private static WritableImage seen() {
+    WritableImage whole = new WritableImage(WIDTH, HEIGHT);
+    for (Window w : Window.getWindows()) {
+      if (w.isShowing()) {
+        Scene scene = w.getScene();
+        SnapshotParameters clear = new SnapshotParameters();
+        clear.setFill(Color.TRANSPARENT);
+        WritableImage own = scene.getRoot().snapshot(clear, null);
+        Bounds b = scene.getRoot().localToScene(scene.getRoot().getBoundsInLocal());
+        lay(
+            own,
+            whole,
+            (int) (w.getX() + scene.getX() + b.getMinX()),
+            (int) (w.getY() + scene.getY() + b.getMinY()));
+      }
+    }
+    return whole;
+  }
+
+  private static void lay(WritableImage own, WritableImage whole, int left, int top) {
+    for (int y = Math.max(0, -top); y < own.getHeight() && y + top < HEIGHT; y++) {
+      for (int x = Math.max(0, -left); x < own.getWidth() && x + left < WIDTH; x++) {
+        Color over = own.getPixelReader().getColor(x, y);
+        Color under = whole.getPixelReader().getColor(x + left, y + top);
+        Color both =
+            under.interpolate(
+                Color.color(over.getRed(), over.getGreen(), over.getBlue()), over.getOpacity());
+        whole.getPixelWriter().setColor(x + left, y + top, over.getOpacity() == 1 ? over : both);
+      }
+    }
   }
 
   private static List<Double> numbers(String text) {
