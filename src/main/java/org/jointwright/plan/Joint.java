@@ -51,6 +51,11 @@ public record Joint(
     return new Joint(id, kind, value, locked, purpose, how, depth, width, kept);
   }
 
+  /** This joint as one of another kind. */
+  public Joint withKind(JointKind value) {
+    return new Joint(id, value, path, locked, purpose, how, depth, width, kept);
+  }
+
   /** This joint under another name. */
   public Joint withId(String value) {
     return new Joint(value, kind, path, locked, purpose, how, depth, width, kept);

@@ -15,8 +15,11 @@ import org.jointwright.plan.edit.Named;
 import org.jointwright.plan.edit.PourEdit;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.SplitEdit;
+import org.jointwright.plan.edit.ThingEdit;
 import org.jointwright.plan.edit.Together;
 import org.jointwright.plan.edit.ZoneEdit;
+import org.jointwright.shape.Motion;
 import org.jointwright.text.Words;
 
 /** Names what a step did, for undoing and doing it again. */
@@ -46,6 +49,9 @@ public final class EditNames {
       case GivenEdit.Add add -> words.say("window.did.addGiven");
       case GivenEdit.Move move -> words.say("window.did.moveGiven");
       case GivenEdit.Remove remove -> words.say("window.did.removeGiven");
+      case ThingEdit things -> things(things, words);
+      case SplitEdit.Split split -> words.say("window.did.split", split.slab());
+      case SplitEdit.Join join -> words.say("window.did.join", join.slab(), join.other());
       case PourEdit pour -> words.say("window.did.pour");
       case FixedEdit.Add add -> words.say("window.did.addFixed", add.object().id());
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
@@ -71,6 +77,25 @@ public final class EditNames {
     };
   }
 
+  private static String things(ThingEdit edit, Words words) {
+    String what =
+        edit.things().size() == 1
+            ? Names.thing(edit.things().getFirst(), words)
+            : words.say("window.thing.several", edit.things().size());
+    return switch (edit) {
+      case ThingEdit.TakeOut out -> words.say("window.did.takeOut", what);
+      case ThingEdit.Copy copy -> words.say("window.did.copy", what);
+      case ThingEdit.Put put -> {
+        boolean isMove = put.motion().equals(Motion.by(put.motion().by()));
+        yield words.say(
+            put.motion().isMirrored()
+                ? "window.did.mirror"
+                : isMove ? "window.did.move" : "window.did.turn",
+            what);
+      }
+    };
+  }
+
   private static String slab(SlabEdit edit, Plan before, Words words) {
     return switch (edit) {
       case SlabEdit.Add add -> words.say("window.did.draw", add.slab().id());
@@ -82,6 +107,9 @@ public final class EditNames {
       case SlabEdit.AddCorner add -> words.say("window.did.addCorner");
       case SlabEdit.RemoveCorner remove ->
           words.say("window.did.removeCorner", letter(remove.corner(), before));
+      case SlabEdit.RoundCorner round ->
+          words.say("window.did.roundCorner", letter(round.corner(), before));
+      case SlabEdit.SharpenCorner sharpen -> words.say("window.did.sharpenCorner");
       case SlabEdit.BendEdge bend -> words.say("window.did.bend");
       case SlabEdit.SetEdge set -> words.say("window.did.edge");
       case SlabEdit.SetThickness set -> words.say("window.did.thickness", set.id());
@@ -104,6 +132,8 @@ public final class EditNames {
           words.say("window.did.removeJoint", number(remove.slab(), remove.joint(), before, words));
       case JointEdit.Move move ->
           words.say("window.did.moveJoint", number(move.slab(), move.joint(), before, words));
+      case JointEdit.SetKind kind ->
+          words.say("window.did.jointKind", number(kind.slab(), kind.joint(), before, words));
       case JointEdit.Lay lay -> words.say("window.did.lay", lay.slab());
       case JointEdit.Lock lock ->
           words.say(

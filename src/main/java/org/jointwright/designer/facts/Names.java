@@ -7,6 +7,7 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -38,6 +39,28 @@ public record Names(Plan plan, Words words) {
   /** The number of a joint, empty where it has none. */
   public Optional<Integer> number(String slab, Joint joint) {
     return Numbering.of(plan).of(slab, joint).map(Numbering.Item::number);
+  }
+
+  /** What a whole thing is called in a list, with the slab that it is in. */
+  public static String listed(Thing thing, Words words) {
+    return switch (thing) {
+      case Thing.AnOpening o -> words.say("window.things.in", thing(thing, words), o.slab());
+      case Thing.Zone z -> words.say("window.things.in", thing(thing, words), z.slab());
+      case Thing.WholeSlab s -> s.id();
+      case Thing.Fixed f -> f.id();
+      case Thing.Given g -> thing(thing, words);
+    };
+  }
+
+  /** What a whole thing is called among others. */
+  static String thing(Thing thing, Words words) {
+    return switch (thing) {
+      case Thing.WholeSlab s -> s.id();
+      case Thing.Fixed f -> f.id();
+      case Thing.AnOpening o -> words.say("window.thing.opening");
+      case Thing.Zone z -> words.say("window.thing.zone");
+      case Thing.Given g -> words.say("window.thing.given");
+    };
   }
 
   /** The name of a joint. */

@@ -16,6 +16,8 @@ public sealed interface Edit
         FixedEdit,
         JointEdit,
         GivenEdit,
+        ThingEdit,
+        SplitEdit,
         PourEdit,
         JobEdit,
         Together,

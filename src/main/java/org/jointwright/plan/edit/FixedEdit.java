@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Plan;
+import org.jointwright.shape.Motion;
 import org.jointwright.shape.Point;
 
 /** An edit of a fixed object. */
@@ -33,7 +34,9 @@ public sealed interface FixedEdit extends Edit {
     @Override
     public Plan applyTo(Plan before) {
       return before.withFixed(
-          before.fixed().stream().map(f -> f.id().equals(id) ? Moved.fixed(f, by) : f).toList());
+          before.fixed().stream()
+              .map(f -> f.id().equals(id) ? Moved.fixed(f, Motion.by(by)) : f)
+              .toList());
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.Plan;
+import org.jointwright.shape.Motion;
 import org.jointwright.shape.Point;
 
 /** An edit of the joints that are there already beside the slabs. */
@@ -24,7 +25,7 @@ public sealed interface GivenEdit extends Edit {
     @Override
     public Plan applyTo(Plan before) {
       List<GivenJoint> given = new ArrayList<>(before.given());
-      given.set(known(before, joint), Moved.given(before.given().get(joint), by));
+      given.set(known(before, joint), Moved.given(before.given().get(joint), Motion.by(by)));
       return before.withGiven(given);
     }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Path;
 
@@ -87,6 +88,14 @@ public sealed interface JointEdit extends Edit {
       return later instanceof Move m && m.slab.equals(slab) && m.joint.equals(joint)
           ? Optional.of(later)
           : Optional.empty();
+    }
+  }
+
+  /** Makes a joint one of another kind, which locks it. */
+  record SetKind(String slab, String joint, JointKind kind) implements JointEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return changed(before, slab, joint, j -> j.withKind(kind).withLocked(true));
     }
   }
 

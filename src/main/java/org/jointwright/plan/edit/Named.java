@@ -24,6 +24,8 @@ public record Named(String key, List<Object> arguments, Edit edit) implements Ed
 
   @Override
   public Optional<Edit> mergedWith(Edit later) {
-    return Optional.empty();
+    return later instanceof Named n && n.key.equals(key) && n.arguments.equals(arguments)
+        ? edit.mergedWith(n.edit).map(e -> new Named(key, arguments, e))
+        : Optional.empty();
   }
 }

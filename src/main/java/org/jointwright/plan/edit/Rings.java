@@ -15,12 +15,14 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /** Changes of one ring of a slab, be it the outline or an opening. */
 final class Rings {
   /** A ring and what its edges are against. */
-  private record Edged(Outline outline, Map<Integer, EdgeSetting> edges) {}
+  record Edged(Outline outline, Map<Integer, EdgeSetting> edges) {}
 
   private Rings() {}
 
@@ -64,7 +66,16 @@ final class Rings {
         ref,
         e -> {
           List<Vertex> vertices = new ArrayList<>(e.outline.vertices());
-          vertices.add(ref.index() + 1, vertex);
+          Edge edge = e.outline.ring().edges().get(ref.index());
+          Vertex first = vertices.get(ref.index());
+          Vertex added = vertex;
+          if (edge instanceof Arc && vertex.via().isEmpty()) {
+            // Both parts of a bow stay bowed.
+            double at = edge.nearest(vertex.at());
+            vertices.set(ref.index(), first.moved(first.at(), Optional.of(edge.at(at / 2))));
+            added = vertex.moved(vertex.at(), Optional.of(edge.at((1 + at) / 2)));
+          }
+          vertices.add(ref.index() + 1, added);
           Outline now = new Outline(vertices);
           Map<Integer, EdgeSetting> edges =
               EdgesAfter.split(e.outline, e.edges, ref.index(), vertex.at());
@@ -136,8 +147,7 @@ final class Rings {
   }
 
   /** An edit that numbers the edges of the ring anew. */
-  private static Plan edit(
-      Plan plan, Ref ref, UnaryOperator<Edged> change, IntUnaryOperator number) {
+  static Plan edit(Plan plan, Ref ref, UnaryOperator<Edged> change, IntUnaryOperator number) {
     Plan changed = edit(plan, ref, change);
     return ref.ring() != Ref.OUTLINE
         ? changed

@@ -12,6 +12,7 @@ import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Motion;
 import org.jointwright.shape.Point;
 
 /** An edit of a slab. */
@@ -67,7 +68,7 @@ public sealed interface SlabEdit extends Edit {
   record MoveSlab(String id, Point by) implements SlabEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return Moved.slab(before, id, by);
+      return Moved.slab(before, id, Motion.by(by));
     }
 
     @Override
@@ -91,6 +92,26 @@ public sealed interface SlabEdit extends Edit {
     @Override
     public Plan applyTo(Plan before) {
       return Rings.removed(before, corner);
+    }
+  }
+
+  /**
+   * Makes a corner between two straight sides round: an arc that runs on from both.
+   *
+   * @param radius of the arc, inches; above 0 and at most {@link Rounding#most}
+   */
+  record RoundCorner(Ref corner, double radius) implements SlabEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return Rounding.round(before, corner, radius);
+    }
+  }
+
+  /** Makes a rounded corner sharp again; {@code arc} is the edge that rounds it. */
+  record SharpenCorner(Ref arc) implements SlabEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return Rounding.sharpen(before, arc);
     }
   }
 

@@ -1,6 +1,8 @@
 package org.jointwright.plan.edit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.plan.Plan;
 
 /** Several edits as one step. */
@@ -17,5 +19,18 @@ public record Together(List<Edit> edits) implements Edit {
       plan = e.applyTo(plan);
     }
     return plan;
+  }
+
+  /** One by one, where all of them can be: as many edits of the same things. */
+  @Override
+  public Optional<Edit> mergedWith(Edit later) {
+    if (!(later instanceof Together t) || t.edits.size() != edits.size()) {
+      return Optional.empty();
+    }
+    List<Edit> merged = new ArrayList<>();
+    for (int i = 0; i < edits.size(); i++) {
+      edits.get(i).mergedWith(t.edits.get(i)).ifPresent(merged::add);
+    }
+    return merged.size() == edits.size() ? Optional.of(new Together(merged)) : Optional.empty();
   }
 }

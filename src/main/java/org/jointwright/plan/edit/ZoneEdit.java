@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Motion;
 import org.jointwright.shape.Point;
 
 /** An edit of the zones of a slab where no new joint may run. */
@@ -26,7 +27,8 @@ public sealed interface ZoneEdit extends Edit {
       return changed(
           before,
           slab,
-          (s, zones) -> zones.set(known(s, zone), Moved.zone(s.keepClear().get(zone), by)));
+          (s, zones) ->
+              zones.set(known(s, zone), Moved.zone(s.keepClear().get(zone), Motion.by(by))));
     }
 
     @Override
