@@ -234,6 +234,37 @@ class ArchitectureTest {
   }
 
   @Test
+  void readyShapesKnowNoDesk() {
+    noClasses()
+        .that(inPackages("designer.ready"))
+        .should()
+        .dependOnClassesThat(
+            inPackages(
+                "app",
+                "designer.state",
+                "designer.sketch",
+                "designer.shaping",
+                "designer.hand",
+                "designer.facts",
+                "designer.canvas",
+                "designer.pane"))
+        .because("a shape of some sizes is the same wherever and however it is set down")
+        .check(House.classes());
+  }
+
+  @Test
+  void shapingKnowsNoHandAndNoWords() {
+    noClasses()
+        .that(inPackages("designer.shaping"))
+        .should()
+        .dependOnClassesThat(
+            inPackages(
+                "designer.hand", "designer.facts", "designer.canvas", "designer.pane", "text"))
+        .because("dragging, typing and menus change a shape by the same step")
+        .check(House.classes());
+  }
+
+  @Test
   void nothingBelowTheFrontEndsKnowsThem() {
     noClasses()
         .that(resideInAPackage(ROOT + ".."))

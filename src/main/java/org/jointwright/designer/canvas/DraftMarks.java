@@ -3,7 +3,9 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.ready.Strip;
 import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
@@ -63,6 +65,10 @@ final class DraftMarks {
   private void inside(Optional<Stroke> next) {
     List<Edge> edges = new ArrayList<>(draft.edges());
     next.ifPresent(s -> edges.add(s.edge()));
+    if (draft.what() == Drawn.STRIP) {
+      strip(edges);
+      return;
+    }
     if (edges.size() < 2) {
       return;
     }
@@ -72,6 +78,19 @@ final class DraftMarks {
       edges.add(new Segment(last, first));
     }
     marks.add(Mark.Area.of(view.on(new Ring(edges)), Role.PANEL));
+  }
+
+  /** The strip along the line so far, while it can be so wide. */
+  private void strip(List<Edge> edges) {
+    if (!edges.isEmpty()) {
+      Strip.round(new Path(edges), draft.wide())
+          .map(o -> view.on(o.ring()))
+          .ifPresent(
+              r -> {
+                marks.add(Mark.Area.of(r, Role.PANEL));
+                marks.add(Mark.Line.of(new Path(r.edges()), 2.2, Role.OUTLINE));
+              });
+    }
   }
 
   private void edges() {

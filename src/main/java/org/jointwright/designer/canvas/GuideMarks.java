@@ -33,16 +33,17 @@ final class GuideMarks {
     }
     boolean hasFigure =
         switch (guide.kind()) {
-          case IN_LINE, ON_SIDE, HALF_WAY -> guide.length() > 0;
-          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER -> false;
+          case IN_LINE, ON_SIDE, HALF_WAY, EVEN -> guide.length() > 0;
+          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT -> false;
         };
     String text =
         hasFigure ? words.say("window.guide.with", kind, Length.inches(guide.length())) : kind;
     Point at =
         switch (guide.kind()) {
           case IN_LINE -> from.towards(to, 0.5).plus(new Point(10, -8));
-          case HALF_WAY, ON_SIDE -> to.plus(new Point(16, 30));
-          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER -> to.plus(new Point(16, -14));
+          case HALF_WAY, ON_SIDE, EVEN -> to.plus(new Point(16, 30));
+          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT ->
+              to.plus(new Point(16, -14));
         };
     marks.add(Mark.Words.level(at, text, LABEL, Weight.MEDIUM, Anchor.START, Role.STRING));
     return marks;
@@ -55,6 +56,8 @@ final class GuideMarks {
       case LEVEL -> "window.guide.level";
       case IN_LINE -> "window.guide.inLine";
       case HALF_WAY -> "window.guide.halfWay";
+      case EVEN -> "window.guide.even";
+      case AT_JOINT -> "window.guide.atJoint";
       case CORNER -> "window.guide.corner";
       case ON_SIDE -> "window.guide.onSide";
       case FIRST_CORNER -> "window.guide.firstCorner";

@@ -3,24 +3,36 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.Step;
+import org.jointwright.designer.state.Things;
 import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
+import org.jointwright.drawing.Weight;
 import org.jointwright.joint.Layout;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** What is picked or held, with its tape. */
 final class HoldMarks {
+  /** What the handle in the middle of a side takes, pixels. */
+  private static final double HANDLE = 10;
+
   private final Desk desk;
   private final Words words;
   private final View view;
@@ -45,6 +57,11 @@ final class HoldMarks {
                 case Hold.HeldFixed fixed -> h.picked();
                 case Hold.HeldFeature feature -> h.picked();
                 case Hold.HeldGround ground -> h.picked();
+                case Hold.HeldThings things -> h.things(things);
+                case Hold.HeldSide side -> h.side(side.edge());
+                case Hold.HeldBow bow -> h.picked();
+                case Hold.HeldArea area -> h.area(area);
+                case Hold.HeldShape shape -> h.marks.addAll(ReadyMarks.of(shape, h.view, words));
               }
             },
             h::picked);
@@ -82,12 +99,78 @@ final class HoldMarks {
                         .ifPresent(r -> marks.addAll(CrackMarks.of(r, view, words)));
                     marks.addAll(JointTape.picked(desk, pick.slab(), j, words));
                   });
-      case Pick.AtEdge pick ->
-          Picks.edge(desk.plan(), pick.edge())
-              .ifPresent(e -> marks.addAll(SideTape.beside(e, view, words, 22)));
+      case Pick.AtEdge pick -> Picks.edge(desk.plan(), pick.edge()).ifPresent(this::picked);
       case Pick.AtCorner pick -> sides(pick.corner(), 22);
       case Pick.AtFeature pick -> marks.addAll(FeatureTape.of(desk.plan(), pick, view, words));
       default -> {}
+    }
+  }
+
+  /** Things that move: where they are, and how far they have come. */
+  private void things(Hold.HeldThings held) {
+    marks.addAll(PickMarks.picked(desk.plan(), desk.picked(), view));
+    held.pencil()
+        .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, view, words))));
+    Things.box(desk.plan(), held.things())
+        .ifPresent(
+            b -> {
+              Point top = view.on(new Point((b.minX() + b.maxX()) / 2, b.maxY()));
+              String come =
+                  words.say(
+                      "window.tape.come",
+                      words.print(Length.inches(Math.abs(held.moved().x()))),
+                      words.say(
+                          held.moved().x() < 0
+                              ? "window.tape.leftwards"
+                              : "window.tape.rightwards"),
+                      words.print(Length.inches(Math.abs(held.moved().y()))),
+                      words.say(held.moved().y() < 0 ? "window.tape.down" : "window.tape.up"));
+              marks.addAll(
+                  SideTape.figure(top, new Point(0, -1), come, 18, Weight.BOLD, Role.STRING));
+            });
+  }
+
+  /** A side that is pushed: how long the sides beside it have become. */
+  private void side(Ref edge) {
+    marks.addAll(PickMarks.picked(desk.plan(), new Pick.AtEdge(edge), view));
+    int n = Picks.outline(desk.plan(), edge).map(o -> o.vertices().size()).orElse(0);
+    if (n > 0) {
+      for (int i : new int[] {(edge.index() + n - 1) % n, (edge.index() + 1) % n}) {
+        Picks.edge(desk.plan(), new Ref(edge.slab(), edge.ring(), i))
+            .ifPresent(e -> marks.addAll(SideTape.beside(e, view, words, 22)));
+      }
+    }
+  }
+
+  private void area(Hold.HeldArea area) {
+    Point a = view.on(area.from());
+    Point b = view.on(area.to());
+    Box box = Box.of(a, b);
+    Path round = new Path(Rings.box(box.minX(), box.minY(), box.width(), box.height()).edges());
+    marks.addAll(PickMarks.picked(desk.plan(), desk.picked(), view));
+    if (box.width() > 0 && box.height() > 0) {
+      marks.add(new Mark.Line(round, 1.6, List.of(6.0, 4.0), Role.SELECTED));
+    }
+  }
+
+  private void picked(Edge side) {
+    marks.addAll(SideTape.beside(side, view, words, 22));
+    if (desk.sight().step() != Step.OUTLINE) {
+      return;
+    }
+    if (view.on(side).length() > 4 * HANDLE) {
+      marks.addAll(PickMarks.handle(side, view));
+    }
+    if (side instanceof Arc arc) {
+      double bulge = SideShape.bulge(side);
+      String bow =
+          words.say(
+              bulge < 0 ? "window.tape.bowIn" : "window.tape.bowOut",
+              words.print(Length.inches(Math.abs(bulge))),
+              words.print(Length.inches(arc.radius())));
+      Point in = view.heading(SideShape.out(side)).times(-1);
+      Point at = view.on(side.at(0.5)).plus(in.times(2 * HANDLE));
+      marks.addAll(SideTape.figure(at, in, bow, 15, Weight.REGULAR, Role.STRING));
     }
   }
 

@@ -34,6 +34,9 @@ public final class LiveMarks {
       }
       return marks;
     }
+    if (desk.hand().shape().isPresent()) {
+      return ReadyMarks.of(desk.hand().shape().get(), view, words);
+    }
     if (isBlank(desk) && desk.sight().step() == Step.OUTLINE) {
       return SentenceMarks.invitation(desk, words);
     }

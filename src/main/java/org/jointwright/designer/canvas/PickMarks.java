@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.Things;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
@@ -13,6 +14,7 @@ import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -33,6 +35,12 @@ final class PickMarks {
     if (pick instanceof Pick.AtCorner c) {
       return Picks.vertex(plan, c.corner()).map(p -> corner(view.on(p), picked)).orElse(List.of());
     }
+    if (pick instanceof Pick.Several s) {
+      return s.things().stream()
+          .flatMap(t -> Things.line(plan, t).stream())
+          .flatMap(p -> line(p, view, picked, false).stream())
+          .toList();
+    }
     return path(plan, pick).map(p -> line(p, view, picked, hasHandles(pick))).orElse(List.of());
   }
 
@@ -41,6 +49,7 @@ final class PickMarks {
     return switch (pick) {
       case Pick.Nothing n -> Optional.empty();
       case Pick.AtCorner c -> Optional.empty();
+      case Pick.Several s -> Optional.empty();
       case Pick.WholeSlab s -> plan.slab(s.slab()).map(Slab::outline).map(o -> round(o.ring()));
       case Pick.AtOpening o ->
           plan.slab(o.slab())
@@ -75,11 +84,19 @@ final class PickMarks {
       case Pick.AtGiven g -> true;
       case Pick.Nothing n -> false;
       case Pick.AtCorner c -> false;
+      case Pick.Several s -> false;
       case Pick.WholeSlab s -> false;
       case Pick.AtOpening o -> false;
       case Pick.AtFixed f -> false;
       case Pick.AtZone z -> false;
     };
+  }
+
+  /** The handle in the middle of a side, by which it is bent. */
+  static List<Mark> handle(Edge edge, View view) {
+    Ring ring = Rings.circle(view.on(edge.at(0.5)), 6);
+    return List.of(
+        Mark.Area.of(ring, Role.ON_MUST), Mark.Line.of(new Path(ring.edges()), 2.4, Role.SELECTED));
   }
 
   /** A line on its halo. */

@@ -29,7 +29,13 @@ public final class PlanMarks {
     boolean isMoving =
         desk.hand()
             .hold()
-            .filter(h -> h instanceof Hold.HeldJoint || h instanceof Hold.HeldCorner)
+            .filter(
+                h ->
+                    h instanceof Hold.HeldJoint
+                        || h instanceof Hold.HeldCorner
+                        || h instanceof Hold.HeldThings
+                        || h instanceof Hold.HeldSide
+                        || h instanceof Hold.HeldArea)
             .isPresent();
     return isMoving || desk.draft().isPresent()
         ? List.of()

@@ -4,15 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.CornerTips;
+import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.SideLength;
 import org.jointwright.designer.state.Soundness;
 import org.jointwright.measure.Length;
+import org.jointwright.plan.LetteredCorner;
+import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
 import org.jointwright.text.Words;
 
 /** The facts of a corner: the sides that meet there, and its angle. */
@@ -31,8 +37,10 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
     Point at = after.start();
     Names names = new Names(desk.plan(), words);
     List<Row> rows = new ArrayList<>();
-    rows.add(length("corner-before", names, before));
-    rows.add(length("corner-after", names, after));
+    int last = (corner.index() + n - 1) % n;
+    rows.add(length("corner-before", names, before, last));
+    rows.add(length("corner-after", names, after, corner.index()));
+    rows.addAll(place(at));
     double turn =
         Math.toDegrees(
             Math.atan2(
@@ -45,6 +53,7 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
             words.say("window.degrees", Math.round(180 - turn))));
     List<Deed> deeds = new ArrayList<>();
     List<String> said = new ArrayList<>();
+    SideShape.most(desk.plan(), corner).ifPresent(most -> rows.add(rounded(most)));
     CornerTip tip = new CornerTip(desk.plan(), corner, words);
     if (corner.ring() == Ref.OUTLINE && turn > 0) {
       rows.add(tip.row());
@@ -60,15 +69,80 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
     return Facts.saying(names.corner(at), words.say("window.kind.corner"), rows, deeds, said);
   }
 
-  private Row length(String id, Names names, Edge e) {
-    return new Row.Shown(id, names.side(e), words.print(Length.inches(e.length())));
+  private Row length(String id, Names names, Edge e, int index) {
+    String value = words.print(Length.inches(e.length()));
+    Ref side = new Ref(corner.slab(), corner.ring(), index);
+    return e instanceof Segment
+        ? new Row.Typed(
+            id,
+            names.side(e),
+            value,
+            t ->
+                d ->
+                    SideLength.set(d, side, Figures.side(t, d))
+                        .orElseThrow(() -> new BadFigure("window.figure.cannot")))
+        : new Row.Shown(id, names.side(e), value);
+  }
+
+  /** How far to the right of the job's first corner it stands, and how far up from it. */
+  private List<Row> place(Point at) {
+    List<LetteredCorner> corners = Lettering.of(desk.plan()).corners();
+    return corners.stream()
+        .filter(c -> c.at().distance(at) > Lettering.SAME_PLACE)
+        .findFirst()
+        .map(
+            c -> {
+              Point from = at.minus(c.at());
+              return List.of(
+                  offset("corner-right", "window.corner.right", c, from.x(), new Point(1, 0)),
+                  offset("corner-up", "window.corner.up", c, from.y(), new Point(0, 1)));
+            })
+        .orElse(List.of());
+  }
+
+  private Row offset(String id, String key, LetteredCorner from, double now, Point way) {
+    String figure = words.print(Length.inches(Math.abs(now)));
+    return new Row.Typed(
+        id,
+        words.say(key, from.letter()),
+        now < -0.01 ? "-" + figure : figure,
+        t ->
+            d -> {
+              Point to =
+                  Picks.vertex(d.plan(), corner)
+                      .orElseThrow()
+                      .plus(way.times(Figures.way(t, d).inches() - now));
+              Desk moved = d.edited(new SlabEdit.MoveCorner(corner, to));
+              if (!Soundness.holds(moved.plan(), corner.slab())) {
+                throw new BadFigure("window.figure.cannot");
+              }
+              return moved;
+            });
+  }
+
+  private Row rounded(double most) {
+    String none = words.say("window.corner.notRounded");
+    return new Row.Typed(
+        "corner-rounded",
+        words.say("window.corner.rounded"),
+        none,
+        t ->
+            d ->
+                t.isBlank() || t.strip().equals(none)
+                    ? d
+                    : SideShape.rounded(d, corner, Figures.side(t, d).inches())
+                        .orElseThrow(
+                            () ->
+                                new BadFigure(
+                                    "window.figure.rounded", Length.inches(Math.floor(most))))
+                        .picking(new Pick.AtEdge(corner)));
   }
 
   static java.util.function.UnaryOperator<Desk> without(Ref corner) {
     return d -> {
       Desk changed = d.edited(new SlabEdit.RemoveCorner(corner));
       return Soundness.holds(changed.plan(), corner.slab())
-          ? changed.picking(new org.jointwright.designer.state.Pick.WholeSlab(corner.slab()))
+          ? changed.picking(new Pick.WholeSlab(corner.slab()))
           : d;
     };
   }

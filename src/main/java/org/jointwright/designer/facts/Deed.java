@@ -9,8 +9,9 @@ import org.jointwright.designer.state.Desk;
  * @param id a name for it that stays the same
  * @param label what the button says
  * @param what what it does
+ * @param isQuiet whether it stands in the menus only
  */
-public record Deed(String id, String label, What what) {
+public record Deed(String id, String label, What what, boolean isQuiet) {
   /** What a button may do. */
   public sealed interface What {}
 
@@ -20,7 +21,11 @@ public record Deed(String id, String label, What what) {
   /** It writes the sheets. */
   public record WriteSheets() implements What {}
 
+  static Deed inMenu(String id, String label, UnaryOperator<Desk> change) {
+    return new Deed(id, label, new OnDesk(change), true);
+  }
+
   static Deed of(String id, String label, UnaryOperator<Desk> change) {
-    return new Deed(id, label, new OnDesk(change));
+    return new Deed(id, label, new OnDesk(change), false);
   }
 }

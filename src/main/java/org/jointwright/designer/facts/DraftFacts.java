@@ -2,32 +2,65 @@ package org.jointwright.designer.facts;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Drawn;
+import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Drafting;
+import org.jointwright.designer.state.InHand;
+import org.jointwright.measure.Length;
 import org.jointwright.text.Words;
 
 /** What can be said while something is drawn. */
-record DraftFacts(Drawn what, Words words) {
+record DraftFacts(Draft draft, Words words) {
   Facts facts() {
-    return Facts.saying(
-        words.say(title()),
-        words.say(kind()),
-        List.of(),
-        List.of(Deed.of("stop-drawing", words.say("window.deed.stopDrawing"), Desk::letGo)),
-        said());
+    return Facts.saying(words.say(title()), words.say(kind()), rows(), deeds(), said());
+  }
+
+  private List<Row> rows() {
+    return draft.what() == Drawn.STRIP
+        ? List.of(
+            new Row.Typed(
+                "strip-wide",
+                words.say("window.draft.wide"),
+                words.print(Length.inches(draft.wide())),
+                t ->
+                    d ->
+                        d.draft()
+                            .map(x -> x.withWide(Figures.side(t, d).inches()))
+                            .map(x -> d.withHand(InHand.drawing(x)))
+                            .orElse(d)))
+        : List.of();
+  }
+
+  private List<Deed> deeds() {
+    List<Deed> deeds = new ArrayList<>();
+    if (draft.what() == Drawn.STRIP && draft.line().isPresent()) {
+      deeds.add(
+          Deed.of(
+              "end-strip",
+              words.say("window.deed.endStrip"),
+              d -> Drafting.enter(d, new Said.Silent(), words.say("window.slab.name"))));
+    }
+    deeds.add(Deed.of("stop-drawing", words.say("window.deed.stopDrawing"), Desk::letGo));
+    return deeds;
   }
 
   private String title() {
-    return switch (what) {
+    return switch (draft.what()) {
+      case STRIP -> "window.draft.strip";
       case SLAB -> "window.draft.title";
       case ZONE -> "window.draft.zone";
       case OLD_JOINT -> "window.draft.oldJoint";
+      case SPLIT -> "window.draft.split";
+      case JOINT -> "window.draft.joint";
     };
   }
 
   private String kind() {
-    return switch (what) {
-      case SLAB -> "window.kind.slab";
+    return switch (draft.what()) {
+      case SLAB, STRIP, SPLIT -> "window.kind.slab";
+      case JOINT -> "window.kind.contraction";
       case ZONE -> "window.kind.zone";
       case OLD_JOINT -> "window.kind.given";
     };
@@ -35,7 +68,11 @@ record DraftFacts(Drawn what, Words words) {
 
   private List<String> said() {
     List<String> said = new ArrayList<>();
-    switch (what) {
+    switch (draft.what()) {
+      case STRIP -> {
+        said.add(words.say("window.draft.stripWhy"));
+        said.add(words.say("window.draft.type"));
+      }
       case SLAB -> {
         said.add(words.say("window.draft.click"));
         said.add(words.say("window.draft.type"));
@@ -45,6 +82,8 @@ record DraftFacts(Drawn what, Words words) {
         said.add(words.say("window.draft.click"));
         said.add(words.say("window.draft.type"));
       }
+      case JOINT -> said.add(words.say("window.draft.jointWhy"));
+      case SPLIT -> said.add(words.say("window.draft.splitWhy"));
       case OLD_JOINT -> said.add(words.say("window.draft.oldJointWhy"));
     }
     said.add(words.say("window.draft.back"));

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jointwright.designer.shaping.SideShape;
+import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
@@ -16,15 +18,19 @@ import org.jointwright.plan.Feature;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
-import org.jointwright.plan.Vertex;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 import org.jointwright.text.Words;
 
 /** The facts of an edge: its length, what it is against, whether the slab floats there. */
 record EdgeFacts(Desk desk, Ref edge, Words words) {
+  /** Nearer to level or plumb than this a side is one of them: sine of the angle. */
+  private static final double SLANT = 1e-6;
+
   Optional<Facts> facts() {
     return Picks.outline(desk.plan(), edge)
         .filter(o -> edge.index() < o.vertices().size())
@@ -36,6 +42,10 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
     EdgeSetting setting = setting(desk.plan(), edge);
     List<Row> rows = new ArrayList<>();
     rows.add(length(e));
+    rows.add(bulge(e));
+    if (e instanceof Arc arc) {
+      rows.add(radius(arc));
+    }
     List<Against> all = Arrays.asList(Against.values());
     rows.add(
         new Row.Choice(
@@ -73,6 +83,35 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
         : new Row.Shown("edge-length", label, value);
   }
 
+  /** How far it bulges; a minus before the figure turns it to the other side. */
+  private Row bulge(Edge e) {
+    double now = SideShape.bulge(e);
+    boolean isIn = now < -0.01;
+    return new Row.Typed(
+        "edge-bulge",
+        words.say(isIn ? "window.edge.bulgesIn" : "window.edge.bulgesOut"),
+        words.print(Length.inches(Math.abs(now))),
+        t ->
+            d -> {
+              double typed = Figures.way(t, d).inches();
+              return SideShape.bulging(d, edge, isIn ? -typed : typed, false)
+                  .orElseThrow(() -> new BadFigure("window.figure.bulge"))
+                  .picking(new Pick.AtEdge(edge));
+            });
+  }
+
+  private Row radius(Arc arc) {
+    return new Row.Typed(
+        "edge-radius",
+        words.say("window.edge.radius"),
+        words.print(Length.inches(arc.radius())),
+        t ->
+            d ->
+                SideShape.ofRadius(d, edge, Figures.side(t, d).inches())
+                    .orElseThrow(() -> new BadFigure("window.figure.radius"))
+                    .picking(new Pick.AtEdge(edge)));
+  }
+
   private static BadFigure cannot() {
     return new BadFigure("window.figure.cannot");
   }
@@ -89,10 +128,21 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
         Deed.of(
             "add-corner",
             words.say("window.deed.addCorner"),
-            d ->
-                d.edited(new SlabEdit.AddCorner(edge, Vertex.at(e.at(0.5))))
-                    .picking(
-                        new Pick.AtCorner(new Ref(edge.slab(), edge.ring(), edge.index() + 1)))));
+            d -> SideShape.cornerOn(d, edge, e.at(0.5))));
+    if (e instanceof Arc) {
+      deeds.add(
+          SideShape.isRounding(desk.plan(), edge)
+              ? Deed.of(
+                  "sharpen",
+                  words.say("window.deed.sharpen"),
+                  d -> SideShape.sharpened(d, edge).map(x -> x.picking(Pick.NOTHING)).orElse(d))
+              : Deed.of(
+                  "straighten",
+                  words.say("window.deed.straighten"),
+                  d -> SideShape.bulging(d, edge, 0, false).orElse(d)));
+    } else if (edge.ring() == Ref.OUTLINE && isSlanted(e)) {
+      deeds.add(Deed.inMenu("level", words.say("window.deed.level"), d -> Whole.levelled(d, edge)));
+    }
     if (e.length() >= 2 * Feature.SHORTEST) {
       deeds.add(
           Deed.of(
@@ -113,6 +163,11 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
       deeds.add(Deed.of("feature-" + (i + 1), label, d -> d.picking(pick)));
     }
     return deeds;
+  }
+
+  private static boolean isSlanted(Edge e) {
+    Point way = e.direction(0);
+    return Math.min(Math.abs(way.x()), Math.abs(way.y())) > SLANT;
   }
 
   private String against(Against against) {

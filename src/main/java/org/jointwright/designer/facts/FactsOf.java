@@ -13,13 +13,17 @@ public final class FactsOf {
   public static Facts desk(Desk desk, Words words) {
     Facts job = new JobFacts(desk, words).facts();
     if (desk.draft().isPresent()) {
-      return new DraftFacts(desk.draft().get().what(), words).facts();
+      return new DraftFacts(desk.draft().get(), words).facts();
+    }
+    if (desk.hand().shape().isPresent()) {
+      return new ReadyFacts(desk, desk.hand().shape().get(), words).facts();
     }
     if (desk.sight().step() == Step.SHEETS) {
       return new SheetFacts(desk, words).facts();
     }
     return switch (desk.picked()) {
       case Pick.Nothing n -> job;
+      case Pick.Several s -> new WholeFacts(desk, s.things(), words).facts();
       case Pick.WholeSlab s ->
           desk.plan().slab(s.slab()).map(x -> new SlabFacts(desk, x, words).facts()).orElse(job);
       case Pick.AtCorner c -> new CornerFacts(desk, c.corner(), words).facts().orElse(job);

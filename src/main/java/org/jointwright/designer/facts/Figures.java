@@ -25,6 +25,14 @@ final class Figures {
     return read;
   }
 
+  /** A length across the site either way: with a minus before it, below 0. */
+  static Length way(String text, Desk desk) {
+    String bare = text.strip();
+    boolean isBack = bare.startsWith("-") || bare.startsWith("−");
+    Length read = site(isBack ? bare.substring(1) : bare, desk);
+    return isBack ? Length.inches(-read.inches()) : read;
+  }
+
   /** A length across the site above 0. */
   static Length side(String text, Desk desk) {
     Length read = site(text, desk);
@@ -45,6 +53,19 @@ final class Figures {
       throw new BadFigure("window.figure.tooThick", Length.inches(THICKEST));
     }
     return read;
+  }
+
+  /** An angle in degrees, with or without their sign, from {@code least} to {@code most}. */
+  static double degrees(String text, double least, double most) {
+    try {
+      double read = Double.parseDouble(text.replace("°", "").strip());
+      if (read >= least && read <= most) {
+        return read;
+      }
+    } catch (NumberFormatException e) {
+      // Said below, as for a figure that is out of bounds.
+    }
+    throw new BadFigure("window.figure.degrees", least, most);
   }
 
   /** A small length above 0. */

@@ -3,6 +3,7 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.plan.FixedKind;
@@ -11,6 +12,7 @@ import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.FixedEdit;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.plan.edit.Together;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -50,6 +52,10 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
         kind(object.kind()),
         rows,
         List.of(
+            Deed.inMenu(
+                "copy",
+                words.say("window.deed.copy"),
+                d -> Whole.copied(d, List.of(new Thing.Fixed(object.id())))),
             Deed.of(
                 "take-out",
                 words.say("window.deed.takeOut"),

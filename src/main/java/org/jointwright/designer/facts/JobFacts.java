@@ -5,6 +5,7 @@ import java.util.List;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
+import org.jointwright.designer.state.SetDown;
 import org.jointwright.measure.Area;
 import org.jointwright.plan.Job;
 import org.jointwright.plan.edit.JobEdit;
@@ -28,6 +29,10 @@ record JobFacts(Desk desk, Words words) {
     }
     List<Deed> deeds = new ArrayList<>();
     deeds.add(Deed.of("draw-slab", words.say("window.deed.drawSlab"), Drafting::begin));
+    deeds.add(Deed.of("ready-shape", words.say("window.deed.readyShape"), SetDown::begin));
+    deeds.add(
+        Deed.of(
+            "draw-strip", words.say("window.deed.drawStrip"), d -> Drafting.begin(d, Drawn.STRIP)));
     if (!desk.plan().slabs().isEmpty()) {
       rows.addAll(new PourRows(desk, words).rows());
       deeds.add(

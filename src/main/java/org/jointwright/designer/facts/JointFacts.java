@@ -31,6 +31,10 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
     List<Row> rows = new ArrayList<>();
     rows.add(end(joint, true));
     rows.add(end(joint, false));
+    onward(joint).ifPresent(rows::add);
+    if (joint.kind() != JointKind.ISOLATION) {
+      rows.add(kinds(joint));
+    }
     rows.add(
         new Row.Shown(
             "joint-length",
@@ -113,6 +117,47 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
             d ->
                 JointSlide.toMark(d, pick, m, Figures.site(t, d))
                     .orElseThrow(() -> new BadFigure("window.figure.noPlace")));
+  }
+
+  /** The way on from its mark to the next joint on that side, or to the corner. */
+  private Optional<Row> onward(Joint joint) {
+    if (joint.kind() == JointKind.ISOLATION || !JointSlide.canSlide(joint)) {
+      return Optional.empty();
+    }
+    return JointMark.either(desk.plan(), Lettering.of(desk.plan()), joint)
+        .map(
+            m -> {
+              JointMark.Onward on = m.onward(desk.plan(), joint);
+              String next =
+                  on.to()
+                      .flatMap(j -> new Names(desk.plan(), words).number(on.slab(), j))
+                      .map(n -> words.say("window.tape.toJoint", Integer.toString(n)))
+                      .orElseGet(() -> words.say("window.tape.toCorner", m.tape().to().letter()));
+              return new Row.Typed(
+                  "joint-onward",
+                  words.say("window.joint.onward", next),
+                  words.print(Length.inches(on.length())),
+                  t ->
+                      d -> {
+                        double back = on.length() - Figures.site(t, d).inches();
+                        return JointSlide.toMark(d, pick, m, Length.inches(m.at() + back))
+                            .orElseThrow(() -> new BadFigure("window.figure.noPlace"));
+                      });
+            });
+  }
+
+  private Row kinds(Joint joint) {
+    List<JointKind> kinds = List.of(JointKind.CONTRACTION, JointKind.CONSTRUCTION);
+    return new Row.Choice(
+        "joint-kind",
+        words.say("window.joint.kind"),
+        kinds.stream().map(k -> words.say(kind(k))).toList(),
+        kinds.indexOf(joint.kind()),
+        i ->
+            d ->
+                Picks.joint(d.plan(), pick).isEmpty()
+                    ? d
+                    : d.edited(new JointEdit.SetKind(pick.slab(), pick.joint(), kinds.get(i))));
   }
 
   private Optional<String> boxOut(Point end) {

@@ -3,6 +3,7 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Soundness;
@@ -14,6 +15,7 @@ import org.jointwright.plan.Vertex;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.plan.edit.Together;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
@@ -40,6 +42,10 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
         words.say("window.kind.opening"),
         rows,
         List.of(
+            Deed.inMenu(
+                "copy",
+                words.say("window.deed.copy"),
+                d -> Whole.copied(d, List.of(new Thing.AnOpening(pick.slab(), pick.opening())))),
             Deed.of(
                 "take-out",
                 words.say("window.deed.takeOut"),

@@ -22,7 +22,8 @@ record SheetFacts(Desk desk, Words words) {
     List<Deed> deeds =
         isLaid
             ? List.of(
-                new Deed("write-sheets", words.say("window.deed.sheets"), new Deed.WriteSheets()))
+                new Deed(
+                    "write-sheets", words.say("window.deed.sheets"), new Deed.WriteSheets(), false))
             : List.of();
     List<Row> rows =
         List.of(

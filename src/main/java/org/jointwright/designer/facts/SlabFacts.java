@@ -12,6 +12,7 @@ import org.jointwright.measure.Area;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.text.Words;
 
 /** The facts of a slab. */
@@ -45,10 +46,17 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             "slab-area",
             words.say("window.slab.area"),
             words.print(new Area(slab.region().area()))));
+    if (desk.sight().step() == Step.OUTLINE) {
+      rows.addAll(whole().rows());
+    }
     if (desk.sight().step() == Step.JOINTS) {
       rows.add(new LaidForRow(desk.plan(), slab, words).row());
     }
     return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), List.of());
+  }
+
+  private WholeFacts whole() {
+    return new WholeFacts(desk, List.of(new Thing.WholeSlab(slab.id())), words);
   }
 
   private String use(Use use) {
@@ -91,6 +99,17 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
       deeds.add(
           Deed.of(
               "draw-zone", words.say("window.deed.drawZone"), d -> Drafting.begin(d, Drawn.ZONE)));
+      deeds.add(
+          Deed.inMenu(
+              "split", words.say("window.deed.split"), d -> Drafting.begin(d, Drawn.SPLIT)));
+      deeds.addAll(whole().deeds());
+    }
+    if (desk.sight().step() == Step.JOINTS) {
+      deeds.add(
+          Deed.of(
+              "draw-joint",
+              words.say("window.deed.drawJoint"),
+              d -> Drafting.begin(d, Drawn.JOINT)));
     }
     deeds.add(
         Deed.of(

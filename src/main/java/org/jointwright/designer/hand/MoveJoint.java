@@ -2,10 +2,14 @@ package org.jointwright.designer.hand;
 
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Drawn;
+import org.jointwright.designer.state.Attraction;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.InHand;
 import org.jointwright.designer.state.JointMark;
+import org.jointwright.designer.state.JointRun;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
@@ -25,8 +29,37 @@ import org.jointwright.shape.Point;
  *
  * @param pressed the joint under the hand when it pressed
  * @param grip where on the paper the hand pressed
+ * @param part what of it the hand holds
  */
-record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
+record MoveJoint(Pick.AtJoint pressed, Pointer grip, Part part) implements Gesture {
+  /** An end of the joint that is picked is taken hold of from this far; pixels. */
+  private static final double END = 10;
+
+  /** What of it the hand holds. */
+  enum Part {
+    /** All of it: it is slid sideways. */
+    WHOLE,
+    /** Where it starts; the other end stays. */
+    START,
+    /** Where it ends; the other end stays. */
+    END
+  }
+
+  MoveJoint(Pick.AtJoint pressed, Pointer grip) {
+    this(pressed, grip, Part.WHOLE);
+  }
+
+  static MoveJoint of(Desk desk, Pick.AtJoint pick, Pointer pointer) {
+    Optional<Joint> joint = Picks.joint(desk.plan(), pick).filter(j -> desk.picked().equals(pick));
+    boolean isStart = joint.filter(j -> isAt(desk, j.path().start(), pointer)).isPresent();
+    boolean isEnd = joint.filter(j -> isAt(desk, j.path().end(), pointer)).isPresent();
+    return new MoveJoint(pick, pointer, isStart ? Part.START : isEnd ? Part.END : Part.WHOLE);
+  }
+
+  private static boolean isAt(Desk desk, Point end, Pointer pointer) {
+    return desk.viewport().toPaper(end).distance(pointer.paper()) <= END;
+  }
+
   /**
    * What is dragged, before the drag.
    *
@@ -65,6 +98,9 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
         .filter(g -> JointSlide.canSlide(g.joint()))
         .flatMap(
             g -> {
+              if (part != Part.WHOLE) {
+                return turned(desk, g, pointer).map(path -> moved(desk, g, path, isMoving));
+              }
               Optional<Path> free = JointSlide.by(g.before(), g.pick().slab(), g.joint(), by);
               return (pointer.isFree() ? free : free.flatMap(p -> atWholeMark(g, p)).or(() -> free))
                   .map(path -> moved(desk, g, path, isMoving));
@@ -99,6 +135,22 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip) implements Gesture {
     Joint now = grasp.joint().withPath(path).withLocked(true);
     Hold hold = new Hold.HeldJoint(pick.slab(), grasp.number(), grasp.joint().path(), now);
     return moved.picking(pick).withHand(InHand.holding(hold));
+  }
+
+  /** One end led to the hand, drawn by corners, joints, even places; the other end stays. */
+  private Optional<Path> turned(Desk desk, Grasp grasp, Pointer pointer) {
+    Pick.AtJoint pick = grasp.pick();
+    Plan without = new JointEdit.Remove(pick.slab(), pick.joint()).applyTo(grasp.before());
+    Path was = grasp.joint().path();
+    boolean isStart = part == Part.START;
+    Point fixed = isStart ? was.end() : was.start();
+    Draft line = Draft.begun(Drawn.JOINT).begunAt(fixed);
+    Point to =
+        pointer.isFree()
+            ? pointer.plan()
+            : Attraction.joint(without, line, desk.viewport().inches(1)).at(pointer.plan()).at();
+    return JointRun.from(without, pick.slab(), fixed, to)
+        .map(p -> isStart ? Path.straight(p.end(), p.start()) : p);
   }
 
   private static Optional<Path> atWholeMark(Grasp grasp, Path path) {

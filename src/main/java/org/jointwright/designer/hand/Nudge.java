@@ -1,17 +1,24 @@
 package org.jointwright.designer.hand;
 
 import java.util.Optional;
+import org.jointwright.designer.shaping.SideShape;
+import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Pointer;
 import org.jointwright.designer.state.Soundness;
+import org.jointwright.designer.state.Things;
+import org.jointwright.plan.Feature;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.FixedEdit;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Motion;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
@@ -24,7 +31,7 @@ public final class Nudge {
    *
    * @param way where to, up the paper positive
    */
-  public static Desk by(Desk desk, Point way, int steps) {
+  public static Desk by(Desk desk, Point way, double steps) {
     double unit = Pointer.wholeStep(desk.plan());
     Point by = way.times(unit * steps);
     return switch (desk.picked()) {
@@ -33,11 +40,12 @@ public final class Nudge {
       case Pick.WholeSlab s -> desk.goingOn(new SlabEdit.MoveSlab(s.slab(), by));
       case Pick.AtJoint j -> joint(desk, j, by);
       case Pick.Nothing n -> desk;
-      case Pick.AtEdge e -> desk;
-      case Pick.AtOpening o -> desk;
-      case Pick.AtFeature f -> desk;
-      case Pick.AtZone z -> desk;
-      case Pick.AtGiven g -> desk;
+      case Pick.AtEdge e -> side(desk, e, by);
+      case Pick.AtFeature f -> feature(desk, f, by);
+      case Pick.AtOpening o -> things(desk, by);
+      case Pick.AtZone z -> things(desk, by);
+      case Pick.AtGiven g -> things(desk, by);
+      case Pick.Several s -> things(desk, by);
     };
   }
 
@@ -47,6 +55,35 @@ public final class Nudge {
     return Soundness.holds(edit.applyTo(desk.plan()), pick.corner().slab())
         ? desk.goingOn(edit)
         : desk;
+  }
+
+  private static Desk things(Desk desk, Point by) {
+    return Whole.goingOn(desk, Things.of(desk.picked()), Motion.by(by)).orElse(desk);
+  }
+
+  /** A side goes out or in by as much of the way as leads there. */
+  private static Desk side(Desk desk, Pick.AtEdge pick, Point by) {
+    return Picks.edge(desk.plan(), pick.edge())
+        .map(e -> Math.rint(by.dot(SideShape.out(e)) * 1e6) / 1e6)
+        .filter(out -> out != 0)
+        .flatMap(out -> SideShape.pushed(desk, pick.edge(), out, true))
+        .map(d -> d.picking(pick))
+        .orElse(desk);
+  }
+
+  /** A mark goes along its side by a whole step where any of the way leads along. */
+  private static Desk feature(Desk desk, Pick.AtFeature pick, Point by) {
+    Edge edge = Picks.edge(desk.plan(), pick.edge()).orElseThrow();
+    Feature now = Picks.feature(desk.plan(), pick).orElseThrow();
+    double along = by.dot(edge.direction(0.5));
+    if (Math.abs(along) < by.norm() / 2) {
+      return desk;
+    }
+    double step = Math.copySign(by.norm(), along);
+    double wide = now.to() - now.from();
+    double from = Math.clamp(now.from() + step, 0, Math.max(0, edge.length() - wide));
+    Feature to = new Feature(now.kind(), from, from + wide, now.kept());
+    return desk.goingOn(new FeatureEdit.Change(pick.edge(), pick.feature(), to)).picking(pick);
   }
 
   private static Desk joint(Desk desk, Pick.AtJoint pick, Point by) {

@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import org.jointwright.designer.facts.Deed;
 import org.jointwright.designer.facts.Facts;
 import org.jointwright.designer.facts.FactsOf;
+import org.jointwright.designer.facts.Row;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 
@@ -47,7 +48,7 @@ final class FactsPane extends VBox {
 
   private void show(Desk desk) {
     Facts facts = FactsOf.desk(desk, board.words());
-    deeds = facts.deeds();
+    deeds = facts.deeds().stream().filter(d -> !d.isQuiet()).toList();
     show(facts.notes());
     if (facts.shape().equals(shape) && desk.picked().equals(pick)) {
       for (int i = 0; i < rows.size(); i++) {
@@ -80,8 +81,8 @@ final class FactsPane extends VBox {
     rule.getStyleClass().add("chalk-rule");
     all.add(rule);
     all.addAll(rows.stream().map(RowNode::node).toList());
-    if (!facts.deeds().isEmpty()) {
-      all.add(buttons(facts.deeds()));
+    if (!deeds.isEmpty()) {
+      all.add(buttons(deeds));
     }
     all.add(notes);
     getChildren().setAll(all);
@@ -89,6 +90,13 @@ final class FactsPane extends VBox {
     if (hadFocus && !holdsFocus()) {
       toPlan.run();
     }
+  }
+
+  /** Begins to type anew the first fact that can be typed; whether there is one. */
+  boolean type(String begun) {
+    Optional<RowNode> first = rows.stream().filter(r -> r.row() instanceof Row.Typed).findFirst();
+    first.ifPresent(r -> r.type(begun));
+    return first.isPresent();
   }
 
   private boolean holdsFocus() {

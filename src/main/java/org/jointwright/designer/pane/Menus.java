@@ -16,6 +16,7 @@ import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Notice;
+import org.jointwright.designer.state.SetDown;
 import org.jointwright.shape.Point;
 
 /** The menus: the job, changing it, looking at it, help. */
@@ -53,6 +54,8 @@ final class Menus {
 
   private Menu changeMenu() {
     Menu menu = new Menu(board.say("window.menu.change"));
+    Menu withPicked = new Menu(board.say("window.menu.withPicked"));
+    withPicked.setId("menu-withPicked");
     MenuItem undo = item("undo", ctrl(KeyCode.Z), e -> board.change(Desk::undone));
     MenuItem redo = item("redo", ctrl(KeyCode.Y), e -> board.change(Desk::redone));
     menu.getItems()
@@ -61,12 +64,21 @@ final class Menus {
             redo,
             new SeparatorMenuItem(),
             item("drawSlab", ctrl(KeyCode.D), e -> board.change(Drafting::begin)),
+            item("readyShape", ctrl(KeyCode.R), e -> board.change(SetDown::begin)),
+            item("drawStrip", null, e -> draw(Drawn.STRIP)),
             item("drawZone", null, e -> draw(Drawn.ZONE)),
+            item("drawJoint", ctrl(KeyCode.J), e -> draw(Drawn.JOINT)),
             item("drawOldJoint", null, e -> draw(Drawn.OLD_JOINT)),
             item("markSide", null, e -> board.change(d -> Marking.side(d))),
             item("cutTip", null, e -> board.change(d -> Marking.tip(d, board.words()))),
             item("pour", null, e -> board.change(Marking::pour)),
-            item("takeOut", null, e -> board.change(d -> TakeOut.picked(d, board.words()))));
+            item("takeOut", null, e -> board.change(d -> TakeOut.picked(d, board.words()))),
+            withPicked);
+    menu.setOnShowing(
+        e -> {
+          withPicked.getItems().setAll(PlanMenu.items(board, job, "picked-"));
+          withPicked.setDisable(withPicked.getItems().isEmpty());
+        });
     board.watch(
         d -> {
           HeadFacts head = HeadFacts.of(d, board.words());

@@ -15,6 +15,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Pointer;
+import org.jointwright.designer.state.SetDown;
 import org.jointwright.shape.Point;
 
 /** Turns what mouse and wheel do on the paper into gestures. */
@@ -50,6 +51,8 @@ final class PlanHand {
   private void moved(MouseEvent e) {
     if (board.desk().draft().isPresent()) {
       board.change(d -> Drafting.lead(d, pointer(e)));
+    } else if (board.desk().hand().shape().isPresent()) {
+      board.change(d -> SetDown.lead(d, pointer(e)));
     } else {
       point(UnderPointer.of(board.desk(), pointer(e).plan()));
     }
@@ -77,7 +80,7 @@ final class PlanHand {
     Gesture begun =
         isPushing
             ? Gestures.movePaper(desk, at)
-            : Gestures.begin(desk, at, board.say("window.slab.name"));
+            : Gestures.begin(desk, at, board.say("window.slab.name"), e.isShiftDown());
     gesture = Optional.of(begun);
     board.change(d -> begun.press(d, at));
     e.consume();
@@ -116,8 +119,10 @@ final class PlanHand {
     }
   }
 
-  /** Puts down what is being dragged, where it is. */
-  void drop() {
+  /** Puts down what is being dragged, where it is; whether anything was. */
+  boolean drop() {
+    boolean was = gesture.isPresent();
     gesture = Optional.empty();
+    return was;
   }
 }

@@ -1,13 +1,16 @@
 package org.jointwright.designer.pane;
 
+import java.util.function.Predicate;
 import javafx.scene.input.KeyEvent;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.facts.TakeOut;
-import org.jointwright.designer.hand.Nudge;
+import org.jointwright.designer.hand.Arrows;
+import org.jointwright.designer.hand.Walk;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.SetDown;
 import org.jointwright.designer.state.Step;
 import org.jointwright.shape.Point;
 
@@ -18,8 +21,15 @@ final class PlanKeys {
 
   private final Board board;
   private final PlanHand hand;
+  private final Predicate<String> toFacts;
 
-  PlanKeys(Board board, PlanPane paper, PlanHand hand) {
+  /**
+   * The keys of the paper.
+   *
+   * @param toFacts begins to type the first fact anew, or says that there is none
+   */
+  PlanKeys(Board board, PlanPane paper, PlanHand hand, Predicate<String> toFacts) {
+    this.toFacts = toFacts;
     this.board = board;
     this.hand = hand;
     paper.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -39,6 +49,14 @@ final class PlanKeys {
         || c.charAt(0) == 127) {
       return;
     }
+    if (isMarkTyped(c)) {
+      hand.drop();
+      board.change(Desk::letGo);
+      if (toFacts.test(c)) {
+        e.consume();
+      }
+      return;
+    }
     String before = sentence();
     boolean begins = before.isEmpty();
     if ((begins && !mayBegin(c)) || before.length() >= LONGEST) {
@@ -46,6 +64,15 @@ final class PlanKeys {
     }
     board.change(d -> Drafting.type(d, before + c));
     e.consume();
+  }
+
+  /** A digit typed while a joint is picked, or under the hand, is its mark. */
+  private boolean isMarkTyped(String c) {
+    Desk desk = board.desk();
+    return Character.isDigit(c.charAt(0))
+        && desk.draft().isEmpty()
+        && desk.sight().step() == Step.JOINTS
+        && desk.picked() instanceof Pick.AtJoint;
   }
 
   /** A digit begins a sentence at the outline; letters only while an edge is drawn. */
@@ -61,10 +88,7 @@ final class PlanKeys {
   private void pressed(KeyEvent e) {
     switch (e.getCode()) {
       case ENTER -> {
-        board.change(
-            d ->
-                Drafting.enter(
-                    d, LiveMarks.said(d, board.vocabulary()), board.say("window.slab.name")));
+        board.change(this::entered);
         e.consume();
       }
       case BACK_SPACE -> {
@@ -79,6 +103,8 @@ final class PlanKeys {
         board.change(d -> TakeOut.picked(d, board.words()));
         e.consume();
       }
+      case PAGE_DOWN -> walk(e, true);
+      case PAGE_UP -> walk(e, false);
       case LEFT -> nudge(e, new Point(-1, 0));
       case RIGHT -> nudge(e, new Point(1, 0));
       case UP -> nudge(e, new Point(0, 1));
@@ -87,10 +113,29 @@ final class PlanKeys {
     }
   }
 
-  /** With Shift a foot, or a tenth of a metre, at once. */
+  private Desk entered(Desk d) {
+    String name = board.say("window.slab.name");
+    if (d.hand().shape().isPresent()) {
+      return SetDown.place(d, name);
+    }
+    boolean isBlank = d.plan().slabs().isEmpty();
+    return d.draft().isEmpty() && !isBlank
+        ? Walk.entered(d)
+        : Drafting.enter(d, LiveMarks.said(d, board.vocabulary()), name);
+  }
+
+  private void walk(KeyEvent e, boolean forward) {
+    board.change(d -> Walk.on(d, forward));
+    e.consume();
+  }
+
+  /** With Shift a foot, or a tenth of a metre, at once; with Alt a sixteenth, or a millimetre. */
   private void nudge(KeyEvent e, Point way) {
-    int steps = e.isShiftDown() ? (board.desk().plan().unit().isMetric() ? 10 : 12) : 1;
-    board.change(d -> Nudge.by(d, way, steps));
+    boolean isMetric = board.desk().plan().unit().isMetric();
+    double many = isMetric ? 10 : 12;
+    double few = isMetric ? 0.1 : 1.0 / 16;
+    double steps = e.isShiftDown() ? many : e.isAltDown() ? few : 1;
+    board.change(d -> Arrows.pressed(d, way, steps));
     e.consume();
   }
 
@@ -104,9 +149,13 @@ final class PlanKeys {
   }
 
   private void escape() {
-    hand.drop();
+    boolean wasDragging = hand.drop();
     board.change(
         d -> {
+          if (wasDragging && d.hand().isMoving()) {
+            // The drag is one step, and is taken back as one.
+            return d.undone();
+          }
           if (d.notice().isPresent()) {
             return d.untold();
           }

@@ -78,6 +78,15 @@ final class RowNode {
     value.requestFocus();
   }
 
+  /** Gives a fact that can be typed the focus, with the beginning of what is typed. */
+  void type(String begun) {
+    if (value instanceof TextField field) {
+      field.requestFocus();
+      field.setText(begun);
+      field.positionCaret(begun.length());
+    }
+  }
+
   /** Shows the fact as it is now; a text that is being typed is left alone. */
   void update(Row now) {
     row = now;

@@ -35,11 +35,14 @@ public final class WindowPane extends BorderPane {
     path = new PathPane(board, theme);
     plan = new PlanPane(board, theme);
     PlanHand hand = new PlanHand(board, plan);
-    new PlanKeys(board, plan, hand);
+    FactsPane facts = new FactsPane(board, job, plan::requestFocus);
+    new PlanKeys(board, plan, hand, facts::type);
+    new PlanMenu(board, plan, job);
     VBox right =
         new VBox(
             16,
-            new FactsPane(board, job, plan::requestFocus),
+            facts,
+            new ThingsPane(board),
             new LayoutsPane(board, theme),
             new FindingsPane(board, theme));
     right.getStyleClass().add("side");

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
@@ -16,19 +17,25 @@ import org.jointwright.shape.Ring;
  * @param placed its vertices so far
  * @param pencil where the pencil stands, once it was seen
  * @param typed the sentence typed so far for the next edge
+ * @param wide how wide a strip it becomes, inches; 0 where it becomes none
  */
-public record Draft(Drawn what, List<Vertex> placed, Optional<Pencil> pencil, String typed) {
+public record Draft(
+    Drawn what, List<Vertex> placed, Optional<Pencil> pencil, String typed, double wide) {
+  /** A walk for two, inches; common practice, no source. */
+  private static final double WALK = 48;
+
   /** Nothing drawn yet. */
   public static final Draft EMPTY = begun(Drawn.SLAB);
 
   /** A slab's outline. */
   public Draft(List<Vertex> placed, Optional<Pencil> pencil, String typed) {
-    this(Drawn.SLAB, placed, pencil, typed);
+    this(Drawn.SLAB, placed, pencil, typed, 0);
   }
 
   /** Nothing drawn yet of what it will be. */
   public static Draft begun(Drawn what) {
-    return new Draft(what, List.of(), Optional.empty(), "");
+    double wide = what == Drawn.STRIP ? WALK : 0;
+    return new Draft(what, List.of(), Optional.empty(), "", wide);
   }
 
   /** Copies the list. */
@@ -63,22 +70,34 @@ public record Draft(Drawn what, List<Vertex> placed, Optional<Pencil> pencil, St
 
   /** Whether an edge back to the first corner would make an outline. */
   public boolean canClose() {
-    return placed.size() >= 3 || (placed.size() == 2 && placed.getFirst().via().isPresent());
+    return !what.isLine()
+        && (placed.size() >= 3 || (placed.size() == 2 && placed.getFirst().via().isPresent()));
   }
 
   /** This draft with the pencil elsewhere. */
   public Draft withPencil(Pencil value) {
-    return new Draft(what, placed, Optional.of(value), typed);
+    return new Draft(what, placed, Optional.of(value), typed, wide);
   }
 
   /** This draft with another sentence. */
   public Draft withTyped(String value) {
-    return new Draft(what, placed, pencil, value);
+    return new Draft(what, placed, pencil, value, wide);
+  }
+
+  /** This draft of a strip so wide, inches. */
+  public Draft withWide(double value) {
+    return new Draft(what, placed, pencil, typed, value);
+  }
+
+  /** The line so far, as the middle of a strip; empty where nothing has a length yet. */
+  public Optional<Path> line() {
+    List<Edge> edges = edges();
+    return edges.isEmpty() ? Optional.empty() : Optional.of(new Path(edges));
   }
 
   /** This draft begun at {@code corner}. */
   public Draft begunAt(Point corner) {
-    return new Draft(what, List.of(Vertex.at(corner)), pencil, typed);
+    return new Draft(what, List.of(Vertex.at(corner)), pencil, typed, wide);
   }
 
   /** This draft with an edge more, which does not close it; the sentence is used up. */
@@ -90,7 +109,7 @@ public record Draft(Drawn what, List<Vertex> placed, Optional<Pencil> pencil, St
       vertices.set(vertices.size() - 1, stroke.vertex());
     }
     vertices.add(Vertex.at(stroke.to()));
-    return new Draft(what, vertices, Optional.empty(), "");
+    return new Draft(what, vertices, Optional.empty(), "", wide);
   }
 
   /** One step back: the sentence first, then the last corner; empty when nothing is left. */
@@ -106,7 +125,7 @@ public record Draft(Drawn what, List<Vertex> placed, Optional<Pencil> pencil, St
       Vertex end = fewer.getLast();
       fewer.set(fewer.size() - 1, Vertex.at(end.at()));
     }
-    return Optional.of(new Draft(what, fewer, pencil, ""));
+    return Optional.of(new Draft(what, fewer, pencil, "", wide));
   }
 
   /** The outline closed by {@code stroke}, counter-clockwise. */

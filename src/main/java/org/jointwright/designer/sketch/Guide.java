@@ -22,6 +22,10 @@ public record Guide(Kind kind, Point from, Point to) {
     IN_LINE,
     /** Half way along a side. */
     HALF_WAY,
+    /** At an even share of the way between two joints, or a joint and a corner. */
+    EVEN,
+    /** At the end of a joint, or on it. */
+    AT_JOINT,
     /** At a corner. */
     CORNER,
     /** On a side. */

@@ -88,7 +88,8 @@ public final class Strokes {
   }
 
   private static Optional<Stroke> closing(Draft draft, Optional<Length> bulge) {
-    boolean can = draft.canClose() || (draft.placed().size() == 2 && bulge.isPresent());
+    boolean canBend = !draft.what().isLine() && draft.placed().size() == 2 && bulge.isPresent();
+    boolean can = draft.canClose() || canBend;
     if (!can) {
       return Optional.empty();
     }

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Guide;
 import org.jointwright.designer.sketch.Pencil;
+import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Vertex;
@@ -21,12 +24,20 @@ import org.jointwright.shape.Point;
  *
  * @param corners the corners that draw it
  * @param sides the sides that draw it
+ * @param evens the even places that draw it
+ * @param joints the joints that draw it
  * @param draft the sides before the pencil
  * @param pixel inches for a pixel
  * @param isMetric whether tidy lengths are metric
  */
 public record Attraction(
-    List<Point> corners, List<Edge> sides, Draft draft, double pixel, boolean isMetric) {
+    List<Point> corners,
+    List<Edge> sides,
+    List<Guide> evens,
+    List<Edge> joints,
+    Draft draft,
+    double pixel,
+    boolean isMetric) {
   private static final double CORNER_REACH = 11;
   private static final double LINE_REACH = 8;
   private static final double SIDE_REACH = 7;
@@ -44,8 +55,32 @@ public record Attraction(
 
   /** What draws a pencil that draws on a plan. */
   public static Attraction drawing(Plan plan, Draft draft, double pixel) {
+    return draft.what() == Drawn.JOINT
+        ? joint(plan, draft, pixel)
+        : new Attraction(
+            cornersOf(plan, Optional.empty()),
+            sidesOf(plan, ""),
+            List.of(),
+            List.of(),
+            draft,
+            pixel,
+            plan.unit().isMetric());
+  }
+
+  /** What draws the end of a joint: corners of box-outs too, other joints, even divisions. */
+  public static Attraction joint(Plan plan, Draft draft, double pixel) {
+    List<Point> corners = new ArrayList<>(cornersOf(plan, Optional.empty()));
+    List<Edge> joints = new ArrayList<>();
+    List<Edge> rims = new ArrayList<>();
+    for (Slab s : plan.slabs()) {
+      s.boxOuts().forEach(b -> b.outline().vertices().forEach(v -> corners.add(v.at())));
+      s.joints().stream()
+          .filter(j -> j.kind() != JointKind.ISOLATION)
+          .forEach(j -> joints.addAll(j.path().edges()));
+      JointRun.rims(s).forEach(rims::add);
+    }
     return new Attraction(
-        cornersOf(plan, Optional.empty()), sidesOf(plan, ""), draft, pixel, plan.unit().isMetric());
+        corners, rims, EvenMarks.of(plan), joints, draft, pixel, plan.unit().isMetric());
   }
 
   /** What draws a corner that is dragged: the sides at it, and all that is not its own. */
@@ -57,6 +92,8 @@ public record Attraction(
     return new Attraction(
         cornersOf(plan, Optional.of(corner)),
         sidesOf(plan, corner.slab()),
+        List.of(),
+        List.of(),
         new Draft(List.of(before, last), Optional.empty(), ""),
         pixel,
         plan.unit().isMetric());
@@ -65,15 +102,19 @@ public record Attraction(
   /** Where the pencil comes to stand for a hand at {@code raw}. */
   public Pencil at(Point raw) {
     return corner(raw)
+        .or(() -> jointEnd(raw))
+        .or(() -> even(raw))
         .or(() -> halfWay(raw))
         .or(() -> strings(raw))
         .or(() -> side(raw))
+        .or(() -> onJoint(raw))
         .orElseGet(() -> Pencil.free(tidy(raw)));
   }
 
   private Optional<Pencil> corner(Point raw) {
     double reach = CORNER_REACH * pixel;
-    Optional<Point> first = draft.first().filter(f -> draft.placed().size() >= 2);
+    Optional<Point> first =
+        draft.first().filter(f -> draft.placed().size() >= 2 && !draft.what().isLine());
     if (first.isPresent() && first.get().distance(raw) <= reach) {
       Point f = first.get();
       return Optional.of(new Pencil(f, List.of(new Guide(Guide.Kind.FIRST_CORNER, f, f))));
@@ -82,6 +123,32 @@ public record Attraction(
         .filter(c -> c.distance(raw) <= reach)
         .min(Comparator.comparingDouble(c -> c.distance(raw)))
         .map(c -> new Pencil(c, List.of(new Guide(Guide.Kind.CORNER, c, c))));
+  }
+
+  private Optional<Pencil> jointEnd(Point raw) {
+    return joints.stream()
+        .flatMap(e -> Stream.of(e.start(), e.end()))
+        .filter(p -> p.distance(raw) <= CORNER_REACH * pixel)
+        .min(Comparator.comparingDouble(p -> p.distance(raw)))
+        .map(Attraction::atJoint);
+  }
+
+  private Optional<Pencil> onJoint(Point raw) {
+    return joints.stream()
+        .filter(e -> e.distance(raw) <= SIDE_REACH * pixel)
+        .findFirst()
+        .map(e -> atJoint(e.at(e.nearest(raw))));
+  }
+
+  private static Pencil atJoint(Point p) {
+    return new Pencil(p, List.of(new Guide(Guide.Kind.AT_JOINT, p, p)));
+  }
+
+  private Optional<Pencil> even(Point raw) {
+    return evens.stream()
+        .filter(g -> g.to().distance(raw) <= LINE_REACH * pixel)
+        .min(Comparator.comparingDouble(g -> g.to().distance(raw)))
+        .map(g -> new Pencil(g.to(), List.of(g)));
   }
 
   private Optional<Pencil> halfWay(Point raw) {

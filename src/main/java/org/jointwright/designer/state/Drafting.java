@@ -14,6 +14,9 @@ import org.jointwright.shape.Point;
 
 /** Drawing an outline, by hand and by typing. */
 public final class Drafting {
+  /** A hand so near to the last corner points at it; pixels. */
+  private static final double AT_LAST = 6;
+
   private Drafting() {}
 
   /** A desk on which a slab is begun. */
@@ -23,10 +26,10 @@ public final class Drafting {
 
   /** A desk on which something is begun; what belongs to slabs only where there is one. */
   public static Desk begin(Desk desk, Drawn what) {
-    if (what != Drawn.SLAB && desk.plan().slabs().isEmpty()) {
+    if (what != Drawn.SLAB && what != Drawn.STRIP && desk.plan().slabs().isEmpty()) {
       return desk.told(Notice.trouble("window.notice.slabFirst", List.of()));
     }
-    return desk.withStep(Step.OUTLINE)
+    return desk.withStep(what == Drawn.JOINT ? Step.JOINTS : Step.OUTLINE)
         .picking(Pick.NOTHING)
         .withHand(InHand.drawing(Draft.begun(what)));
   }
@@ -35,6 +38,18 @@ public final class Drafting {
   public static Desk lead(Desk desk, Pointer pointer) {
     return desk.draft()
         .map(d -> desk.withHand(InHand.drawing(d.withPencil(pencil(desk, d, pointer)))))
+        .orElse(desk);
+  }
+
+  /** The pencil pushed by so many inches, as by the arrow keys; nothing draws it then. */
+  public static Desk push(Desk desk, Point by) {
+    return desk.draft()
+        .map(
+            d -> {
+              Point from = d.pencil().map(Pencil::at).or(d::last).orElseGet(() -> start(desk, d));
+              return inSight(
+                  desk.withHand(InHand.drawing(d.withPencil(Pencil.free(from.plus(by))))));
+            })
         .orElse(desk);
   }
 
@@ -49,10 +64,19 @@ public final class Drafting {
   public static Desk click(Desk desk, Pointer pointer, String name) {
     Draft draft = desk.draft().orElse(Draft.EMPTY);
     Draft led = draft.withPencil(pencil(desk, draft, pointer)).withTyped("");
+    if (led.line().isPresent() && led.what() == Drawn.STRIP && isAtLast(desk, led, pointer)) {
+      return Finished.strip(desk, led, name);
+    }
     if (led.last().isEmpty()) {
       return desk.withHand(InHand.drawing(led.begunAt(led.pencil().orElseThrow().at())));
     }
     return Strokes.byPencil(led).map(s -> placed(desk, led, s, name)).orElse(desk);
+  }
+
+  /** Whether a hand points at the corner set down last: a second click there ends a line. */
+  private static boolean isAtLast(Desk desk, Draft draft, Pointer pointer) {
+    Point last = desk.viewport().toPaper(draft.last().orElseThrow());
+    return last.distance(pointer.paper()) <= AT_LAST;
   }
 
   /** A sentence typed on. */
@@ -65,6 +89,10 @@ public final class Drafting {
   /** What was typed is placed, if it says an edge; else nothing changes. */
   public static Desk enter(Desk desk, Said said, String name) {
     Draft draft = desk.draft().orElse(Draft.EMPTY);
+    boolean ends = said instanceof Said.Silent || said instanceof Said.Close;
+    if (ends && draft.what() == Drawn.STRIP && draft.line().isPresent()) {
+      return Finished.strip(desk, draft, name);
+    }
     if (said instanceof Said.Silent && draft.last().isPresent() && draft.canClose()) {
       return desk;
     }
@@ -81,7 +109,8 @@ public final class Drafting {
         .orElse(new Point(0, 0));
   }
 
-  private static Point beside(Box box) {
+  /** A place clear of what is drawn. */
+  static Point beside(Box box) {
     double clear = 48;
     return new Point(box.maxX() + clear, box.minY());
   }

@@ -4,12 +4,25 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
 
 /** How far what is drawn reaches. */
 public final class Extent {
   private Extent() {}
 
-  /** The box round the slabs and the outline being drawn; empty on blank paper. */
+  /** The desk with all of the plan in sight, where it was kept so and has gone out of it. */
+  public static Desk inSight(Desk desk) {
+    boolean isOut =
+        of(desk)
+            .filter(
+                b ->
+                    !desk.viewport().clear().holds(new Point(b.minX(), b.minY()))
+                        || !desk.viewport().clear().holds(new Point(b.maxX(), b.maxY())))
+            .isPresent();
+    return desk.sight().isFitted() && isOut ? desk.fitted() : desk;
+  }
+
+  /** The box round the slabs and what is being drawn or set down; empty on blank paper. */
   public static Optional<Box> of(Desk desk) {
     Stream<Box> slabs = desk.plan().slabs().stream().map(s -> s.outline().ring().box());
     Stream<Box> drawn =
@@ -17,6 +30,10 @@ public final class Extent {
             .flatMap(d -> d.placed().stream())
             .map(Vertex::at)
             .map(p -> Box.of(p, p));
-    return Stream.concat(slabs, drawn).reduce(Box::with);
+    Stream<Box> held =
+        desk.hand().shape().stream()
+            .flatMap(h -> h.shape().at(h.pencil().at()).stream())
+            .map(o -> o.ring().box());
+    return Stream.of(slabs, drawn, held).flatMap(s -> s).reduce(Box::with);
   }
 }

@@ -3,19 +3,27 @@ package org.jointwright.designer.state;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.ready.Strip;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.GivenJoint;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Sizes;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.GivenEdit;
+import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.SplitEdit;
 import org.jointwright.plan.edit.ZoneEdit;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
@@ -24,13 +32,18 @@ final class Finished {
   /** An end this near to a slab's edge stands on it, inches: the rules' tolerance on lengths. */
   private static final double ON_EDGE = 0.5;
 
+  /** A strip as wide as this is for cars, inches; common practice, no source. */
+  private static final double FOR_CARS = 96;
+
   private Finished() {}
 
   /** Whether {@code stroke} is the last one of the draft. */
   static boolean is(Draft draft, Stroke stroke) {
     return switch (draft.what()) {
       case SLAB, ZONE -> stroke.closes();
-      case OLD_JOINT -> true;
+      case OLD_JOINT, SPLIT, JOINT -> true;
+      // It may always go on; only the hand says that it is done.
+      case STRIP -> false;
     };
   }
 
@@ -41,10 +54,25 @@ final class Finished {
    */
   static Desk with(Desk desk, Draft draft, Stroke stroke, String name) {
     return switch (draft.what()) {
-      case SLAB -> closed(desk, draft, stroke, o -> slab(desk, o, name));
+      case SLAB -> closed(desk, draft, stroke, o -> slab(desk, o, name, Use.CAR));
       case ZONE -> closed(desk, draft, stroke, o -> zone(desk, o));
       case OLD_JOINT -> oldJoint(desk, stroke);
+      case STRIP -> strip(desk, draft, name);
+      case SPLIT -> split(desk, stroke);
+      case JOINT -> joint(desk, stroke);
     };
+  }
+
+  /** The desk with a slab along the line drawn, or told why there is none. */
+  static Desk strip(Desk desk, Draft draft, String name) {
+    Optional<Outline> outline = draft.line().flatMap(l -> Strip.round(l, draft.wide()));
+    return outline
+        .map(o -> sound(desk, o, "window.notice.folds", x -> slab(desk, x, name, use(draft))))
+        .orElseGet(() -> desk.told(Notice.trouble("window.notice.folds", List.of())));
+  }
+
+  private static Use use(Draft strip) {
+    return strip.wide() < FOR_CARS ? Use.FOOT : Use.CAR;
   }
 
   private interface Closing {
@@ -52,19 +80,33 @@ final class Finished {
   }
 
   private static Desk closed(Desk desk, Draft draft, Stroke stroke, Closing closing) {
-    Outline outline = draft.closed(stroke);
+    return sound(desk, draft.closed(stroke), "window.notice.crossing", closing);
+  }
+
+  /** What is made of an outline, or the desk told why there is none, by the key given. */
+  private static Desk sound(Desk desk, Outline outline, String trouble, Closing closing) {
     if (Sizes.isTooLarge(outline.ring())) {
       return desk.told(tooLarge());
     }
     if (!Soundness.isSound(outline)) {
-      return desk.told(Notice.trouble("window.notice.crossing", List.of()));
+      return desk.told(Notice.trouble(trouble, List.of()));
     }
     return closing.with(outline);
   }
 
-  private static Desk slab(Desk desk, Outline outline, String name) {
+  /** The desk with a ready shape set down where it stands, or told why it is none. */
+  static Desk shape(Desk desk, Hold.HeldShape held, String name) {
+    Use use = held.shape().kind().use();
+    return held.shape()
+        .at(held.pencil().at())
+        .map(o -> sound(desk, o, "window.notice.noShape", x -> slab(desk, x, name, use)))
+        .orElseGet(() -> desk.told(Notice.trouble("window.notice.noShape", List.of())));
+  }
+
+  private static Desk slab(Desk desk, Outline outline, String name, Use use) {
     String id = freeName(desk.plan(), name);
-    Desk closed = desk.letGo().edited(new SlabEdit.Add(Slab.of(id, outline)));
+    Slab slab = Slab.of(id, outline).withUse(use);
+    Desk closed = desk.letGo().edited(new SlabEdit.Add(slab));
     return closed.picking(new Pick.WholeSlab(id)).fitted();
   }
 
@@ -101,6 +143,40 @@ final class Finished {
     return desk.letGo()
         .edited(new GivenEdit.Add(GivenJoint.of(path)))
         .picking(new Pick.AtGiven(number));
+  }
+
+  /** The slab that the line runs through parted where the line, run on, meets its outline. */
+  private static Desk split(Desk desk, Stroke stroke) {
+    Optional<Desk> parted =
+        Across.of(desk.plan(), stroke.edge().start(), stroke.edge().end())
+            .filter(a -> a.isFree(desk.plan()))
+            .map(a -> desk.letGo().edited(new SplitEdit.Split(a.slab(), a.from(), a.to())))
+            .filter(d -> d.plan().slabs().stream().allMatch(s -> Soundness.isSlab(s)));
+    return parted
+        .map(d -> d.picking(new Pick.WholeSlab(made(d.plan(), desk.plan()))))
+        .orElseGet(() -> desk.told(Notice.trouble("window.notice.notAcross", List.of())));
+  }
+
+  private static Desk joint(Desk desk, Stroke stroke) {
+    Edge edge = stroke.edge();
+    return JointRun.between(desk.plan(), edge.start(), edge.end())
+        .map(
+            found -> {
+              Joint joint = Joint.of("J1", JointKind.CONTRACTION, found.path(), Purpose.SPACING);
+              Desk added = desk.letGo().edited(new JointEdit.Add(found.slab(), joint));
+              Slab slab = added.plan().slab(found.slab()).orElseThrow();
+              String id = slab.joints().getLast().id();
+              return added.picking(new Pick.AtJoint(found.slab(), id));
+            })
+        .orElseGet(() -> desk.told(Notice.trouble("window.notice.noJoint", List.of())));
+  }
+
+  private static String made(Plan after, Plan before) {
+    return after.slabs().stream()
+        .map(Slab::id)
+        .filter(id -> before.slab(id).isEmpty())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static boolean meetsAnEdge(Plan plan, Point end) {

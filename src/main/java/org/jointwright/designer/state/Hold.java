@@ -1,8 +1,12 @@
 package org.jointwright.designer.state;
 
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.ready.ReadyShape;
 import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
@@ -40,4 +44,40 @@ public sealed interface Hold {
 
   /** A fixed object. */
   record HeldFixed(String id) implements Hold {}
+
+  /**
+   * Whole things that are moved about.
+   *
+   * @param things which ones
+   * @param moved how far they have come, inches
+   * @param pencil the corner that stands at one of another slab, where one does
+   */
+  record HeldThings(List<Thing> things, Point moved, Optional<Pencil> pencil) implements Hold {
+    /** Copies the list. */
+    public HeldThings {
+      things = List.copyOf(things);
+    }
+  }
+
+  /** A side that is pushed out or in. */
+  record HeldSide(Ref edge) implements Hold {}
+
+  /** A side that is bent. */
+  record HeldBow(Ref edge) implements Hold {}
+
+  /**
+   * An area in which all is picked.
+   *
+   * @param from the corner where the hand pressed
+   * @param to where the hand is
+   */
+  record HeldArea(Point from, Point to) implements Hold {}
+
+  /**
+   * A ready shape that is not set down yet.
+   *
+   * @param shape the shape
+   * @param pencil where its first corner stands, and what drew it there
+   */
+  record HeldShape(ReadyShape shape, Pencil pencil) implements Hold {}
 }

@@ -18,6 +18,17 @@ public record InHand(Optional<Draft> draft, Optional<Hold> hold) {
     return new InHand(Optional.of(draft), Optional.empty());
   }
 
+  /** Whether something of the plan moves under the hand. */
+  public boolean isMoving() {
+    return hold.filter(h -> !(h instanceof Hold.HeldShape || h instanceof Hold.HeldArea))
+        .isPresent();
+  }
+
+  /** The ready shape that waits to be set down. */
+  public Optional<Hold.HeldShape> shape() {
+    return hold.filter(Hold.HeldShape.class::isInstance).map(Hold.HeldShape.class::cast);
+  }
+
   /** Dragging. */
   public static InHand holding(Hold hold) {
     return new InHand(Optional.empty(), Optional.of(hold));

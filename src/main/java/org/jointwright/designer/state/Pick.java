@@ -1,6 +1,8 @@
 package org.jointwright.designer.state;
 
+import java.util.List;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.Thing;
 
 /** What is picked on the plan, or lies under the pointer. */
 public sealed interface Pick {
@@ -33,6 +35,14 @@ public sealed interface Pick {
 
   /** A joint that is there already beside the slabs, by its number in the plan. */
   record AtGiven(int joint) implements Pick {}
+
+  /** Several whole things, two at least. */
+  record Several(List<Thing> things) implements Pick {
+    /** Copies the list. */
+    public Several {
+      things = List.copyOf(things);
+    }
+  }
 
   /** Nothing is picked. */
   Pick NOTHING = new Nothing();

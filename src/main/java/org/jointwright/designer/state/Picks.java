@@ -9,6 +9,7 @@ import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
@@ -42,6 +43,7 @@ public final class Picks {
               ? z
               : Pick.NOTHING;
       case Pick.AtGiven g -> g.joint() < plan.given().size() ? g : Pick.NOTHING;
+      case Pick.Several s -> Things.pick(s.things().stream().filter(t -> t.isIn(plan)).toList());
       case Pick.AtJoint j ->
           joint(before, j).flatMap(was -> same(plan, j.slab(), was)).orElse(Pick.NOTHING);
     };
@@ -68,6 +70,7 @@ public final class Picks {
           case Pick.AtFeature f -> Optional.of(f.edge().slab());
           case Pick.AtZone z -> Optional.of(z.slab());
           case Pick.AtGiven g -> Optional.empty();
+          case Pick.Several s -> Optional.empty();
         };
     return switch (step) {
       case OUTLINE -> pick instanceof Pick.AtJoint ? Pick.NOTHING : pick;
@@ -117,16 +120,31 @@ public final class Picks {
         .map(o -> o.ring().edges().get(ref.index()));
   }
 
-  /** What is marked on a side. */
-  public static Optional<Feature> feature(Plan plan, Pick.AtFeature pick) {
-    Ref ref = pick.edge();
+  /** What is known of the edge that leaves a vertex. */
+  public static Optional<EdgeSetting> setting(Plan plan, Ref ref) {
     return edge(plan, ref)
         .flatMap(e -> plan.slab(ref.slab()))
         .map(
             s ->
                 ref.ring() == Ref.OUTLINE
                     ? s.edge(ref.index())
-                    : s.openings().get(ref.ring()).edge(ref.index()))
+                    : s.openings().get(ref.ring()).edge(ref.index()));
+  }
+
+  /** A point that stands for what is picked: a corner, or the middle; empty where it is gone. */
+  public static Optional<Point> place(Plan plan, Pick pick) {
+    return switch (pick) {
+      case Pick.AtCorner c -> vertex(plan, c.corner());
+      case Pick.AtEdge e -> edge(plan, e.edge()).map(x -> x.at(0.5));
+      case Pick.AtJoint j -> joint(plan, j).map(x -> x.path().edges().getFirst().at(0.5));
+      case Pick.AtFeature f -> along(plan, f).map(x -> x.at(0.5));
+      default -> Things.box(plan, Things.of(pick)).map(Box::centre);
+    };
+  }
+
+  /** What is marked on a side. */
+  public static Optional<Feature> feature(Plan plan, Pick.AtFeature pick) {
+    return setting(plan, pick.edge())
         .map(EdgeSetting::features)
         .filter(all -> pick.feature() < all.size())
         .map(all -> all.get(pick.feature()));

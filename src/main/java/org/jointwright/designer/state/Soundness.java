@@ -32,6 +32,11 @@ public final class Soundness {
     return found.isPresent() && holds(found.get());
   }
 
+  /** The same of a slab that stands in no plan yet. */
+  static boolean isSlab(Slab slab) {
+    return holds(slab);
+  }
+
   private static boolean holds(Slab slab) {
     Ring outer = slab.outline().ring();
     List<Ring> openings = slab.openings().stream().map(o -> o.outline().ring()).toList();

@@ -6,13 +6,16 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -220,6 +223,7 @@ final class Rig implements AutoCloseable {
         case ' ' -> key(KeyCode.SPACE);
         case '\'' -> key(KeyCode.QUOTE);
         case '.' -> key(KeyCode.PERIOD);
+        case '-' -> key(KeyCode.MINUS);
         case '/' -> key(KeyCode.SLASH);
         default -> key(KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c))));
       }
@@ -233,6 +237,40 @@ final class Rig implements AutoCloseable {
       type(side).key(KeyCode.ENTER);
     }
     return type("close").key(KeyCode.ENTER).laid();
+  }
+
+  /** Opens the menu of what lies at a point, by the right button, and takes one of its items. */
+  Rig choose(String item, Point at) {
+    move(at);
+    act(() -> robot.mousePress(MouseButton.SECONDARY));
+    act(() -> robot.mouseRelease(MouseButton.SECONDARY));
+    assertThat(menu()).contains(item);
+    act(
+        () ->
+            open()
+                .flatMap(m -> m.getItems().stream())
+                .filter(i -> item.equals(i.getId()))
+                .findFirst()
+                .orElseThrow()
+                .fire());
+    act(() -> open().toList().forEach(javafx.stage.Window::hide));
+    return this;
+  }
+
+  /** The names of the items of the menu that is open. */
+  List<String> menu() {
+    return get(
+        () ->
+            open()
+                .flatMap(m -> m.getItems().stream())
+                .map(javafx.scene.control.MenuItem::getId)
+                .toList());
+  }
+
+  private static Stream<ContextMenu> open() {
+    return List.copyOf(javafx.stage.Window.getWindows()).stream()
+        .filter(ContextMenu.class::isInstance)
+        .map(ContextMenu.class::cast);
   }
 
   Rig clickOn(String id) {

@@ -1,0 +1,119 @@
+package org.jointwright.designer.hand;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jointwright.designer.sketch.Drawn;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Drafting;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Step;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Feature;
+import org.jointwright.plan.FeatureKind;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.junit.jupiter.api.Test;
+
+/** Going about the plan, and moving what is picked, by keys alone. */
+class WalkTest {
+  private static final Point UP = new Point(0, 1);
+  private static final Point RIGHT = new Point(1, 0);
+
+  private static Point p(double x, double y) {
+    return new Point(x, y);
+  }
+
+  private static final Plan PLAN =
+      Plan.EMPTY.withSlabs(
+          List.of(
+              Slab.of("drive", Outline.of(List.of(p(0, 0), p(240, 0), p(240, 360), p(0, 360))))
+                  .withEdges(
+                      Map.of(
+                          0,
+                          EdgeSetting.OPEN.withFeatures(
+                              List.of(Feature.of(FeatureKind.DOOR, 24, 60)))))
+                  .withLaid(
+                      List.of(
+                          Joint.of(
+                              "J1",
+                              JointKind.CONTRACTION,
+                              Path.straight(p(0, 120), p(240, 120)),
+                              Purpose.SPACING)),
+                      List.of())));
+
+  private static final Desk DESK = Desk.begun(PLAN).fitted();
+
+  @Test
+  void roundAndRoundEveryThingIsComeTo() {
+    List<Pick> seen = new ArrayList<>();
+    Desk desk = Walk.on(DESK, true);
+    while (!seen.contains(desk.picked())) {
+      seen.add(desk.picked());
+      desk = Walk.on(desk, true);
+    }
+    assertThat(seen)
+        .hasSize(10)
+        .startsWith(new Pick.WholeSlab("drive"), new Pick.AtCorner(Ref.outline("drive", 0)))
+        .contains(new Pick.AtEdge(Ref.outline("drive", 3)))
+        .contains(new Pick.AtFeature(Ref.outline("drive", 0), 0));
+    assertThat(desk.picked()).isEqualTo(seen.getFirst());
+    assertThat(Walk.on(desk, false).picked()).isEqualTo(seen.getLast());
+  }
+
+  @Test
+  void amongTheJointsItGoesFromJointToJoint() {
+    Desk joints = DESK.withStep(Step.JOINTS);
+    assertThat(Walk.on(joints, false).picked()).isEqualTo(new Pick.AtJoint("drive", "J1"));
+  }
+
+  @Test
+  void arrowsPointAtWhatLiesThatWayAndEnterPicksIt() {
+    Desk pointing = Arrows.pressed(DESK, RIGHT, 1);
+    assertThat(pointing.sight().pointed()).isEqualTo(new Pick.AtEdge(Ref.outline("drive", 1)));
+    Desk corner = Arrows.pressed(pointing, UP, 1);
+    assertThat(corner.sight().pointed()).isEqualTo(new Pick.AtCorner(Ref.outline("drive", 2)));
+    assertThat(corner.picked()).isEqualTo(Pick.NOTHING);
+    Desk picked = Walk.entered(corner);
+    assertThat(picked.picked()).isEqualTo(new Pick.AtCorner(Ref.outline("drive", 2)));
+    Desk moved = Arrows.pressed(Arrows.pressed(picked, RIGHT, 12), RIGHT, 12);
+    assertThat(moved.plan().slabs().getFirst().outline().vertices().get(2).at())
+        .isEqualTo(p(264, 360));
+    assertThat(moved.undone().plan()).as("one step").isEqualTo(PLAN);
+    Desk dropped = Walk.entered(moved);
+    assertThat(dropped.picked()).isEqualTo(Pick.NOTHING);
+    assertThat(dropped.sight().pointed()).isEqualTo(picked.picked());
+  }
+
+  @Test
+  void aPickedSideGoesWhereTheArrowPointsAndAMarkAlongItsSide() {
+    Desk side = DESK.picking(new Pick.AtEdge(Ref.outline("drive", 2)));
+    assertThat(Arrows.pressed(side, UP, 1).plan().slabs().getFirst().outline().ring().box().maxY())
+        .isEqualTo(361);
+    assertThat(Arrows.pressed(side, RIGHT, 1).plan()).as("along itself").isEqualTo(PLAN);
+    Desk door = DESK.picking(new Pick.AtFeature(Ref.outline("drive", 0), 0));
+    Desk moved = Arrows.pressed(door, RIGHT, 12);
+    assertThat(moved.plan().slabs().getFirst().edge(0).features())
+        .containsExactly(Feature.of(FeatureKind.DOOR, 36, 72));
+    assertThat(Arrows.pressed(door, RIGHT, 1 / 16.0).plan().slabs().getFirst().edge(0).features())
+        .containsExactly(Feature.of(FeatureKind.DOOR, 24.0625, 60.0625));
+  }
+
+  @Test
+  void arrowsLeadThePencil() {
+    Desk drawing = Drafting.begin(DESK, Drawn.ZONE);
+    Desk led = Arrows.pressed(Arrows.pressed(drawing, RIGHT, 12), UP, 1);
+    Point start = Drafting.start(DESK, drawing.draft().orElseThrow());
+    assertThat(led.draft().orElseThrow().pencil().orElseThrow().at())
+        .isEqualTo(start.plus(p(12, 1)));
+  }
+}

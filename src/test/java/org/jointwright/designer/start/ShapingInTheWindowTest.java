@@ -1,0 +1,176 @@
+package org.jointwright.designer.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import javafx.scene.input.KeyCode;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.Thing;
+import org.jointwright.shape.Arc;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Sides, corners and whole slabs changed in the real window, by mouse and keys. */
+@ExtendWith(NeedsWindow.class)
+class ShapingInTheWindowTest {
+  private Rig rig;
+
+  @BeforeEach
+  void drawASlab() {
+    rig = new Rig(1280, 800).drawn("20'", "30' left", "20' left");
+  }
+
+  @AfterEach
+  void close() {
+    rig.close();
+  }
+
+  private Slab slab() {
+    return rig.plan().slabs().getFirst();
+  }
+
+  private Box box() {
+    return slab().outline().ring().box();
+  }
+
+  private Edge edge(int i) {
+    return slab().outline().ring().edges().get(i);
+  }
+
+  private static Point feet(double x, double y) {
+    return new Point(12 * x, 12 * y);
+  }
+
+  @Test
+  void aSideIsDraggedOutAndEscPutsItBack() {
+    rig.drag(feet(20, 8), feet(20.5, 8), feet(23, 8.5)).laid();
+    assertThat(box().width()).isCloseTo(276, within(1.5));
+    assertThat(rig.text("undo")).contains("move side B–C");
+    double wide = box().width();
+    rig.press(new Point(wide, 100)).move(new Point(wide + 20, 100)).move(new Point(wide + 40, 100));
+    assertThat(box().width()).isGreaterThan(wide + 30);
+    rig.key(KeyCode.ESCAPE).release();
+    assertThat(box().width()).isEqualTo(wide);
+  }
+
+  @Test
+  void aSideIsBentByItsMiddleThenByTypingAndMadeStraight() {
+    rig.click(feet(7, 0)).drag(feet(10, 0), feet(10, -1), feet(10, -3)).laid();
+    assertThat(edge(0)).isInstanceOf(Arc.class);
+    assertThat(rig.text("undo")).contains("bend a side");
+    rig.fill("edge-bulge", "4'").laid();
+    assertThat(edge(0).at(0.5).y()).isCloseTo(-48, within(1e-6));
+    rig.fill("edge-radius", "12'6").laid();
+    assertThat(((Arc) edge(0)).radius()).isCloseTo(150, within(1e-6));
+    rig.fill("edge-radius", "5'");
+    assertThat(rig.text("trouble-edge-radius")).contains("half the span");
+    rig.key(KeyCode.ESCAPE).clickOn("deed-straighten").laid();
+    assertThat(edge(0).turn()).isZero();
+  }
+
+  @Test
+  void aCornerIsRoundedByTypingAndMadeSharpAgain() {
+    rig.click(feet(20, 30)).fill("corner-rounded", "3'").laid();
+    assertThat(((Arc) edge(2)).radius()).isCloseTo(36, within(1e-6));
+    assertThat(rig.text("undo")).contains("round corner C");
+    rig.fill("edge-radius", "5'").laid();
+    assertThat(((Arc) edge(2)).radius()).isCloseTo(60, within(1e-6));
+    rig.clickOn("deed-sharpen").laid();
+    assertThat(slab().outline().vertices()).hasSize(4);
+    assertThat(slab().outline().vertices().get(2).at().distance(feet(20, 30))).isLessThan(1e-6);
+  }
+
+  @Test
+  void aCornersPlaceAndItsSidesAreTyped() {
+    rig.click(feet(20, 30)).fill("corner-right", "22'").fill("corner-up", "31'").laid();
+    assertThat(slab().outline().vertices().get(2).at().distance(feet(22, 31))).isLessThan(1e-6);
+    rig.clickOn("undo").clickOn("undo").laid();
+    rig.click(feet(20, 30)).fill("corner-after", "18'").laid();
+    assertThat(edge(2).length()).isCloseTo(216, within(1e-6));
+  }
+
+  @Test
+  void aSlabIsMovedTurnedMirroredAndCopiedByTypingAndMenu() {
+    rig.click(feet(4, 4)).fill("move-right", "10'").fill("move-up", "-2'").laid();
+    assertThat(box().minX()).isCloseTo(120, within(1e-6));
+    assertThat(box().minY()).isCloseTo(-24, within(1e-6));
+    rig.fill("turn-by", "90").laid();
+    assertThat(box().width()).isCloseTo(360, within(1e-6));
+    assertThat(rig.text("undo")).contains("turn slab 1");
+    rig.choose("here-mirror-sideways", new Point(60, 60)).laid();
+    assertThat(rig.text("undo")).contains("mirror slab 1");
+    rig.choose("here-copy", new Point(60, 60)).laid();
+    assertThat(rig.plan().slabs()).hasSize(2);
+    assertThat(rig.desk().picked()).isEqualTo(new Pick.WholeSlab("slab 2"));
+    rig.key(KeyCode.DELETE).laid();
+    assertThat(rig.plan().slabs()).hasSize(1);
+  }
+
+  @Test
+  void aSlabIsDraggedByItsMiddle() {
+    rig.drag(feet(5, 5), feet(6, 5), feet(8, 6)).laid();
+    assertThat(box().minX()).isCloseTo(36, within(1.5));
+    assertThat(box().minY()).isCloseTo(12, within(1.5));
+    assertThat(rig.text("undo")).contains("move slab 1");
+  }
+
+  @Test
+  void aSlabIsSplitAlongALineAndJoinedAgain() {
+    rig.choose("here-split", feet(5, 5));
+    rig.click(feet(0, 18)).click(feet(20, 18)).laid();
+    assertThat(rig.plan().slabs()).extracting(Slab::id).containsExactly("slab 1", "slab 2");
+    assertThat(slab().outline().ring().area()).isCloseTo(240 * 216, within(1e-6));
+    assertThat(rig.text("undo")).contains("split slab 1");
+    rig.choose("here-join-slab 2", feet(5, 5)).laid();
+    assertThat(rig.plan().slabs()).hasSize(1);
+    assertThat(slab().outline().vertices()).hasSize(4);
+    assertThat(rig.text("undo")).contains("join slab 1 and slab 2");
+  }
+
+  @Test
+  void severalArePickedByAnAreaByShiftAndInTheListAndGoTogether() {
+    rig.choose("here-copy", feet(5, 5)).laid();
+    Box all = rig.plan().slabs().getLast().outline().ring().box();
+    rig.drag(new Point(-30, -30), feet(5, 5), new Point(all.maxX() + 30, all.maxY() + 30));
+    assertThat(rig.desk().picked())
+        .isEqualTo(
+            new Pick.Several(
+                List.of(new Thing.WholeSlab("slab 1"), new Thing.WholeSlab("slab 2"))));
+    rig.fill("move-up", "5'").laid();
+    assertThat(box().minY()).isCloseTo(60, within(1e-6));
+    assertThat(rig.text("undo")).contains("move 2 things");
+    rig.key(KeyCode.ESCAPE);
+    rig.act(() -> rig.designer().pane().plan().requestFocus());
+    rig.key(KeyCode.ESCAPE);
+    assertThat(rig.desk().picked()).isEqualTo(Pick.NOTHING);
+    rig.act(() -> rig.node0("things").requestFocus());
+    rig.key(KeyCode.HOME).key(KeyCode.SHIFT, KeyCode.DOWN);
+    rig.until(() -> rig.designer().board().desk().picked() instanceof Pick.Several);
+    rig.clickOn("deed-take-out").laid();
+    assertThat(rig.plan().slabs()).isEmpty();
+  }
+
+  @Test
+  void theMenuKeyOffersWhatCanBeDoneAndKeysGoRound() {
+    rig.act(() -> rig.designer().pane().plan().requestFocus());
+    rig.key(KeyCode.ESCAPE).key(KeyCode.PAGE_DOWN).key(KeyCode.PAGE_DOWN).key(KeyCode.PAGE_DOWN);
+    assertThat(rig.desk().picked()).isEqualTo(new Pick.AtEdge(Ref.outline("slab 1", 0)));
+    rig.key(KeyCode.DOWN).laid();
+    assertThat(box().height()).as("pushed out by an inch").isEqualTo(361);
+    rig.key(KeyCode.CONTEXT_MENU);
+    assertThat(rig.menu()).contains("here-add-corner", "here-add-feature");
+    rig.key(KeyCode.ENTER).laid();
+    assertThat(slab().outline().vertices()).as("a corner more").hasSize(5);
+    rig.key(KeyCode.ENTER).key(KeyCode.UP);
+    assertThat(rig.desk().picked()).isEqualTo(Pick.NOTHING);
+    assertThat(rig.desk().sight().pointed()).isNotEqualTo(Pick.NOTHING);
+  }
+}
