@@ -2,6 +2,7 @@ package org.jointwright.file;
 
 import org.jointwright.file.json.Json;
 import org.jointwright.measure.Length;
+import org.jointwright.plan.Photo;
 import org.jointwright.plan.Pour;
 import org.jointwright.plan.Sizes;
 
@@ -21,6 +22,8 @@ enum Bounds {
   WIDTH(0.0625, 6, "1/2 in", "12 mm", "file.widthOutOfBounds"),
   /** Where a feature of an edge starts or ends. */
   ALONG_EDGE(0, Sizes.LONGEST, "2 ft", "600 mm", "file.distanceOutOfBounds"),
+  /** Width of the photo beneath. */
+  PHOTO(Photo.NARROWEST, Sizes.LONGEST, "40 ft", "12 m", "file.photoOutOfBounds"),
   /** Width of a strip that is poured at a time: a crew's board, or a machine. */
   STRIP(Pour.NARROWEST.inches(), Pour.WIDEST.inches(), "12 ft", "3.6 m", "file.stripOutOfBounds");
 

@@ -39,6 +39,7 @@ public final class PlanWriter {
       members.put("given", Json.of(plan.given().stream().map(g -> given(g, plan.unit())).toList()));
     }
     putUnlessEmpty(members, "pour", PourFile.members(plan.pour(), plan.unit()));
+    plan.photo().ifPresent(p -> members.put("photo", PhotoFile.json(p, plan.unit())));
     addUnknown(plan.kept(), members);
     return JsonPrinter.pretty(Json.of(members));
   }

@@ -18,6 +18,7 @@ import org.jointwright.measure.LengthUnit;
  * @param fixed the fixed objects; ids differ
  * @param given joints that are there already in concrete beside the slabs
  * @param pour how much is poured at a time
+ * @param photo the photo that lies beneath
  * @param kept what the file said besides
  */
 public record Plan(
@@ -28,6 +29,7 @@ public record Plan(
     List<FixedObject> fixed,
     List<GivenJoint> given,
     Pour pour,
+    Optional<Photo> photo,
     Kept kept) {
   /** A plan with nothing in it yet. */
   public static final Plan EMPTY =
@@ -39,7 +41,21 @@ public record Plan(
           List.of(),
           List.of(),
           Pour.UNLIMITED,
+          Optional.empty(),
           Kept.NOTHING);
+
+  /** A plan without a photo beneath. */
+  public Plan(
+      LengthUnit unit,
+      double north,
+      Job job,
+      List<Slab> slabs,
+      List<FixedObject> fixed,
+      List<GivenJoint> given,
+      Pour pour,
+      Kept kept) {
+    this(unit, north, job, slabs, fixed, given, pour, Optional.empty(), kept);
+  }
 
   /** Copies the lists and refuses two slabs or two fixed objects of one name. */
   public Plan {
@@ -103,26 +119,31 @@ public record Plan(
 
   /** This plan with other slabs. */
   public Plan withSlabs(List<Slab> value) {
-    return new Plan(unit, north, job, value, fixed, given, pour, kept);
+    return new Plan(unit, north, job, value, fixed, given, pour, photo, kept);
   }
 
   /** This plan with other fixed objects. */
   public Plan withFixed(List<FixedObject> value) {
-    return new Plan(unit, north, job, slabs, value, given, pour, kept);
+    return new Plan(unit, north, job, slabs, value, given, pour, photo, kept);
   }
 
   /** This plan with other facts of the job. */
   public Plan withJob(Job value) {
-    return new Plan(unit, north, value, slabs, fixed, given, pour, kept);
+    return new Plan(unit, north, value, slabs, fixed, given, pour, photo, kept);
   }
 
   /** This plan with other joints beside its slabs. */
   public Plan withGiven(List<GivenJoint> value) {
-    return new Plan(unit, north, job, slabs, fixed, value, pour, kept);
+    return new Plan(unit, north, job, slabs, fixed, value, pour, photo, kept);
   }
 
   /** This plan with other limits of a pour. */
   public Plan withPour(Pour value) {
-    return new Plan(unit, north, job, slabs, fixed, given, value, kept);
+    return new Plan(unit, north, job, slabs, fixed, given, value, photo, kept);
+  }
+
+  /** This plan with another photo beneath, or none. */
+  public Plan withPhoto(Optional<Photo> value) {
+    return new Plan(unit, north, job, slabs, fixed, given, pour, value, kept);
   }
 }

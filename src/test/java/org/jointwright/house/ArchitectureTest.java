@@ -25,6 +25,11 @@ class ArchitectureTest {
   }
 
   @Test
+  void pictureKnowsNothingElse() {
+    only("picture").because("what bytes are a picture hangs on no plan and on no toolkit");
+  }
+
+  @Test
   void textKnowsMeasuresOnly() {
     only("text", "measure").because("words are for any part of the program, and know none");
   }
@@ -45,7 +50,7 @@ class ArchitectureTest {
 
   @Test
   void planKnowsShapesOnly() {
-    only("plan", "shape", "measure")
+    only("plan", "picture", "shape", "measure")
         .because("the document outlives every program that reads it and every toolkit");
   }
 
@@ -199,6 +204,7 @@ class ArchitectureTest {
             "survey",
             "joint",
             "plan",
+            "picture",
             "practice",
             "shape",
             "measure")

@@ -19,7 +19,9 @@ public sealed interface Edit
         ThingEdit,
         SplitEdit,
         PourEdit,
+        PhotoEdit,
         JobEdit,
+        BringBack,
         Together,
         Named {
   /** The plan after the change; the one before is left as it is. */
