@@ -1,6 +1,8 @@
 package org.jointwright.app;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jointwright.file.save.SafeSave;
 
@@ -15,5 +17,18 @@ public final class Saving {
    */
   public static void save(Path file, byte[] bytes) throws IOException {
     SafeSave.saveWithBackup(file, bytes);
+  }
+
+  /**
+   * Writes down something that is handy to know next time, in a folder that is made where there is
+   * none. Where it cannot be written it is forgotten: that is no reason to stop anybody’s work.
+   */
+  public static void remember(Path file, String text) {
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      SafeSave.save(file, text.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      // Nothing depends on it.
+    }
   }
 }

@@ -8,6 +8,7 @@ import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Sentence;
 import org.jointwright.designer.sketch.Vocabulary;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.View;
@@ -37,7 +38,7 @@ public final class LiveMarks {
     if (desk.hand().shape().isPresent()) {
       return ReadyMarks.of(desk.hand().shape().get(), view, words);
     }
-    if (isBlank(desk) && desk.sight().step() == Step.OUTLINE) {
+    if (isBlank(desk) && desk.sight().step() == Step.OUTLINE && !isAtPhoto(desk)) {
       return SentenceMarks.invitation(desk, words);
     }
     if (!desk.sight().pointed().equals(desk.picked())) {
@@ -57,6 +58,11 @@ public final class LiveMarks {
   /** What a screen reader is told while a sentence is typed. */
   public static Optional<String> spoken(Desk desk, Words words, Vocabulary vocabulary) {
     return SentenceMarks.spoken(desk, said(desk, vocabulary), words);
+  }
+
+  /** Where the photo is in hand, what to type for a side would only be in the way. */
+  private static boolean isAtPhoto(Desk desk) {
+    return desk.picked() instanceof Pick.AtPhoto || desk.picked() instanceof Pick.Scaling;
   }
 
   private static boolean isBlank(Desk desk) {

@@ -8,6 +8,7 @@ import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.TextAlignment;
 import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Runs;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Box;
@@ -21,6 +22,7 @@ public final class Painter {
   private final GraphicsContext pen;
   private final Theme theme;
   private final Box seen;
+  private double panels = 1;
 
   /** A painter on a context of so many pixels. */
   public Painter(GraphicsContext pen, Theme theme, double width, double height) {
@@ -30,6 +32,11 @@ public final class Painter {
     pen.setFillRule(FillRule.EVEN_ODD);
     pen.setLineJoin(StrokeLineJoin.MITER);
     pen.setTextBaseline(VPos.BASELINE);
+  }
+
+  /** Paints panels as thin as that from here on, so that what lies under them still shows. */
+  public void panels(double strength) {
+    panels = strength;
   }
 
   /** Paints marks from below upwards. */
@@ -81,7 +88,13 @@ public final class Painter {
       trace(ring.edges());
       pen.closePath();
     }
-    pen.fill();
+    if (area.role() == Role.PANEL && panels < 1) {
+      pen.setGlobalAlpha(panels);
+      pen.fill();
+      pen.setGlobalAlpha(1);
+    } else {
+      pen.fill();
+    }
   }
 
   private void trace(List<Edge> edges) {

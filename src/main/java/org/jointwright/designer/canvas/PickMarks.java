@@ -32,6 +32,9 @@ final class PickMarks {
   }
 
   private static List<Mark> of(Plan plan, Pick pick, View view, boolean picked) {
+    if (pick instanceof Pick.Scaling s && s.to().isEmpty()) {
+      return s.from().map(p -> corner(view.on(p), picked)).orElse(List.of());
+    }
     if (pick instanceof Pick.AtCorner c) {
       return Picks.vertex(plan, c.corner()).map(p -> corner(view.on(p), picked)).orElse(List.of());
     }
@@ -68,6 +71,8 @@ final class PickMarks {
           g.joint() < plan.given().size()
               ? Optional.of(plan.given().get(g.joint()).path())
               : Optional.empty();
+      case Pick.AtPhoto p -> plan.photo().map(x -> round(x.ring()));
+      case Pick.Scaling s -> s.from().flatMap(a -> s.to().map(b -> Path.straight(a, b)));
     };
   }
 
@@ -82,6 +87,8 @@ final class PickMarks {
       case Pick.AtJoint j -> true;
       case Pick.AtFeature f -> true;
       case Pick.AtGiven g -> true;
+      case Pick.Scaling s -> true;
+      case Pick.AtPhoto p -> false;
       case Pick.Nothing n -> false;
       case Pick.AtCorner c -> false;
       case Pick.Several s -> false;

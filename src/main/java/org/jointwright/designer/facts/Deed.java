@@ -18,6 +18,9 @@ public record Deed(String id, String label, What what, boolean isQuiet) {
   /** It changes the desk. */
   public record OnDesk(UnaryOperator<Desk> change) implements What {}
 
+  /** It shows the photo beneath, or asks for one. */
+  public record ToPhoto() implements What {}
+
   /** It writes the sheets. */
   public record WriteSheets() implements What {}
 

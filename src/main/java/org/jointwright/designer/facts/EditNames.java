@@ -4,6 +4,7 @@ import org.jointwright.designer.state.Picks;
 import org.jointwright.fix.name.Called;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.BringBack;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.FixedEdit;
@@ -12,6 +13,7 @@ import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.JobEdit;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.plan.edit.Named;
+import org.jointwright.plan.edit.PhotoEdit;
 import org.jointwright.plan.edit.PourEdit;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
@@ -52,17 +54,26 @@ public final class EditNames {
       case ThingEdit things -> things(things, words);
       case SplitEdit.Split split -> words.say("window.did.split", split.slab());
       case SplitEdit.Join join -> words.say("window.did.join", join.slab(), join.other());
+      case PhotoEdit photo -> words.say(photo(photo, before));
       case PourEdit pour -> words.say("window.did.pour");
       case FixedEdit.Add add -> words.say("window.did.addFixed", add.object().id());
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
       case FixedEdit.Move move -> words.say("window.did.move", move.id());
       case JobEdit job -> words.say("window.did.job");
+      case BringBack back -> words.say("window.did.bringBack");
       case Named named -> words.say(named.key(), Called.in(before).in(named.arguments()));
       case Together together ->
           together.edits().isEmpty()
               ? words.say("window.did.change")
               : together(together, before, words);
     };
+  }
+
+  private static String photo(PhotoEdit edit, Plan before) {
+    if (edit.photo().isEmpty()) {
+      return "window.did.removePhoto";
+    }
+    return before.photo().isEmpty() ? "window.did.addPhoto" : "window.did.changePhoto";
   }
 
   private static String together(Together together, Plan before, Words words) {

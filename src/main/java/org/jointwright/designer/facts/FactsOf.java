@@ -37,6 +37,10 @@ public final class FactsOf {
       case Pick.AtFeature f -> new FeatureFacts(desk, f, words).facts().orElse(job);
       case Pick.AtZone z -> new GroundFacts(desk, words).zone(z).orElse(job);
       case Pick.AtGiven g -> new GroundFacts(desk, words).given(g).orElse(job);
+      case Pick.AtPhoto p ->
+          desk.plan().photo().map(x -> new PhotoFacts(desk, x, words).facts()).orElse(job);
+      case Pick.Scaling s ->
+          desk.plan().photo().map(x -> new PhotoFacts(desk, x, words).scaling(s)).orElse(job);
       case Pick.AtOpening o -> new OpeningFacts(desk, o, words).facts().orElse(job);
     };
   }

@@ -41,6 +41,12 @@ record JobFacts(Desk desk, Words words) {
               words.say("window.deed.drawOldJoint"),
               d -> Drafting.begin(d, Drawn.OLD_JOINT)));
     }
+    deeds.add(
+        new Deed(
+            "photo",
+            words.say(
+                desk.plan().photo().isPresent() ? "window.deed.toPhoto" : "window.deed.photo"),
+            new Deed.ToPhoto()));
     List<String> why =
         desk.plan().slabs().isEmpty()
             ? List.of(words.say("window.job.begin"), words.say("window.job.examples"))

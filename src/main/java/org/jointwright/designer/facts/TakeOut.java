@@ -20,6 +20,7 @@ public final class TakeOut {
                 switch (what) {
                   case Deed.OnDesk on -> on.change().apply(desk);
                   case Deed.WriteSheets w -> desk;
+                  case Deed.ToPhoto p -> desk;
                 })
         .orElse(desk);
   }

@@ -28,6 +28,12 @@ public final class Gestures {
     if (desk.hand().shape().isPresent()) {
       return new PlaceShape(name);
     }
+    if (desk.picked() instanceof Pick.Scaling) {
+      return new ScalePhoto();
+    }
+    if (desk.picked() instanceof Pick.AtPhoto && isOnPhoto(desk, pointer)) {
+      return new MovePhoto(pointer);
+    }
     if (desk.draft().isPresent() || isBlank(desk)) {
       return new DrawEdge(name);
     }
@@ -58,12 +64,18 @@ public final class Gestures {
       case Pick.AtFeature f -> MoveFeature.of(desk, f, pointer);
       case Pick.AtZone z -> MoveGround.zone(z, pointer);
       case Pick.AtGiven g -> MoveGround.given(desk, g, pointer);
+      case Pick.AtPhoto p -> new PickUp(p);
+      case Pick.Scaling s -> new PickUp(s);
     };
   }
 
   /** The gesture that pushes the paper about. */
   public static Gesture movePaper(Desk desk, Pointer pointer) {
     return MovePaper.at(desk, pointer);
+  }
+
+  private static boolean isOnPhoto(Desk desk, Pointer pointer) {
+    return desk.plan().photo().filter(p -> p.ring().contains(pointer.plan())).isPresent();
   }
 
   /** On blank paper the first click is the first corner. */

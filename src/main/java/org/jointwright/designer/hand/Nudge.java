@@ -16,6 +16,7 @@ import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.FixedEdit;
 import org.jointwright.plan.edit.JointEdit;
+import org.jointwright.plan.edit.PhotoEdit;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Motion;
@@ -46,7 +47,13 @@ public final class Nudge {
       case Pick.AtZone z -> things(desk, by);
       case Pick.AtGiven g -> things(desk, by);
       case Pick.Several s -> things(desk, by);
+      case Pick.AtPhoto p -> photo(desk, by);
+      case Pick.Scaling s -> desk;
     };
+  }
+
+  private static Desk photo(Desk desk, Point by) {
+    return desk.plan().photo().map(p -> desk.goingOnOnly(PhotoEdit.of(p.movedBy(by)))).orElse(desk);
   }
 
   private static Desk corner(Desk desk, Pick.AtCorner pick, Point by) {

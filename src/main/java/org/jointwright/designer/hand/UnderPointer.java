@@ -55,6 +55,7 @@ public final class UnderPointer {
               .or(u::given)
               .or(u::zone)
               .or(u::slab)
+              .or(u::photo)
               .orElse(Pick.NOTHING);
       case SECTION -> u.slab().orElse(Pick.NOTHING);
       case JOINTS -> u.joint().or(u::slab).orElse(Pick.NOTHING);
@@ -205,6 +206,10 @@ public final class UnderPointer {
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<Pick> photo() {
+    return plan.photo().filter(p -> p.ring().contains(at)).map(p -> new Pick.AtPhoto());
   }
 
   private Optional<Pick> slab() {

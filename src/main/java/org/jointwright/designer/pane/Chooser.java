@@ -8,6 +8,9 @@ public interface Chooser {
   /** A plan file to open. */
   Optional<Path> planToOpen();
 
+  /** A picture to lie beneath the plan. */
+  Optional<Path> photo();
+
   /** Where to keep a plan. */
   Optional<Path> placeForPlan(String suggestedName);
 

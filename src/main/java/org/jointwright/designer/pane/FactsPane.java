@@ -140,6 +140,7 @@ final class FactsPane extends VBox {
   private void act(Deed deed) {
     switch (deed.what()) {
       case Deed.OnDesk on -> board.change(on.change());
+      case Deed.ToPhoto p -> job.photo();
       case Deed.WriteSheets w -> job.sheets();
     }
   }

@@ -6,10 +6,17 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.jointwright.app.work.Work;
+import org.jointwright.designer.settings.RecentFiles;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
+import org.jointwright.designer.state.PhotoLaid;
+import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Step;
+import org.jointwright.designer.state.WorkOnDesk;
 import org.jointwright.plan.Plan;
+import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** What can be done with the job as a whole: begin, open, keep, write the sheets, close. */
@@ -20,6 +27,7 @@ public final class JobWork {
   private final Workshop workshop;
   private final Outside outside;
   private final Chooser chooser;
+  private final RecentFiles recent;
   private final Supplier<LocalTime> clock;
   private final Runnable closing;
 
@@ -35,6 +43,7 @@ public final class JobWork {
     this.workshop = workshop;
     this.outside = places.outside();
     this.chooser = places.chooser();
+    this.recent = places.recent();
     this.clock = clock;
     this.closing = closing;
   }
@@ -44,8 +53,14 @@ public final class JobWork {
    *
    * @param outside the program behind the window
    * @param chooser asks the user
+   * @param recent where they came from lately
    */
-  public record Places(Outside outside, Chooser chooser) {}
+  public record Places(Outside outside, Chooser chooser, RecentFiles recent) {}
+
+  /** The plans that were opened or saved lately, the latest first. */
+  List<Path> recent() {
+    return recent.all();
+  }
 
   /** Begins a new plan, or closes, or opens another; keeps this one first if the user wants. */
   public void next(Notice.Next next) {
@@ -67,9 +82,10 @@ public final class JobWork {
   /** Goes on, whether the plan is kept or not. */
   void proceed(Notice.Next next) {
     board.change(Desk::untold);
-    switch (next) {
+    switch (next.kind()) {
       case BEGIN -> board.change(d -> Desk.blank().onPaperOf(d));
-      case OPEN -> chooser.planToOpen().ifPresent(this::open);
+      case OPEN -> next.file().or(chooser::planToOpen).ifPresent(this::open);
+      case SAMPLE -> sample();
       case CLOSE -> closing.run();
     }
   }
@@ -82,10 +98,18 @@ public final class JobWork {
 
   /** Opens a plan file. */
   public void open(Path file) {
+    open(file, () -> {});
+  }
+
+  /** Opens a plan file, then does {@code then}, whether it could be read or not. */
+  public void open(Path file, Runnable then) {
     Words words = board.words();
     workshop.run(
         () -> outside.open(file, words),
-        opened -> opened(file, opened),
+        opened -> {
+          opened(file, opened);
+          then.run();
+        },
         "window.notice.notOpened",
         String.valueOf(file.getFileName()));
   }
@@ -94,15 +118,85 @@ public final class JobWork {
     String name = String.valueOf(file.getFileName());
     switch (opened) {
       case Outside.Read read -> {
+        recent.add(file);
         board.change(d -> Desk.opened(read.plan(), file).onPaperOf(d));
         if (!read.repairs().isEmpty()) {
           board.change(d -> d.told(Notice.word("window.notice.mended", read.repairs(), name)));
         }
       }
-      case Outside.Refused refused ->
-          board.change(
-              d -> d.told(Notice.trouble("window.notice.refused", refused.problems(), name)));
+      case Outside.Refused refused -> {
+        if (!Files.exists(file)) {
+          recent.forget(file);
+        }
+        board.change(
+            d -> d.told(Notice.trouble("window.notice.refused", refused.problems(), name)));
+      }
     }
+  }
+
+  /** The sample, as a plan that is on no disk of the user's. */
+  private void sample() {
+    Words words = board.words();
+    workshop.run(
+        () -> outside.sample(words),
+        opened ->
+            plan(opened)
+                .ifPresent(
+                    p -> board.change(d -> Desk.begun(p).withStep(Step.JOINTS).onPaperOf(d))),
+        "window.notice.noSample");
+  }
+
+  /** Takes what was dropped on the window: a plan is opened, a picture laid beneath the plan. */
+  public void dropped(Path file, Optional<Point> at) {
+    if (Endings.isPicture(file)) {
+      layPhoto(file, at);
+    } else {
+      next(Notice.Next.opening(file));
+    }
+  }
+
+  /** The photo beneath, or one that the user names where there is none. */
+  public void photo() {
+    if (board.desk().plan().photo().isPresent()) {
+      board.change(d -> d.withStep(Step.OUTLINE).picking(new Pick.AtPhoto()));
+    } else {
+      chooser.photo().ifPresent(f -> layPhoto(f, Optional.empty()));
+    }
+  }
+
+  private void layPhoto(Path file, Optional<Point> at) {
+    String name = String.valueOf(file.getFileName());
+    Words words = board.words();
+    workshop.run(
+        () -> outside.photo(file, words),
+        read -> {
+          read.picture().ifPresent(p -> board.change(d -> PhotoLaid.on(d, name, p, at)));
+          read.trouble()
+              .ifPresent(
+                  t ->
+                      board.change(
+                          d -> d.told(Notice.trouble("window.notice.noPhoto", List.of(t), name))));
+        },
+        "window.notice.noPhoto",
+        name);
+  }
+
+  /** Brings back work that a window left which did not come to its end. */
+  public void bringBack(Work work) {
+    Words words = board.words();
+    workshop.run(
+        () -> work.file().map(f -> outside.open(f, words)).flatMap(JobWork::plan),
+        inFile -> {
+          String key = work.file().isPresent() ? "window.notice.back" : "window.notice.backUnnamed";
+          String name = work.file().map(f -> String.valueOf(f.getFileName())).orElse("");
+          Notice back = Notice.word(key, List.of(), name);
+          board.change(d -> WorkOnDesk.back(work, inFile).onPaperOf(d).told(back));
+        },
+        "window.notice.notBack");
+  }
+
+  private static Optional<Plan> plan(Outside.Opened opened) {
+    return opened instanceof Outside.Read read ? Optional.of(read.plan()) : Optional.empty();
   }
 
   /** Keeps the plan in its file, or asks where. */
@@ -155,6 +249,7 @@ public final class JobWork {
             board.change(
                 d -> d.told(Notice.trouble("window.notice.notKept", List.of(trouble.get()))));
           } else {
+            recent.add(file);
             board.change(d -> d.keptIn(file, plan, clock.get()));
             then.run();
           }

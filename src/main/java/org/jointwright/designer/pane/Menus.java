@@ -43,6 +43,7 @@ final class Menus {
         .addAll(
             item("new", ctrl(KeyCode.N), e -> job.next(Notice.Next.BEGIN)),
             item("open", ctrl(KeyCode.O), e -> job.next(Notice.Next.OPEN)),
+            new RecentMenu(board, job).menu(),
             item("save", ctrl(KeyCode.S), e -> job.save()),
             item("saveAs", ctrlShift(KeyCode.S), e -> job.saveAs()),
             new SeparatorMenuItem(),
@@ -66,6 +67,7 @@ final class Menus {
             item("drawSlab", ctrl(KeyCode.D), e -> board.change(Drafting::begin)),
             item("readyShape", ctrl(KeyCode.R), e -> board.change(SetDown::begin)),
             item("drawStrip", null, e -> draw(Drawn.STRIP)),
+            item("photo", null, e -> job.photo()),
             item("drawZone", null, e -> draw(Drawn.ZONE)),
             item("drawJoint", ctrl(KeyCode.J), e -> draw(Drawn.JOINT)),
             item("drawOldJoint", null, e -> draw(Drawn.OLD_JOINT)),

@@ -93,10 +93,24 @@ final class NoticePane extends StackPane {
             });
     buttons.add(
         button(notice.next().isPresent() ? "stay" : "putAway", () -> board.change(Desk::untold)));
+    speak(notice, (Button) buttons.getFirst());
     HBox row = new HBox(10);
     row.getChildren().addAll(buttons);
     card.getChildren().add(row);
     javafx.application.Platform.runLater(buttons.getFirst()::requestFocus);
+  }
+
+  /** The button that gets the focus reads the notice out, for nothing else would. */
+  private void speak(Notice notice, Button first) {
+    Object[] arguments = notice.arguments().toArray();
+    String title = board.say(notice.key() + ".title", arguments);
+    String lines = String.join(" ", notice.lines());
+    first.setAccessibleText(
+        board.say(
+            "window.notice.spoken",
+            title,
+            (board.say(notice.key(), arguments) + " " + lines).strip(),
+            first.getText()));
   }
 
   private static ScrollPane scrolling(VBox lines) {

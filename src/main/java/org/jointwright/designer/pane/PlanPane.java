@@ -10,10 +10,12 @@ import javafx.scene.shape.Rectangle;
 import org.jointwright.designer.canvas.BrokenPanels;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
+import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.canvas.PlanMarks;
 import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.drawing.Role;
+import org.jointwright.shape.Point;
 
 /**
  * The paper: the plan on one canvas, what is live on another above it, both as large as the pane.
@@ -24,6 +26,7 @@ public final class PlanPane extends Region {
   private final Canvas live = new Canvas();
   private final Board board;
   private final Theme theme;
+  private final PhotoPaint beneath = new PhotoPaint();
   private Optional<Desk> painted = Optional.empty();
   private boolean isStale = true;
 
@@ -35,6 +38,7 @@ public final class PlanPane extends Region {
     setId("plan");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setAccessibleRoleDescription(board.say("window.plan.role"));
     live.setMouseTransparent(true);
     plan.setMouseTransparent(true);
     getChildren().addAll(plan, live);
@@ -54,12 +58,14 @@ public final class PlanPane extends Region {
     }.start();
   }
 
+  /** The point of the plan at a place on the paper. */
+  Point onPlan(double x, double y) {
+    return board.desk().viewport().toPlan(new Point(x, y));
+  }
+
   private void changed() {
     isStale = true;
-    Desk desk = board.desk();
-    setAccessibleText(
-        LiveMarks.spoken(desk, board.words(), board.vocabulary())
-            .orElseGet(() -> board.say("window.plan.spoken", desk.plan().slabs().size())));
+    setAccessibleText(PlanSpoken.of(board.desk(), board));
   }
 
   @Override
@@ -92,6 +98,10 @@ public final class PlanPane extends Region {
       pen.setFill(theme.color(Role.PAPER));
       pen.fillRect(0, 0, plan.getWidth(), plan.getHeight());
       Painter painter = painter(pen);
+      if (desk.plan().photo().isPresent()) {
+        beneath.paint(pen, desk.plan().photo().get(), desk.viewport());
+        painter.panels(PhotoPaint.PANELS);
+      }
       painter.paint(PlanMarks.plan(desk));
       painter.wash(BrokenPanels.of(desk), BrokenPanels.STRENGTH);
       painter.paint(PlanMarks.picked(desk));

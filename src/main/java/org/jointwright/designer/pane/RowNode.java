@@ -92,7 +92,6 @@ final class RowNode {
     row = now;
     isShowing = true;
     label.setText(now.label());
-    value.setAccessibleText(now.label());
     switch (now) {
       case Row.Shown s -> ((Label) value).setText(s.value());
       case Row.Typed t -> {
@@ -105,12 +104,22 @@ final class RowNode {
       case Row.Tick t -> ((CheckBox) value).setSelected(t.isOn());
     }
     isShowing = false;
+    speak();
+  }
+
+  /** What a screen reader reads: a text of its own hides the field's, so it holds both. */
+  private void speak() {
+    value.setAccessibleText(
+        value instanceof TextField field
+            ? board.say("window.row.spoken", row.label(), field.getText())
+            : value instanceof CheckBox ? row.label() : PlanSpoken.row(row, board.words()));
   }
 
   private TextField typed() {
     TextField field = new TextField();
     field.setPrefColumnCount(8);
     field.setOnAction(e -> take(field));
+    field.textProperty().addListener((o, was, is) -> speak());
     field
         .focusedProperty()
         .addListener(

@@ -54,6 +54,7 @@ public final class WindowPane extends BorderPane {
     setLeft(path);
     setCenter(middle(job));
     setRight(side);
+    new Dropping(job, plan).on(this);
     widthProperty().addListener((o, was, is) -> share(is.doubleValue()));
     share(1280);
     board.watch(this::show);
@@ -69,8 +70,10 @@ public final class WindowPane extends BorderPane {
     head.setMouseTransparent(true);
     StackPane.setAlignment(hint, javafx.geometry.Pos.BOTTOM_RIGHT);
     hint.setMouseTransparent(true);
+    FirstSteps first = new FirstSteps(board, job);
+    StackPane.setAlignment(first, javafx.geometry.Pos.BOTTOM_RIGHT);
     StackPane middle =
-        new StackPane(plan, head, hint, new NoticePane(board, job, plan::requestFocus));
+        new StackPane(plan, head, hint, first, new NoticePane(board, job, plan::requestFocus));
     middle.setMinSize(0, 0);
     VBox.setVgrow(middle, Priority.ALWAYS);
     return middle;

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCombination;
 import javafx.stage.Stage;
+import org.jointwright.app.work.WorkPlace;
 import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.facts.HeadFacts;
 import org.jointwright.designer.pane.Board;
@@ -17,6 +20,8 @@ import org.jointwright.designer.pane.Chooser;
 import org.jointwright.designer.pane.JobWork;
 import org.jointwright.designer.pane.WindowPane;
 import org.jointwright.designer.pane.Workshop;
+import org.jointwright.designer.settings.OwnFolder;
+import org.jointwright.designer.settings.RecentFiles;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
@@ -33,19 +38,32 @@ public final class Designer {
   private final JobWork job;
   private final WindowPane pane;
   private final Stage stage;
+  private Optional<SafeKeeping> keeping = Optional.empty();
 
   /** A window that asks {@code outside} and {@code chooser}. */
   Designer(Stage stage, Outside outside, Optional<Chooser> chooser) {
+    this(stage, outside, chooser, RecentFiles.NONE);
+  }
+
+  /** The same window, which remembers what was opened lately. */
+  Designer(Stage stage, Outside outside, Optional<Chooser> chooser, RecentFiles recent) {
     this.stage = stage;
     workshop = new Workshop(board, outside);
     Chooser asking = chooser.orElseGet(() -> new FxChooser(stage, board));
     job =
         new JobWork(
-            board, workshop, new JobWork.Places(outside, asking), LocalTime::now, this::close);
+            board,
+            workshop,
+            new JobWork.Places(outside, asking, recent),
+            LocalTime::now,
+            this::close);
     pane = new WindowPane(board, job, Theme.LIGHT);
     stage.setScene(new Scene(pane, WIDTH, HEIGHT));
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
+    // A menu has room for one key only; half of the world’s programs do again with this one.
+    KeyCombination again = KeyCombination.valueOf("Shortcut+Shift+Z");
+    stage.getScene().getAccelerators().put(again, () -> board.change(Desk::redone));
     board.watch(this::title);
     stage.setOnCloseRequest(
         e -> {
@@ -62,7 +80,13 @@ public final class Designer {
             : board.say("window.titleNotKept", head.job()));
   }
 
+  /** Keeps the work in the window safe in {@code place} from here on. */
+  void keepSafe(WorkPlace place) {
+    keeping = Optional.of(new SafeKeeping(board, place));
+  }
+
   private void close() {
+    keeping.ifPresent(SafeKeeping::close);
     workshop.close();
     stage.close();
   }
@@ -90,6 +114,11 @@ public final class Designer {
     return picture;
   }
 
+  /** What keeps the work safe, where anything does. */
+  Optional<SafeKeeping> keeping() {
+    return keeping;
+  }
+
   /** The work on the job. */
   JobWork job() {
     return job;
@@ -101,13 +130,33 @@ public final class Designer {
    * @throws IllegalStateException when there is no screen to open it on
    */
   public static void open(Optional<Path> plan) {
+    Begin begin = Begin.at(plan);
+    run(
+        d -> {
+          begin.place().ifPresent(d::keepSafe);
+          begin.with(d.board, d.job);
+        });
+  }
+
+  /**
+   * Opens the window, and closes it by itself: without a plan once it is painted, else once the
+   * plan is laid.
+   *
+   * @param shown what is done as soon as the window is painted
+   * @throws IllegalStateException when there is no screen to open it on
+   */
+  public static void glimpse(Optional<Path> plan, Runnable shown) {
+    run(d -> new Glimpse(d.board, plan.map(f -> () -> d.job.open(f)), shown, d::close).begin());
+  }
+
+  private static void run(Consumer<Designer> begin) {
     if (!Display.isThere()) {
       throw noScreen(new UnsupportedOperationException());
     }
     CompletableFuture<Boolean> closed = new CompletableFuture<>();
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     try {
-      Platform.startup(() -> show(plan, closed));
+      Platform.startup(() -> show(begin, closed));
     } catch (UnsupportedOperationException e) {
       // Not to be ended either: what never started waits for its start for ever.
       throw noScreen(e);
@@ -124,15 +173,17 @@ public final class Designer {
     }
   }
 
-  private static void show(Optional<Path> plan, CompletableFuture<Boolean> closed) {
+  private static void show(Consumer<Designer> begin, CompletableFuture<Boolean> closed) {
     try {
       Stage stage = new Stage();
-      Designer designer = new Designer(stage, new Program(), Optional.empty());
+      Designer designer =
+          new Designer(stage, new Program(), Optional.empty(), RecentFiles.ofUser());
+      StagePlace.remember(stage, OwnFolder.path());
       Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> designer.tell(fault));
       stage.setOnHidden(e -> closed.complete(true));
       stage.show();
       designer.pane.plan().requestFocus();
-      plan.ifPresent(designer.job::open);
+      begin.accept(designer);
     } catch (Throwable fault) {
       // Nobody would close a window that never came up; the caller is told instead.
       closed.completeExceptionally(fault);

@@ -25,6 +25,24 @@ final class FxChooser implements Chooser {
   }
 
   @Override
+  public Optional<Path> photo() {
+    FileChooser dialog = new FileChooser();
+    dialog
+        .getExtensionFilters()
+        .add(
+            new FileChooser.ExtensionFilter(
+                board.say("window.file.pictures"),
+                "*.png",
+                "*.jpg",
+                "*.jpeg",
+                "*.PNG",
+                "*.JPG",
+                "*.JPEG"));
+    here().ifPresent(dialog::setInitialDirectory);
+    return chosen(dialog.showOpenDialog(owner));
+  }
+
+  @Override
   public Optional<Path> placeForPlan(String suggestedName) {
     FileChooser dialog = dialog();
     dialog.setInitialFileName(suggestedName);

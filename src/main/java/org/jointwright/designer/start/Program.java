@@ -9,9 +9,12 @@ import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.app.NearestKnown;
+import org.jointwright.app.PictureFiles;
 import org.jointwright.app.PlanFiles;
 import org.jointwright.app.Remedies;
+import org.jointwright.app.Sample;
 import org.jointwright.app.UnprintableException;
+import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.designer.state.Outside;
@@ -22,6 +25,8 @@ import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
 import org.jointwright.joint.Layout;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.picture.Picture;
+import org.jointwright.picture.PictureException;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -34,12 +39,49 @@ final class Program implements Outside {
 
   @Override
   public Opened open(Path file, Words words) {
-    return switch (PlanFiles.open(file)) {
+    return said(PlanFiles.open(file), words);
+  }
+
+  @Override
+  public Opened sample(Words words) {
+    return said(Sample.read(), words);
+  }
+
+  private static Opened said(PlanReading reading, Words words) {
+    return switch (reading) {
       case PlanReading.ReadPlan read ->
           new Read(read.plan(), read.repairs().stream().map(r -> r.say(words)).toList());
       case PlanReading.Refused refused ->
           new Refused(refused.problems().stream().map(r -> r.say(words)).toList());
     };
+  }
+
+  @Override
+  public PhotoRead photo(Path file, Words words) {
+    try {
+      Picture picture = PictureFiles.open(file);
+      // What the header promises the pixels may not keep.
+      return PhotoPaint.image(picture).isPresent()
+          ? new PhotoRead(Optional.of(picture), Optional.empty())
+          : noPhoto(words, PictureException.Why.BROKEN);
+    } catch (PictureException e) {
+      return noPhoto(words, e.why());
+    } catch (IOException e) {
+      return new PhotoRead(
+          Optional.empty(), Optional.of(words.say("window.photo.unread", said(e))));
+    }
+  }
+
+  private static PhotoRead noPhoto(Words words, PictureException.Why why) {
+    String key =
+        switch (why) {
+          case NO_PICTURE -> "window.photo.noPicture";
+          case BROKEN -> "window.photo.broken";
+          case TOO_BIG -> "window.photo.tooBig";
+          case TOO_MANY_PIXELS -> "window.photo.tooManyPixels";
+        };
+    int most = Picture.MOST_BYTES / (1024 * 1024);
+    return new PhotoRead(Optional.empty(), Optional.of(words.say(key, most)));
   }
 
   @Override

@@ -90,7 +90,12 @@ public record Desk(
 
   /** A step forward that leaves the other joints as they stand. */
   public Desk editedOnly(Edit edit) {
-    return changed(papers.history().done(edit), false);
+    return changed(papers.history().done(edit), laying.isLaying());
+  }
+
+  /** The edit goes on where the last one left off, and the joints stay as they stand. */
+  public Desk goingOnOnly(Edit edit) {
+    return changed(papers.history().continued(edit), laying.isLaying());
   }
 
   /** One step back; what was laid then comes back with it. */

@@ -8,6 +8,7 @@ import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
+import org.jointwright.plan.Photo;
 import org.jointwright.plan.Sizes;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
@@ -100,12 +101,13 @@ public final class Drafting {
     return Strokes.of(begun, said).map(s -> placed(desk, begun, s, name)).orElse(desk);
   }
 
-  /** Where a first side that is typed begins: at the pencil, or clear of what is drawn. */
+  /** Where a first side that is typed begins: at the pencil, or clear of the slabs, or on the photo. */
   public static Point start(Desk desk, Draft draft) {
     return draft
         .pencil()
         .map(Pencil::at)
-        .or(() -> Extent.of(desk).map(Drafting::beside))
+        .or(() -> Extent.ofSlabs(desk).map(Drafting::beside))
+        .or(() -> desk.plan().photo().map(Photo::middle))
         .orElse(new Point(0, 0));
   }
 

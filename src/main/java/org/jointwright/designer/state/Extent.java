@@ -2,6 +2,7 @@ package org.jointwright.designer.state;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jointwright.plan.Photo;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
@@ -22,9 +23,14 @@ public final class Extent {
     return desk.sight().isFitted() && isOut ? desk.fitted() : desk;
   }
 
-  /** The box round the slabs and what is being drawn or set down; empty on blank paper. */
+  /** The box round the slabs; empty where there are none. */
+  static Optional<Box> ofSlabs(Desk desk) {
+    return desk.plan().slabs().stream().map(s -> s.outline().ring().box()).reduce(Box::with);
+  }
+
+  /** The box round slabs, photo, and what is being drawn or set down; empty on blank paper. */
   public static Optional<Box> of(Desk desk) {
-    Stream<Box> slabs = desk.plan().slabs().stream().map(s -> s.outline().ring().box());
+    Stream<Box> slabs = ofSlabs(desk).stream();
     Stream<Box> drawn =
         desk.draft().stream()
             .flatMap(d -> d.placed().stream())
@@ -34,6 +40,7 @@ public final class Extent {
         desk.hand().shape().stream()
             .flatMap(h -> h.shape().at(h.pencil().at()).stream())
             .map(o -> o.ring().box());
-    return Stream.of(slabs, drawn, held).flatMap(s -> s).reduce(Box::with);
+    Stream<Box> beneath = desk.plan().photo().stream().map(Photo::box);
+    return Stream.of(slabs, drawn, held, beneath).flatMap(s -> s).reduce(Box::with);
   }
 }

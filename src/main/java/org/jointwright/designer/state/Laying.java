@@ -100,6 +100,11 @@ public record Laying(
     return wish.isEmpty() || wish.get().isGivenUp() || laid.filter(this::asks).isPresent();
   }
 
+  /** Whether joints are being laid: an edit that leaves joints alone must not put that off. */
+  boolean isLaying() {
+    return !isCurrent() && wish.filter(Wish::lay).isPresent();
+  }
+
   /** Whether {@code answer} is that to the last wish, and no better one follows. */
   public boolean asks(Laid answer) {
     return wish.filter(answer::settles).isPresent();

@@ -1,5 +1,6 @@
 package org.jointwright.designer.state;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,14 +21,41 @@ public record Notice(
     Optional<Next> next) {
   private static final String HALF_DRAWN = "window.notice.halfDrawn";
 
-  /** What may wait for the plan to be kept. */
-  public enum Next {
+  /**
+   * What may wait for the plan to be kept.
+   *
+   * @param kind what it is
+   * @param file the plan to open; empty where the user is asked, and for all else
+   */
+  public record Next(Kind kind, Optional<Path> file) {
     /** A new plan. */
-    BEGIN,
-    /** Another plan. */
-    OPEN,
+    public static final Next BEGIN = new Next(Kind.BEGIN, Optional.empty());
+
+    /** Another plan, which the user is asked for. */
+    public static final Next OPEN = new Next(Kind.OPEN, Optional.empty());
+
+    /** The sample. */
+    public static final Next SAMPLE = new Next(Kind.SAMPLE, Optional.empty());
+
     /** The end of the work. */
-    CLOSE
+    public static final Next CLOSE = new Next(Kind.CLOSE, Optional.empty());
+
+    /** That plan. */
+    public static Next opening(Path file) {
+      return new Next(Kind.OPEN, Optional.of(file));
+    }
+
+    /** What may wait. */
+    public enum Kind {
+      /** A new plan. */
+      BEGIN,
+      /** Another plan. */
+      OPEN,
+      /** The sample. */
+      SAMPLE,
+      /** The end of the work. */
+      CLOSE
+    }
   }
 
   /** Copies the lists. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.picture.Picture;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -57,6 +58,20 @@ public interface Outside {
 
   /** Reads a plan file. */
   Opened open(Path file, Words words);
+
+  /** The sample that comes with the program. */
+  Opened sample(Words words);
+
+  /** Reads a picture to lie beneath the plan. */
+  PhotoRead photo(Path file, Words words);
+
+  /**
+   * What reading a picture came to.
+   *
+   * @param picture the picture; empty where there was trouble
+   * @param trouble what is wrong with it, said in the reader's words
+   */
+  record PhotoRead(Optional<Picture> picture, Optional<String> trouble) {}
 
   /** Writes a plan file whole, or says what went wrong and leaves the file as it was. */
   Optional<String> save(Plan plan, Path file, Words words);

@@ -1,8 +1,10 @@
 package org.jointwright.designer.state;
 
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.Thing;
+import org.jointwright.shape.Point;
 
 /** What is picked on the plan, or lies under the pointer. */
 public sealed interface Pick {
@@ -41,6 +43,27 @@ public sealed interface Pick {
     /** Copies the list. */
     public Several {
       things = List.copyOf(things);
+    }
+  }
+
+  /** The photo beneath. */
+  record AtPhoto() implements Pick {}
+
+  /**
+   * The photo beneath, while its scale is set: two places on it, the first and then the other.
+   *
+   * @param from the first, in the plan
+   * @param to the other
+   */
+  record Scaling(Optional<Point> from, Optional<Point> to) implements Pick {
+    /** Neither place is known yet. */
+    public static final Scaling BEGUN = new Scaling(Optional.empty(), Optional.empty());
+
+    /** With one place more; after both a third begins anew. */
+    public Scaling at(Point place) {
+      return from.isPresent() && to.isEmpty()
+          ? new Scaling(from, Optional.of(place))
+          : new Scaling(Optional.of(place), Optional.empty());
     }
   }
 

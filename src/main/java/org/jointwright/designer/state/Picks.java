@@ -44,6 +44,8 @@ public final class Picks {
               : Pick.NOTHING;
       case Pick.AtGiven g -> g.joint() < plan.given().size() ? g : Pick.NOTHING;
       case Pick.Several s -> Things.pick(s.things().stream().filter(t -> t.isIn(plan)).toList());
+      case Pick.AtPhoto p -> plan.photo().isPresent() ? p : Pick.NOTHING;
+      case Pick.Scaling s -> plan.photo().isPresent() ? s : Pick.NOTHING;
       case Pick.AtJoint j ->
           joint(before, j).flatMap(was -> same(plan, j.slab(), was)).orElse(Pick.NOTHING);
     };
@@ -71,6 +73,8 @@ public final class Picks {
           case Pick.AtZone z -> Optional.of(z.slab());
           case Pick.AtGiven g -> Optional.empty();
           case Pick.Several s -> Optional.empty();
+          case Pick.AtPhoto p -> Optional.empty();
+          case Pick.Scaling s -> Optional.empty();
         };
     return switch (step) {
       case OUTLINE -> pick instanceof Pick.AtJoint ? Pick.NOTHING : pick;

@@ -68,6 +68,11 @@ final class Rig implements AutoCloseable {
     }
 
     @Override
+    public Optional<Path> photo() {
+      return Optional.ofNullable(places.poll());
+    }
+
+    @Override
     public Optional<Path> placeForPlan(String suggestedName) {
       return Optional.ofNullable(places.poll());
     }
@@ -213,6 +218,14 @@ final class Rig implements AutoCloseable {
             robot.keyRelease(codes[i]);
           }
         });
+    return this;
+  }
+
+  /** Does something while a key is held down. */
+  Rig holding(KeyCode code, Runnable action) {
+    act(() -> robot.keyPress(code));
+    action.run();
+    act(() -> robot.keyRelease(code));
     return this;
   }
 
