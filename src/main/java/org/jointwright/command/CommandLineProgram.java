@@ -38,6 +38,7 @@ public final class CommandLineProgram {
     all.addSubcommand(new SheetCommand(console));
     all.addSubcommand(new SchemaCommand(console));
     all.addSubcommand(new WelcomeCommand(console, window));
+    all.addSubcommand(new GlimpseCommand(console, window));
     describe(all);
     all.getSubcommands().values().forEach(CommandLineProgram::describe);
     UnbuiltCommand.addAll(all);

@@ -13,4 +13,14 @@ public interface Window {
    * @return whether there is a display to open it on
    */
   boolean open(Optional<Path> plan);
+
+  /**
+   * Opens the window and closes it by itself: at once, or when the plan is laid.
+   *
+   * @param shown what is done as soon as the window is painted
+   * @return whether there is a display to open it on
+   */
+  default boolean glimpse(Optional<Path> plan, Runnable shown) {
+    return false;
+  }
 }

@@ -1,0 +1,369 @@
+import java.io.BufferedReader;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Makes an image of the program with a runtime of its own and a cache of its classes, tries it in a
+ * root without a JDK where the system has the means, measures how soon its window is there, and
+ * writes that down. The build runs it from source after packaging.
+ */
+final class Image {
+  private static final String NAME = "jointwright";
+  private static final String MAIN = "org.jointwright.Main";
+  private static final int RUNS = 11;
+
+  /**
+   * Asked for at run time, where no tool sees it: words in Spanish, and what JavaFX reaches for.
+   */
+  private static final List<String> HIDDEN_MODULES = List.of("jdk.localedata", "jdk.unsupported");
+
+  private static final List<String> OPTIONS =
+      List.of(
+          "-XX:+UseSerialGC",
+          "-XX:TieredStopAtLevel=1",
+          "-Djava.awt.headless=true",
+          "--enable-native-access=ALL-UNNAMED");
+
+  /** A cache that does not fit is passed over without a word. */
+  private static final List<String> WITH_CACHE =
+      List.of("-XX:AOTCache=$APPDIR/jointwright.aot", "-Xlog:disable", "-Xlog:all=error:stderr");
+
+  private final Path jdk = Path.of(System.getProperty("java.home"));
+  private final Path dist;
+  private final Path image;
+  private final String version;
+  private String display = "";
+
+  private Image(Path target, String version) {
+    dist = target.resolve("dist");
+    image = target.resolve("image").resolve(NAME);
+    this.version = version;
+  }
+
+  /** The folder of what was built, and the program's version. */
+  public static void main(String[] args) throws Exception {
+    Path target = Path.of(args[0]).toAbsolutePath();
+    Image image = new Image(target, args[1]);
+    image.make();
+    Process screen = image.openScreen();
+    try {
+      image.learn();
+      List<Integer> with = image.times("");
+      List<Integer> without = image.times("-XX:AOTMode=off");
+      String bare = image.inBareRoot(target.resolve("bare"));
+      image.write(Path.of("src/docs/START.md"), with, without, bare);
+    } finally {
+      if (screen != null) {
+        screen.destroy();
+      }
+    }
+  }
+
+  /** A screen that nobody sees, on a Linux machine without one; none where there is one. */
+  private Process openScreen() throws IOException {
+    display = System.getenv().getOrDefault("DISPLAY", "");
+    boolean isLinux = System.getProperty("os.name").toLowerCase(Locale.ROOT).contains("linux");
+    if (!isLinux || !display.isBlank()) {
+      return null;
+    }
+    Process screen =
+        new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1920x1080x24")
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    display = ":" + screen.inputReader().readLine();
+    return screen;
+  }
+
+  private static boolean isWindows() {
+    return File.separatorChar == '\\';
+  }
+
+  private Path tool(String name) {
+    return jdk.resolve("bin").resolve(isWindows() ? name + ".exe" : name);
+  }
+
+  private Path app() {
+    Path mac = image.resolveSibling(NAME + ".app").resolve("Contents").resolve("app");
+    return Files.exists(mac) ? mac : image.resolve(isWindows() ? "app" : "lib/app");
+  }
+
+  private Path launcher() {
+    if (isWindows()) {
+      return image.resolve(NAME + ".exe");
+    }
+    Path mac = image.resolveSibling(NAME + ".app").resolve("Contents/MacOS").resolve(NAME);
+    return Files.exists(mac) ? mac : image.resolve("bin").resolve(NAME);
+  }
+
+  private Path java() throws IOException {
+    Path root = app().getParent();
+    try (Stream<Path> all = Files.walk(root)) {
+      String name = isWindows() ? "java.exe" : "java";
+      return all.filter(p -> p.endsWith(Path.of("bin", name))).findFirst().orElseThrow();
+    }
+  }
+
+  private void make() throws Exception {
+    delete(image.getParent());
+    List<String> command = new ArrayList<>();
+    command.addAll(List.of(tool("jpackage").toString(), "--type", "app-image", "--name", NAME));
+    command.addAll(List.of("--app-version", version, "--dest", image.getParent().toString()));
+    command.addAll(List.of("--input", dist.resolve("lib").toString()));
+    command.addAll(List.of("--main-jar", NAME + "-" + version + ".jar", "--main-class", MAIN));
+    command.addAll(List.of("--add-modules", String.join(",", modules())));
+    // The runtime keeps its own java: it makes the cache.
+    command.add("--jlink-options");
+    command.add("--strip-debug --no-header-files --no-man-pages --include-locales=en,es");
+    OPTIONS.forEach(o -> command.addAll(List.of("--java-options", o)));
+    run(command);
+  }
+
+  /** What the jars need of the JDK. */
+  private Set<String> modules() throws Exception {
+    List<String> command = new ArrayList<>();
+    command.addAll(List.of(tool("jdeps").toString(), "--print-module-deps"));
+    command.addAll(List.of("--ignore-missing-deps", "--multi-release", "25"));
+    command.addAll(List.of("-cp", dist.resolve("lib") + File.separator + "*"));
+    command.addAll(jars());
+    String said = run(command).strip();
+    Set<String> modules = new TreeSet<>(HIDDEN_MODULES);
+    modules.addAll(Arrays.asList(said.lines().toList().getLast().split(",")));
+    return modules;
+  }
+
+  private List<String> jars() throws IOException {
+    try (Stream<Path> all = Files.list(dist.resolve("lib"))) {
+      return all.map(Path::toString).filter(n -> n.endsWith(".jar")).sorted().toList();
+    }
+  }
+
+  /** Shows the window once on the sample, and keeps the classes that took. */
+  private void learn() throws Exception {
+    Path cfg = app().resolve(NAME + ".cfg");
+    List<String> lines = new ArrayList<>(Files.readAllLines(cfg));
+    List<String> command = new ArrayList<>(List.of(java().toString()));
+    command.add("-XX:AOTCacheOutput=" + app().resolve(NAME + ".aot"));
+    command.addAll(OPTIONS);
+    // The very class path of the launcher: with another the cache would not fit.
+    List<String> path =
+        lines.stream()
+            .filter(l -> l.startsWith("app.classpath="))
+            .map(l -> l.substring("app.classpath=".length()))
+            .map(l -> l.replace("$APPDIR", app().toString()))
+            .toList();
+    command.addAll(List.of("-cp", String.join(File.pathSeparator, path), MAIN, "glimpse"));
+    command.addAll(List.of("samples/drive-approach-walk.jointwright.json", "-o"));
+    command.add(image.resolveSibling("learnt").toString());
+    run(command);
+    delete(image.resolveSibling("learnt"));
+    int at = lines.indexOf("[JavaOptions]") + 1;
+    lines.addAll(at, WITH_CACHE.stream().map(o -> "java-options=" + o).toList());
+    Files.write(cfg, lines);
+  }
+
+  /** Milliseconds from the start of the launcher to the window on the screen. */
+  private List<Integer> times(String option) throws Exception {
+    List<Integer> times = new ArrayList<>();
+    for (int i = 0; i < RUNS; i++) {
+      times.add(time(List.of(launcher().toString(), "glimpse"), option));
+    }
+    return times.subList(1, RUNS);
+  }
+
+  /** The first line comes once the window is painted. */
+  private int time(List<String> command, String option) throws Exception {
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
+    builder.environment().remove("JAVA_HOME");
+    builder.environment().put("PATH", "/usr/bin:/bin");
+    withScreen(builder);
+    if (!option.isEmpty()) {
+      builder.environment().put("JAVA_TOOL_OPTIONS", option);
+    }
+    long start = System.nanoTime();
+    Process process = builder.start();
+    try (BufferedReader out = process.inputReader()) {
+      String line = out.readLine();
+      long shown = System.nanoTime();
+      if (line == null || process.waitFor() != 0) {
+        throw new IOException(String.join(" ", command) + " ended without a window");
+      }
+      return Math.toIntExact((shown - start) / 1_000_000);
+    }
+  }
+
+  private void withScreen(ProcessBuilder builder) {
+    if (!display.isBlank()) {
+      builder.environment().put("DISPLAY", display);
+    }
+  }
+
+  /** The program where there is nothing but it and the libraries of the system's windows. */
+  private String inBareRoot(Path root) throws Exception {
+    if (!Files.isExecutable(Path.of("/usr/sbin/chroot"))
+        || !"root".equals(System.getProperty("user.name"))) {
+      return "Not tried in a bare root: that needs chroot, and the rights to use it.";
+    }
+    delete(root);
+    copyTree(image, root.resolve("opt").resolve(NAME));
+    Set<Path> libraries = new TreeSet<>();
+    try (Stream<Path> all = Files.walk(image)) {
+      for (Path p : all.filter(x -> x.toString().endsWith(".so")).toList()) {
+        libraries.addAll(needed(p));
+      }
+    }
+    libraries.addAll(needed(launcher()));
+    for (String loaded :
+        List.of(
+            "libgtk-3.so.0",
+            "libXtst.so.6",
+            "libpangoft2-1.0.so.0",
+            "libGL.so.1",
+            "libXxf86vm.so.1")) {
+      Path p = Path.of("/usr/lib/x86_64-linux-gnu").resolve(loaded);
+      if (Files.exists(p)) {
+        libraries.add(p);
+        libraries.addAll(needed(p));
+      }
+    }
+    for (Path library : libraries) {
+      Path to = root.resolve(library.toString().substring(1));
+      Files.createDirectories(to.getParent());
+      Files.copy(library, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+    for (String folder :
+        List.of("tmp", "root", "etc/fonts", "usr/share/fonts", "var/cache/fontconfig")) {
+      Files.createDirectories(root.resolve(folder));
+    }
+    if (Files.exists(Path.of("/etc/fonts/fonts.conf"))) {
+      Files.copy(Path.of("/etc/fonts/fonts.conf"), root.resolve("etc/fonts/fonts.conf"));
+    }
+    int ms =
+        time(
+            List.of(
+                "/usr/sbin/chroot", root.toString(), "/opt/" + NAME + "/bin/" + NAME, "glimpse"),
+            "");
+    delete(root);
+    return "It was tried in a root that held the image and "
+        + libraries.size()
+        + " libraries of the system, no JDK and no shell: the window came in "
+        + ms
+        + " ms.";
+  }
+
+  /** What the system's loader would load for a program or library. */
+  private Set<Path> needed(Path file) throws Exception {
+    Set<Path> found = new TreeSet<>();
+    for (String line : run(List.of("ldd", file.toString())).lines().toList()) {
+      Matcher m = Pattern.compile("(/[^ ]+) \\(0x").matcher(line);
+      if (m.find() && Files.exists(Path.of(m.group(1)))) {
+        found.add(Path.of(m.group(1)));
+      }
+    }
+    return found;
+  }
+
+  private void write(Path page, List<Integer> with, List<Integer> without, String bare)
+      throws IOException {
+    long size;
+    try (Stream<Path> all = Files.walk(image.getParent())) {
+      size =
+          all.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
+              .mapToLong(p -> p.toFile().length())
+              .sum();
+    }
+    String text =
+        """
+        # How soon the window is there
+
+        `mvn -q -Pimage` makes an image of the program with a runtime of its own in `target/image`, and a cache of its classes
+        as they stand once the window was shown (JEP 483, JEP 514). This page is written by it. Measured is from the start of the
+        process to the window painted on the screen, %d times after a first one, on a machine of %d processors. The image takes
+        %d MB.
+
+        | | least | middle | most | ms |
+        |---|---:|---:|---:|---|
+        | with the cache | %d | %d | %d | %s |
+        | without | %d | %d | %d | %s |
+
+        %s
+        """
+            .formatted(
+                RUNS - 1,
+                Runtime.getRuntime().availableProcessors(),
+                size / 1_000_000,
+                least(with),
+                middle(with),
+                most(with),
+                with,
+                least(without),
+                middle(without),
+                most(without),
+                without,
+                bare);
+    Files.writeString(page, text, StandardCharsets.UTF_8);
+  }
+
+  private static int least(List<Integer> times) {
+    return times.stream().min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  private static int most(List<Integer> times) {
+    return times.stream().max(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  private static int middle(List<Integer> times) {
+    return times.stream().sorted().toList().get(times.size() / 2);
+  }
+
+  private String run(List<String> command) throws Exception {
+    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+    withScreen(builder);
+    Process process = builder.start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    if (process.waitFor() != 0 && !command.getFirst().equals("ldd")) {
+      throw new IOException(String.join(" ", command) + ":\n" + said);
+    }
+    return said;
+  }
+
+  private static void copyTree(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path p : all.toList()) {
+        Path target = to.resolve(from.relativize(p).toString());
+        if (Files.isDirectory(p)) {
+          Files.createDirectories(target);
+        } else {
+          // With its time: by it the cache knows the jars again.
+          Files.copy(p, target, StandardCopyOption.COPY_ATTRIBUTES);
+        }
+      }
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(p);
+      }
+    }
+  }
+}
