@@ -5,8 +5,11 @@ import org.jointwright.measure.Length;
 import org.jointwright.plan.Photo;
 import org.jointwright.plan.Pour;
 import org.jointwright.plan.Sizes;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Ring;
 
-/** What a length may be. Bounds of sense, not of good practice: checks judge that. */
+/** What a length, and a slab, may be. Bounds of sense, not of good practice: checks judge that. */
 enum Bounds {
   /** Thickness of a slab: over 24 in is feet written for inches. */
   THICKNESS(1, 24, "4 in", "100 mm", "file.thicknessOutOfBounds"),
@@ -26,6 +29,9 @@ enum Bounds {
   PHOTO(Photo.NARROWEST, Sizes.LONGEST, "40 ft", "12 m", "file.photoOutOfBounds"),
   /** Width of a strip that is poured at a time: a crew's board, or a machine. */
   STRIP(Pour.NARROWEST.inches(), Pour.WIDEST.inches(), "12 ft", "3.6 m", "file.stripOutOfBounds");
+
+  /** More panels than this no crew cuts. */
+  private static final double MOST_PANELS = 20_000;
 
   private final double least;
   private final double most;
@@ -57,5 +63,37 @@ enum Bounds {
         Length.inches(most),
         reading.unit().isMetric() ? metricExample : example);
     return false;
+  }
+
+  /** Refuses a slab whose size is likelier a slip of the unit. */
+  static void ofSlab(Reading reading, Place place, int line, Slab slab) {
+    Ring ring = slab.outline().ring();
+    Box box = ring.box();
+    Place outline = place.key("outline");
+    String unit = reading.unit().symbol();
+    if (Sizes.isTooLarge(ring)) {
+      reading.problem(
+          outline,
+          line,
+          "file.slabTooLarge",
+          Length.inches(box.width()),
+          Length.inches(box.height()),
+          unit);
+    } else if (Sizes.isTooSmall(ring)) {
+      reading.problem(
+          outline,
+          line,
+          "file.slabTooSmall",
+          Length.inches(box.width()),
+          Length.inches(box.height()),
+          unit);
+    }
+    slab.jointing()
+        .maxSpacing()
+        .filter(s -> ring.area() / (s.inches() * s.inches()) > MOST_PANELS)
+        .ifPresent(
+            s ->
+                reading.problem(
+                    place.key("jointing").key("maxSpacing"), line, "file.tooManyPanels"));
   }
 }

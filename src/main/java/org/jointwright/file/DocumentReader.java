@@ -120,7 +120,7 @@ final class DocumentReader {
                 if (!names.add(s.id())) {
                   reading.problem(place.key("id"), line, "file.twoSlabs", s.id());
                 }
-                Extents.check(reading, place, line, s);
+                Bounds.ofSlab(reading, place, line, s);
                 slabs.add(s);
               });
     }

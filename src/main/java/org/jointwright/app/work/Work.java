@@ -20,8 +20,9 @@ public record Work(Plan plan, Optional<Path> file, Optional<HalfDrawn> halfDrawn
    * @param what what it becomes, by the window's own name for it
    * @param corners its vertices so far
    * @param typed the sentence typed so far for the next side
+   * @param wide how wide a strip it becomes, inches; 0 where it becomes none
    */
-  public record HalfDrawn(String what, List<Vertex> corners, String typed) {
+  public record HalfDrawn(String what, List<Vertex> corners, String typed, double wide) {
     /** Copies the list. */
     public HalfDrawn {
       corners = List.copyOf(corners);

@@ -22,6 +22,7 @@ final class WorkText {
   private static final String DRAWING = "drawing ";
   private static final String CORNER = "corner ";
   private static final String TYPED = "typed ";
+  private static final String WIDE = "wide ";
   private static final String PLAN = "plan";
 
   private WorkText() {}
@@ -36,6 +37,7 @@ final class WorkText {
               line(text, DRAWING, half.what());
               half.corners().forEach(v -> line(text, CORNER, corner(v)));
               line(text, TYPED, half.typed());
+              line(text, WIDE, Double.toString(half.wide()));
             });
     line(text, PLAN, "");
     return text.append(PlanWriter.write(work.plan())).toString();
@@ -78,11 +80,12 @@ final class WorkText {
 
   private static Optional<Work.HalfDrawn> halfDrawn(List<String> lines) {
     String typed = values(lines, TYPED).stream().findFirst().orElse("");
+    double wide = values(lines, WIDE).stream().findFirst().map(Double::valueOf).orElse(0.0);
     List<Vertex> corners = new ArrayList<>();
     values(lines, CORNER).forEach(c -> corners.add(vertex(c.split(" ", -1))));
     return values(lines, DRAWING).stream()
         .findFirst()
-        .map(what -> new Work.HalfDrawn(what, corners, typed));
+        .map(what -> new Work.HalfDrawn(what, corners, typed, wide));
   }
 
   private static Vertex vertex(String[] figures) {

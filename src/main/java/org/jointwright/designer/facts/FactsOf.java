@@ -7,6 +7,8 @@ import org.jointwright.text.Words;
 
 /** Finds the facts of what is picked on a desk. */
 public final class FactsOf {
+  private static final String TAKE_OUT = "take-out";
+
   private FactsOf() {}
 
   /** The facts to show. */
@@ -43,5 +45,15 @@ public final class FactsOf {
           desk.plan().photo().map(x -> new PhotoFacts(desk, x, words).scaling(s)).orElse(job);
       case Pick.AtOpening o -> new OpeningFacts(desk, o, words).facts().orElse(job);
     };
+  }
+
+  /** The desk without what is picked: the deed of its facts, so that both always agree. */
+  public static Desk takenOut(Desk desk, Words words) {
+    return desk(desk, words).deeds().stream()
+        .filter(d -> d.id().equals(TAKE_OUT))
+        .map(Deed::what)
+        .findFirst()
+        .map(what -> what instanceof Deed.OnDesk on ? on.change().apply(desk) : desk)
+        .orElse(desk);
   }
 }

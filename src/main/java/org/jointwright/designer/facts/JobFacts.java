@@ -46,7 +46,8 @@ record JobFacts(Desk desk, Words words) {
             "photo",
             words.say(
                 desk.plan().photo().isPresent() ? "window.deed.toPhoto" : "window.deed.photo"),
-            new Deed.ToPhoto()));
+            new Deed.ToPhoto(),
+            false));
     List<String> why =
         desk.plan().slabs().isEmpty()
             ? List.of(words.say("window.job.begin"), words.say("window.job.examples"))

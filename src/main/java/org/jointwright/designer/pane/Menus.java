@@ -9,9 +9,9 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import org.jointwright.designer.facts.FactsOf;
 import org.jointwright.designer.facts.HeadFacts;
 import org.jointwright.designer.facts.Marking;
-import org.jointwright.designer.facts.TakeOut;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
@@ -74,7 +74,7 @@ final class Menus {
             item("markSide", null, e -> board.change(d -> Marking.side(d))),
             item("cutTip", null, e -> board.change(d -> Marking.tip(d, board.words()))),
             item("pour", null, e -> board.change(Marking::pour)),
-            item("takeOut", null, e -> board.change(d -> TakeOut.picked(d, board.words()))),
+            item("takeOut", null, e -> board.change(d -> FactsOf.takenOut(d, board.words()))),
             withPicked);
     menu.setOnShowing(
         e -> {

@@ -3,7 +3,7 @@ package org.jointwright.designer.pane;
 import java.util.function.Predicate;
 import javafx.scene.input.KeyEvent;
 import org.jointwright.designer.canvas.LiveMarks;
-import org.jointwright.designer.facts.TakeOut;
+import org.jointwright.designer.facts.FactsOf;
 import org.jointwright.designer.hand.Arrows;
 import org.jointwright.designer.hand.Walk;
 import org.jointwright.designer.sketch.Draft;
@@ -100,7 +100,7 @@ final class PlanKeys {
         e.consume();
       }
       case DELETE -> {
-        board.change(d -> TakeOut.picked(d, board.words()));
+        board.change(d -> FactsOf.takenOut(d, board.words()));
         e.consume();
       }
       case PAGE_DOWN -> walk(e, true);

@@ -47,6 +47,7 @@ final class PlanMenu {
             switch (deed.what()) {
               case Deed.OnDesk on -> board.change(on.change());
               case Deed.WriteSheets w -> job.sheets();
+              case Deed.ToPhoto p -> job.photo();
             }
           });
       items.add(item);

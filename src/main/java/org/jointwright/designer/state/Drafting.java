@@ -101,7 +101,9 @@ public final class Drafting {
     return Strokes.of(begun, said).map(s -> placed(desk, begun, s, name)).orElse(desk);
   }
 
-  /** Where a first side that is typed begins: at the pencil, or clear of the slabs, or on the photo. */
+  /**
+   * Where a first side that is typed begins: at the pencil, or clear of the slabs, or on the photo.
+   */
   public static Point start(Desk desk, Draft draft) {
     return draft
         .pencil()

@@ -30,6 +30,8 @@ public final class Things {
       case Pick.AtEdge e -> List.of();
       case Pick.AtJoint j -> List.of();
       case Pick.AtFeature f -> List.of();
+      case Pick.AtPhoto p -> List.of();
+      case Pick.Scaling s -> List.of();
     };
   }
 

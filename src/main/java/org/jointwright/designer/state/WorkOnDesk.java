@@ -25,7 +25,7 @@ public final class WorkOnDesk {
   private static Optional<Work.HalfDrawn> halfDrawn(Desk desk) {
     return desk.draft()
         .filter(d -> !d.placed().isEmpty() || !d.typed().isEmpty())
-        .map(d -> new Work.HalfDrawn(d.what().name(), d.placed(), d.typed()));
+        .map(d -> new Work.HalfDrawn(d.what().name(), d.placed(), d.typed(), d.wide()));
   }
 
   /**
@@ -58,6 +58,6 @@ public final class WorkOnDesk {
     return Arrays.stream(Drawn.values())
         .filter(w -> w.name().equals(half.what()))
         .findFirst()
-        .map(w -> new Draft(w, half.corners(), Optional.empty(), half.typed()));
+        .map(w -> new Draft(w, half.corners(), Optional.empty(), half.typed(), half.wide()));
   }
 }

@@ -75,7 +75,7 @@ class WorkPlaceTest {
         new Work(
             plan,
             Optional.of(folder.resolve("a name with\na break").toAbsolutePath()),
-            Optional.of(new Work.HalfDrawn("SLAB", corners, "24'6 left")));
+            Optional.of(new Work.HalfDrawn("STRIP", corners, "24'6 left", 42.5)));
     crashed(work);
     try (WorkPlace place = WorkPlace.take(own, NOTHING)) {
       assertThat(place.left()).contains(work);

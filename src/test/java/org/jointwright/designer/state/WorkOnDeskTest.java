@@ -31,7 +31,8 @@ class WorkOnDeskTest {
   }
 
   private static Desk drawing(Desk desk, List<Vertex> placed, String typed) {
-    Draft draft = new Draft(Drawn.ZONE, placed, Optional.of(Pencil.free(new Point(5, 5))), typed);
+    Draft draft =
+        new Draft(Drawn.ZONE, placed, Optional.of(Pencil.free(new Point(5, 5))), typed, 0);
     return desk.withHand(InHand.drawing(draft));
   }
 
@@ -56,7 +57,9 @@ class WorkOnDeskTest {
     assertThat(WorkOnDesk.of(drawing(Desk.blank(), corner, "")))
         .contains(
             new Work(
-                Plan.EMPTY, Optional.empty(), Optional.of(new Work.HalfDrawn("ZONE", corner, ""))));
+                Plan.EMPTY,
+                Optional.empty(),
+                Optional.of(new Work.HalfDrawn("ZONE", corner, "", 0))));
     assertThat(WorkOnDesk.of(drawing(Desk.blank(), List.of(), "24"))).isPresent();
   }
 
@@ -95,13 +98,14 @@ class WorkOnDeskTest {
     List<Vertex> corners = List.of(Vertex.at(new Point(0, 0)), Vertex.at(new Point(240, 0)));
     Desk left = drawing(Desk.blank(), corners, "12' le");
     Desk back = WorkOnDesk.back(WorkOnDesk.of(left).orElseThrow(), Optional.empty());
-    assertThat(back.draft()).contains(new Draft(Drawn.ZONE, corners, Optional.empty(), "12' le"));
+    assertThat(back.draft())
+        .contains(new Draft(Drawn.ZONE, corners, Optional.empty(), "12' le", 0));
     assertThat(back.sight().step()).isEqualTo(Step.OUTLINE);
   }
 
   @Test
   void aDrawingOfAKindThatNobodyKnowsIsLeftOutAndThePlanComesBack() {
-    Work.HalfDrawn half = new Work.HalfDrawn("PYRAMID", List.of(), "12");
+    Work.HalfDrawn half = new Work.HalfDrawn("PYRAMID", List.of(), "12", 0);
     Work work = new Work(named("new"), Optional.empty(), Optional.of(half));
     Desk back = WorkOnDesk.back(work, Optional.empty());
     assertThat(back.draft()).isEmpty();
