@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jointwright.file.save.SafeSave;
 import org.jointwright.joint.Layout;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.sheet.CutSheet;
 import org.jointwright.sheet.Page;
 import org.jointwright.sheet.Paper;
@@ -31,16 +30,14 @@ public final class CutSheets {
    * them before all are made.
    *
    * @param stem the start of the files' names
-   * @param units the measures it is printed in; the plan's own where empty
+   * @param words the language and the measures it is printed in
    * @return the files
    * @throws IOException when they cannot be written; what was there is then as it was
    * @throws UnprintableException when a text of the plan has letters that the sheet's font lacks
    */
-  public static List<Path> write(
-      Layout layout, Path folder, String stem, Optional<UnitSystem> units)
+  public static List<Path> write(Layout layout, Path folder, String stem, Words words)
       throws IOException, UnprintableException {
     UnprintableException.check(layout.plan());
-    Words words = Words.english(units.orElseGet(() -> UnitSystem.of(layout.plan().unit())));
     // No date of today's: the same plan gives the same sheet.
     SheetOptions options = new SheetOptions("", words, Paper.LETTER);
     List<Page> pages = CutSheet.of(layout, options);

@@ -40,7 +40,7 @@ final class GlimpseCommand implements Callable<Integer> {
       Answer answer = Answer.laid(input.read());
       file = input.file();
       if (folder != null) {
-        new SheetPrinting(console, folder).print(input, answer, Optional.empty());
+        new SheetPrinting(console, folder).print(input, answer);
       }
     }
     if (window.glimpse(file, this::sayShown)) {

@@ -1,10 +1,13 @@
 package org.jointwright.command;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.text.Language;
+import org.jointwright.text.Words;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -17,7 +20,8 @@ final class SheetCommand implements Callable<Integer> {
       List.of("owner", "crew", "forms", "plant", "pour", "all");
   private static final List<String> PAPERS =
       List.of("letter", "tabloid", "arch-c", "a4", "a3", "a2");
-  private static final List<String> LANGUAGES = List.of("en", "es");
+  private static final List<String> LANGUAGES =
+      Arrays.stream(Language.values()).map(Language::code).toList();
   private static final List<String> UNITS = List.of("ft", "m");
 
   private final Console console;
@@ -52,14 +56,18 @@ final class SheetCommand implements Callable<Integer> {
   public Integer call() {
     choose("--for", form, FORMS, "crew");
     choose("--paper", paper, PAPERS, "letter");
-    choose("--lang", language, LANGUAGES, "en");
+    choose("--lang", language, LANGUAGES, language);
     Optional<UnitSystem> system = unitSystem();
     PlanInput input = new PlanInput(console, plan);
     Answer answer = Answer.asItStands(input.read());
     if (!answer.plan().isLaid() && !answer.judgement().isClean()) {
       throw new Stop(Outcome.REFUSED, Said.WORDS.say("command.sheet.unlaid", input.shownName()));
     }
-    return new SheetPrinting(console, folder).print(input, answer, system);
+    Words words =
+        Words.of(
+            Language.of(language).orElseThrow(),
+            system.orElseGet(() -> UnitSystem.of(answer.plan().unit())));
+    return new SheetPrinting(console, folder).print(input, answer, words);
   }
 
   private Optional<UnitSystem> unitSystem() {

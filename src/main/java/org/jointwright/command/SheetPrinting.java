@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.UnprintableException;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.text.Words;
 
 /** Writes the sheets of a plan into a folder and names the files on standard output. */
 final class SheetPrinting {
@@ -21,14 +21,19 @@ final class SheetPrinting {
     this.folder = folder;
   }
 
+  /** Prints the sheets in English and in the plan's own measures; returns the exit code. */
+  int print(PlanInput input, Answer answer) {
+    return print(input, answer, Words.english(UnitSystem.of(answer.plan().unit())));
+  }
+
   /**
    * Prints the sheets; whatever ends it is said.
    *
-   * @param units the measures; the plan's own where empty
+   * @param words the language and the measures of the sheets
    * @return the exit code
    */
-  int print(PlanInput input, Answer answer, Optional<UnitSystem> units) {
-    for (Path file : write(CutSheets.stem(input.file()), answer, units)) {
+  int print(PlanInput input, Answer answer, Words words) {
+    for (Path file : write(CutSheets.stem(input.file()), answer, words)) {
       Output.of(console, null).write(file + "\n");
     }
     // What is broken is on the paper too, but whoever prints it should know before the crew does.
@@ -37,13 +42,13 @@ final class SheetPrinting {
     return answer.judgement().isComplete() ? Outcome.DONE : Outcome.FAULT;
   }
 
-  private List<Path> write(String stem, Answer answer, Optional<UnitSystem> units) {
+  private List<Path> write(String stem, Answer answer, Words words) {
     try {
       Path into = Path.of(folder);
       if (Files.exists(into) && !Files.isDirectory(into)) {
         throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.sheet.notAFolder", folder));
       }
-      return CutSheets.write(answer.layout(), into, stem, units);
+      return CutSheets.write(answer.layout(), into, stem, words);
     } catch (InvalidPathException e) {
       throw new Stop(Outcome.USAGE, Said.WORDS.say("command.noFileName", folder));
     } catch (UnprintableException e) {

@@ -1,6 +1,5 @@
 package org.jointwright.command;
 
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
 import picocli.CommandLine.Command;
@@ -39,7 +38,7 @@ final class WelcomeCommand implements Callable<Integer> {
   public Integer call() {
     PlanInput input = new PlanInput(console, plan);
     Answer answer = Answer.laid(input.read());
-    int code = new SheetPrinting(console, folder).print(input, answer, Optional.empty());
+    int code = new SheetPrinting(console, folder).print(input, answer);
     if (!window.open(input.file())) {
       console.say(Said.WORDS.say("command.noDisplay"));
     }

@@ -117,6 +117,11 @@ public record Plan(
     return withSlabs(changed);
   }
 
+  /** This plan with its bare numbers written in another unit; nothing in it moves. */
+  public Plan in(LengthUnit value) {
+    return new Plan(value, north, job, slabs, fixed, given, pour, kept);
+  }
+
   /** This plan with other slabs. */
   public Plan withSlabs(List<Slab> value) {
     return new Plan(unit, north, job, value, fixed, given, pour, photo, kept);

@@ -114,12 +114,22 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     return placed.stream().mapToDouble(Placed::low).max().orElse(0);
   }
 
+  private static List<String> cautions(Facts facts) {
+    List<String> cautions = new ArrayList<>();
+    cautions.add(facts.say("caution.silica"));
+    cautions.add(facts.say("caution.other"));
+    if (!facts.words().isChecked()) {
+      cautions.add(facts.say("caution.unread"));
+    }
+    return cautions;
+  }
+
   /** The texts go where they cost the least height: below, between, or each under its tables. */
   private static Bottom texts(
       Facts facts, double width, double from, double to, List<Placed> placed, List<Block> left) {
     double high = low(placed);
     List<String> orders = new Orders(facts).sentences();
-    List<String> cautions = List.of(facts.say("caution.silica"), facts.say("caution.other"));
+    List<String> cautions = cautions(facts);
     List<Texts> ways = new ArrayList<>();
     Texts below = new Texts(high).add(orders, Type.ORDER, 0, width);
     ways.add(below.add(cautions, Type.NOTE, 0, width));

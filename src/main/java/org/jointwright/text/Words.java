@@ -49,6 +49,11 @@ public final class Words {
     return new Words(locale, units, units.rounding(), new Bundles(locale));
   }
 
+  /** The words of a language, lengths to the step that a tape is read to. */
+  public static Words of(Language language, UnitSystem units) {
+    return of(language.locale(), units);
+  }
+
   /** The same words with lengths printed to another step, and so perhaps in other measures. */
   public Words rounded(Rounding to) {
     return new Words(locale, to.system(), to, bundles);
@@ -57,6 +62,13 @@ public final class Words {
   /** The reader's language. */
   public Locale locale() {
     return locale;
+  }
+
+  /**
+   * Whether a finisher who speaks the language has read these words; until then they are a draft.
+   */
+  public boolean isChecked() {
+    return Language.of(locale.getLanguage()).filter(Language::isChecked).isPresent();
   }
 
   /** The reader's measures. */

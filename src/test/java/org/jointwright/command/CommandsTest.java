@@ -155,6 +155,20 @@ class CommandsTest {
   }
 
   @Test
+  void sheetSpeaksTheLanguageAndTheMeasuresAskedFor() throws IOException {
+    String laid = Run.of("joint", PATIO).out();
+    Run run = Run.fed(laid, "sheet", "-", "-o", at("es"), "--lang", "es", "--units", "m");
+    assertThat(run.code()).isZero();
+    assertThat(Files.readString(folder.resolve("es/cut-sheet.svg")))
+        .contains("Hoja de cortes", " m<", "revisado")
+        .doesNotContain("Cut sheet", "′");
+    Run.fed(laid, "sheet", "-", "-o", at("en"), "--lang", "en", "--units", "ft");
+    assertThat(Files.readString(folder.resolve("en/cut-sheet.svg")))
+        .contains("Cut sheet", "′")
+        .doesNotContain("Hoja", "No finisher who speaks");
+  }
+
+  @Test
   void sheetOfAPlanWithoutJointsIsRefusedAndToldOfJoint() {
     Run run = Run.of("sheet", PATIO, "-o", at("out"));
     assertThat(run.code()).isEqualTo(Outcome.REFUSED);
@@ -171,15 +185,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "--for,owner",
-    "--for,forms",
-    "--for,plant",
-    "--for,pour",
-    "--for,all",
-    "--paper,a4",
-    "--lang,es"
-  })
+  @CsvSource({"--for,owner", "--for,forms", "--for,plant", "--for,pour", "--for,all", "--paper,a4"})
   void whatIsNotBuiltYetEndsWithTwoAndSaysSo(String option, String word) {
     Run run = Run.of("sheet", PATIO, "-o", at("out"), option, word);
     assertThat(run.code()).isEqualTo(Outcome.USAGE);
@@ -187,7 +193,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"--for,nobody", "--paper,wall", "--units,cubits"})
+  @CsvSource({"--for,nobody", "--paper,wall", "--units,cubits", "--lang,fr"})
   void wordThatIsNoChoiceEndsWithTwo(String option, String word) {
     Run run = Run.of("sheet", PATIO, "-o", at("out"), option, word);
     assertThat(run.code()).isEqualTo(Outcome.USAGE);

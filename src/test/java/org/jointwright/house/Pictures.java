@@ -4,12 +4,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.PlanFiles;
+import org.jointwright.designer.settings.Look;
+import org.jointwright.designer.settings.Measures;
+import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.start.Portrait;
 import org.jointwright.file.PlanReading;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.text.Language;
+import org.jointwright.text.Words;
 
 /**
  * Makes the pictures of the README by the program itself: {@code mvn -q -Ppictures}. Told a plan,
@@ -26,14 +33,28 @@ final class Pictures {
     if (args.length > 0) {
       Path png = Path.of("target", CutSheets.stem(Optional.of(Path.of(args[0]))) + "-window.png");
       Files.deleteIfExists(png);
-      Portrait.write(Path.of(args[0]), SIZE, png);
+      Portrait.write(
+          Path.of(args[0]),
+          List.of(new Portrait.Sitting(SIZE, Settings.FIRST.with(Look.LIGHT), png)));
       return;
     }
     Files.createDirectories(FOLDER);
     cutSheet(FOLDER.resolve("cut-sheet.png"));
+    Settings light = Settings.FIRST.with(Look.LIGHT);
+    Settings dark = Settings.FIRST.with(Look.DARK);
+    Portrait.write(
+        SAMPLE,
+        List.of(
+            sitting("window", light),
+            sitting("window-dark", dark),
+            sitting("window-es", light.with(Language.SPANISH).with(Measures.METRIC))));
+  }
+
+  private static Portrait.Sitting sitting(String name, Settings settings) throws IOException {
+    Path png = FOLDER.resolve(name + ".png");
     // Saving keeps what was there before; the repository does so already.
-    Files.deleteIfExists(FOLDER.resolve("window.png"));
-    Portrait.write(SAMPLE, SIZE, FOLDER.resolve("window.png"));
+    Files.deleteIfExists(png);
+    return new Portrait.Sitting(SIZE, settings, png);
   }
 
   private static void cutSheet(Path png) throws Exception {
@@ -42,7 +63,11 @@ final class Pictures {
     }
     Path folder = Files.createTempDirectory("pictures");
     for (Path file :
-        CutSheets.write(Answer.laid(read.plan()).layout(), folder, "sheet", Optional.empty())) {
+        CutSheets.write(
+            Answer.laid(read.plan()).layout(),
+            folder,
+            "sheet",
+            Words.english(UnitSystem.FEET_INCHES))) {
       if (file.toString().endsWith(".png")) {
         Files.copy(file, png, StandardCopyOption.REPLACE_EXISTING);
       }

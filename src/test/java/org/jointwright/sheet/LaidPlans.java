@@ -16,6 +16,7 @@ import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.sheet.pdf.PdfSheet;
+import org.jointwright.text.Language;
 import org.jointwright.text.Words;
 
 /** Plans with good joints in them, made by hand and by search apart from the program. */
@@ -66,6 +67,12 @@ public final class LaidPlans {
     return PAGES.computeIfAbsent(name, n -> pages(plan(n)));
   }
 
+  /** The pages of one of them in another language and in other measures, made once. */
+  public static List<Page> pages(String name, Language language, UnitSystem units) {
+    return PAGES.computeIfAbsent(
+        name + " " + language + " " + units, n -> pages(plan(name), Words.of(language, units)));
+  }
+
   /** The PDF of one of them. */
   public static byte[] pdf(String name) {
     return PdfSheet.bytes(pages(name), "Cut sheet", Optional.empty());
@@ -73,7 +80,10 @@ public final class LaidPlans {
 
   /** The pages of a plan's cut sheet on letter paper. */
   public static List<Page> pages(Plan plan) {
-    Words words = Words.english(UnitSystem.of(plan.unit()));
+    return pages(plan, Words.english(UnitSystem.of(plan.unit())));
+  }
+
+  private static List<Page> pages(Plan plan, Words words) {
     return CutSheet.of(Layouts.of(plan), new SheetOptions("2026-05-04", words, Paper.LETTER));
   }
 

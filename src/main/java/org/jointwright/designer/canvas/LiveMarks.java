@@ -51,7 +51,7 @@ public final class LiveMarks {
   /** What the sentence being typed says. */
   public static Said said(Desk desk, Vocabulary vocabulary) {
     return desk.draft()
-        .map(d -> Sentence.read(d.typed(), vocabulary, desk.plan().unit()))
+        .map(d -> Sentence.read(d.typed(), vocabulary, desk.bare()))
         .orElseGet(Said.Silent::new);
   }
 

@@ -21,6 +21,8 @@ import org.jointwright.shape.Segment;
 public final class Painter {
   private final GraphicsContext pen;
   private final Theme theme;
+  private final double width;
+  private final double height;
   private final Box seen;
   private double panels = 1;
 
@@ -28,6 +30,8 @@ public final class Painter {
   public Painter(GraphicsContext pen, Theme theme, double width, double height) {
     this.pen = pen;
     this.theme = theme;
+    this.width = width;
+    this.height = height;
     seen = new Box(0, 0, width, height).grown(60);
     pen.setFillRule(FillRule.EVEN_ODD);
     pen.setLineJoin(StrokeLineJoin.MITER);
@@ -37,6 +41,17 @@ public final class Painter {
   /** Paints panels as thin as that from here on, so that what lies under them still shows. */
   public void panels(double strength) {
     panels = strength;
+  }
+
+  /** Covers everything with a colour. */
+  public void cover(Role role) {
+    pen.setFill(theme.color(role));
+    pen.fillRect(0, 0, width, height);
+  }
+
+  /** Wipes everything off. */
+  public void wipe() {
+    pen.clearRect(0, 0, width, height);
   }
 
   /** Paints marks from below upwards. */

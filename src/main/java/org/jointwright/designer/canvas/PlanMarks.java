@@ -10,6 +10,7 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.joint.Layout;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.text.Words;
 
 /** What is drawn on the paper while nothing moves. */
@@ -52,7 +53,7 @@ public final class PlanMarks {
       marks.addAll(FlagMarks.of(desk, places));
       marks.addAll(Labels.of(layout, desk, places, words));
     }
-    boolean metric = desk.plan().unit().isMetric();
+    boolean metric = words.units() == UnitSystem.METRIC;
     marks.addAll(ScaleBar.of(desk.viewport(), metric));
     marks.addAll(
         NorthMark.of(desk.viewport().width(), desk.plan().north(), words.say("window.plan.north")));

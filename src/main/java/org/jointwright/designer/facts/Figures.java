@@ -13,9 +13,9 @@ final class Figures {
 
   private Figures() {}
 
-  /** A length across the site, a bare number in the plan's unit; at least 0. */
+  /** A length across the site, a bare number in the unit of the measures shown; at least 0. */
   static Length site(String text, Desk desk) {
-    Length read = LengthReader.read(text, desk.plan().unit());
+    Length read = LengthReader.read(text, desk.bare());
     if (read.inches() < 0) {
       throw new BadFigure("window.figure.below");
     }
@@ -44,7 +44,7 @@ final class Figures {
 
   /** A small length, a bare number in inches or millimetres. */
   static Length small(String text, Desk desk) {
-    LengthUnit bare = desk.plan().unit().isMetric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    LengthUnit bare = desk.bare().isMetric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     Length read = LengthReader.read(text, bare);
     if (read.inches() < 0) {
       throw new BadFigure("window.figure.below");

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumeReader;
 import org.jointwright.measure.VolumeUnit;
@@ -45,7 +44,7 @@ record PourRows(Desk desk, Words words) {
     if (isNone(text)) {
       return Optional.empty();
     }
-    VolumeUnit bare = VolumeUnit.of(UnitSystem.of(d.plan().unit()));
+    VolumeUnit bare = VolumeUnit.of(d.measures());
     Volume read =
         VolumeReader.read(text, bare).orElseThrow(() -> new BadFigure("window.figure.noVolume"));
     if (read.compareTo(Pour.LEAST) < 0 || read.compareTo(Pour.MOST) > 0) {

@@ -8,6 +8,7 @@ import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Step;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Lettering;
@@ -102,7 +103,7 @@ public record StepFacts(
         inches += j.kind() == JointKind.CONTRACTION ? j.path().length() : 0;
       }
     }
-    boolean metric = plan.unit().isMetric();
+    boolean metric = words.units() == UnitSystem.METRIC;
     Length length = Length.inches(inches);
     long figure = Math.round(length.in(metric ? LengthUnit.METRE : LengthUnit.FOOT));
     return words.say(metric ? "window.step.toCutMetres" : "window.step.toCutFeet", figure);

@@ -3,7 +3,9 @@ package org.jointwright.designer.pane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.sketch.Vocabulary;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.UnitSystem;
@@ -15,15 +17,67 @@ import org.jointwright.text.Words;
  */
 public final class Board {
   private final List<Consumer<Desk>> watchers = new ArrayList<>();
-  private final Words feet = Words.english(UnitSystem.FEET_INCHES);
-  private final Words metres = Words.english(UnitSystem.METRIC);
-  private final Vocabulary vocabulary = new Vocabulary(feet);
+  private final List<Consumer<Desk>> furniture = new ArrayList<>();
+  private Settings settings;
+  private Words feet;
+  private Words metres;
+  private Vocabulary vocabulary;
+  private Runnable whenSettled = () -> {};
   private Desk desk;
   private boolean isTelling;
+  private boolean isFurnishing;
 
-  /** A board with a desk on it. */
-  public Board(Desk desk) {
-    this.desk = desk;
+  /** A board with a desk on it, in a window as the user chose it. */
+  public Board(Desk desk, Settings settings) {
+    this.desk = desk.measuredIn(settings.measures());
+    this.settings = settings;
+    feet = Words.of(settings.language(), UnitSystem.FEET_INCHES);
+    metres = Words.of(settings.language(), UnitSystem.METRIC);
+    vocabulary = new Vocabulary(feet);
+  }
+
+  /** What the user has chosen of the window. */
+  public Settings settings() {
+    return settings;
+  }
+
+  /** Chooses otherwise. The desk stays as it is, but for the measures it is shown in. */
+  public void settle(UnaryOperator<Settings> choice) {
+    Settings next = choice.apply(settings);
+    if (next.equals(settings)) {
+      return;
+    }
+    boolean isTranslated = next.language() != settings.language();
+    settings = next;
+    if (isTranslated) {
+      feet = Words.of(next.language(), UnitSystem.FEET_INCHES);
+      metres = Words.of(next.language(), UnitSystem.METRIC);
+      vocabulary = new Vocabulary(feet);
+      // What is said already would stay in the other language.
+      change(d -> d.untold().notMeasuring());
+    }
+    change(d -> d.measuredIn(next.measures()));
+    whenSettled.run();
+  }
+
+  /** Has {@code then} done each time the user has chosen otherwise. */
+  public void whenSettled(Runnable then) {
+    whenSettled = then;
+  }
+
+  /**
+   * Makes what stands in the window. What was made so the last time is told no more of the desk:
+   * this takes its place.
+   */
+  public <T> T furnish(Supplier<T> making) {
+    watchers.removeAll(furniture);
+    furniture.clear();
+    isFurnishing = true;
+    try {
+      return making.get();
+    } finally {
+      isFurnishing = false;
+    }
   }
 
   /** The desk as it is. */
@@ -31,9 +85,9 @@ public final class Board {
     return desk;
   }
 
-  /** The reader's words, in the measures of the plan. */
+  /** The reader's words, in the measures that lengths are shown in. */
   public Words words() {
-    return desk.plan().unit().isMetric() ? metres : feet;
+    return desk.measures() == UnitSystem.METRIC ? metres : feet;
   }
 
   /** The words that a typed sentence may hold. */
@@ -49,6 +103,9 @@ public final class Board {
   /** Tells {@code watcher} of the desk as it is now, and each time it changes. */
   public void watch(Consumer<Desk> watcher) {
     watchers.add(watcher);
+    if (isFurnishing) {
+      furniture.add(watcher);
+    }
     watcher.accept(desk);
   }
 

@@ -12,6 +12,7 @@ import org.jointwright.designer.state.Enquiry;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.text.Words;
 
 /**
  * Works out what the user asks about the slab that is picked, on a thread of its own. What nobody
@@ -39,9 +40,9 @@ final class Enquirer<T> {
       UnaryOperator<Desk> left,
       String fault) {}
 
-  /** Works out an answer about a slab, unless {@code goOn} says no. */
+  /** Works out an answer about a slab, in the reader's words, unless {@code goOn} says no. */
   interface Work<T> {
-    T answer(Laid laid, String slab, BooleanSupplier goOn);
+    T answer(Laid laid, String slab, Words words, BooleanSupplier goOn);
   }
 
   Enquirer(Board board, String name, Kind<T> kind) {
@@ -62,7 +63,8 @@ final class Enquirer<T> {
     }
     wanted = next;
     if (next.isPresent() && laid.isPresent()) {
-      thread.execute(() -> work(laid.get(), next.get()));
+      Words words = board.words();
+      thread.execute(() -> work(laid.get(), next.get(), words));
     }
   }
 
@@ -70,7 +72,7 @@ final class Enquirer<T> {
     return wanted.filter(enquiry::asksAs).isPresent();
   }
 
-  private void work(Laid laid, Enquiry<T> enquiry) {
+  private void work(Laid laid, Enquiry<T> enquiry, Words words) {
     if (!isWanted(enquiry)) {
       return;
     }
@@ -84,7 +86,7 @@ final class Enquirer<T> {
           return !wasStopped.get();
         };
     try {
-      T answer = kind.work().answer(laid, enquiry.slab(), goOn);
+      T answer = kind.work().answer(laid, enquiry.slab(), words, goOn);
       if (!wasStopped.get()) {
         Platform.runLater(() -> board.change(d -> kind.answered().apply(d, enquiry.with(answer))));
       }

@@ -11,9 +11,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.facts.FindingFacts;
 import org.jointwright.designer.facts.FixFacts;
+import org.jointwright.designer.node.FlagIcon;
 import org.jointwright.designer.state.Desk;
 
 /** The findings, worst first; a click goes there and shows what can be done about it. */
@@ -22,14 +23,14 @@ final class FindingsPane extends VBox {
   private static final Insets UNDER = new Insets(2, 0, 0, 45);
 
   private final Board board;
-  private final Theme theme;
+  private final Brush brush;
   private List<FindingFacts> shown = List.of();
   private List<VBox> fixes = List.of();
   private Optional<FixFacts> offered = Optional.empty();
 
-  FindingsPane(Board board, Theme theme) {
+  FindingsPane(Board board, Brush brush) {
     this.board = board;
-    this.theme = theme;
+    this.brush = brush;
     getStyleClass().add("findings");
     setId("findings");
     board.watch(this::show);
@@ -128,7 +129,7 @@ final class FindingsPane extends VBox {
     VBox words = new VBox(2, wrapped(f.text(), "body"), wrapped(f.source(), "source"));
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
-    FlagIcon flag = new FlagIcon(Integer.toString(f.number()), f.severity(), theme);
+    FlagIcon flag = new FlagIcon(Integer.toString(f.number()), f.severity(), brush);
     return new PressedRow("finding-" + f.number(), f.text(), () -> goTo(f.number()), flag, words);
   }
 

@@ -3,15 +3,14 @@ package org.jointwright.designer.pane;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.css.PseudoClass;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jointwright.designer.canvas.Painter;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.SlabPicture;
-import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.facts.ChoiceFacts;
+import org.jointwright.designer.node.Vignette;
 import org.jointwright.drawing.Role;
 
 /** One of the layouts to choose among: what it is best at, its picture, its figures. */
@@ -26,7 +25,7 @@ final class LayoutCard {
   private final Label now = new Label();
   private final PressedRow node;
 
-  LayoutCard(Board board, Theme theme, String slab, int index, ChoiceFacts.One one) {
+  LayoutCard(Board board, Brush brush, String slab, int index, ChoiceFacts.One one) {
     this.board = board;
     this.slab = slab;
     this.one = one;
@@ -36,7 +35,7 @@ final class LayoutCard {
     Label name = wrapped(one.name(), "card-name");
     name.setId(id + "-name");
     Label figures = wrapped(one.figures(), "source");
-    VBox all = new VBox(4, name, picture(theme), figures, now);
+    VBox all = new VBox(4, name, picture(brush), figures, now);
     all.setMinWidth(0);
     node =
         new PressedRow(
@@ -68,13 +67,15 @@ final class LayoutCard {
     now.setManaged(value.isInForce());
   }
 
-  private Canvas picture(Theme theme) {
-    Canvas canvas = new Canvas(WIDE, HIGH);
-    GraphicsContext pen = canvas.getGraphicsContext2D();
-    pen.setFill(theme.color(Role.PAPER));
-    pen.fillRect(0, 0, WIDE, HIGH);
-    new Painter(pen, theme, WIDE, HIGH).paint(SlabPicture.of(one.layout(), slab, WIDE, HIGH));
-    return canvas;
+  private Node picture(Brush brush) {
+    return new Vignette(
+        brush,
+        WIDE,
+        HIGH,
+        painter -> {
+          painter.cover(Role.PAPER);
+          painter.paint(SlabPicture.of(one.layout(), slab, WIDE, HIGH));
+        });
   }
 
   static Label wrapped(String text, String style) {
@@ -87,10 +88,10 @@ final class LayoutCard {
   }
 
   /** A card for each layout. */
-  static List<LayoutCard> all(Board board, Theme theme, String slab, List<ChoiceFacts.One> ones) {
+  static List<LayoutCard> all(Board board, Brush brush, String slab, List<ChoiceFacts.One> ones) {
     List<LayoutCard> cards = new ArrayList<>();
     for (int i = 0; i < ones.size(); i++) {
-      cards.add(new LayoutCard(board, theme, slab, i, ones.get(i)));
+      cards.add(new LayoutCard(board, brush, slab, i, ones.get(i)));
     }
     return cards;
   }

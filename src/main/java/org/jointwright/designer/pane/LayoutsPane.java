@@ -7,24 +7,24 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.facts.ChoiceFacts;
 import org.jointwright.designer.state.Desk;
 
 /** The other layouts of the slab that is picked, and how good its own is, when asked for. */
 final class LayoutsPane extends VBox {
   private final Board board;
-  private final Theme theme;
+  private final Brush brush;
   private final Label link = LayoutCard.wrapped("", "link");
   private final NearNode near;
   private final VBox content = new VBox(8);
   private Optional<ChoiceFacts> shown = Optional.empty();
   private List<LayoutCard> cards = List.of();
 
-  LayoutsPane(Board board, Theme theme) {
+  LayoutsPane(Board board, Brush brush) {
     super(10);
     this.board = board;
-    this.theme = theme;
+    this.brush = brush;
     setId("layouts");
     HBox.setHgrow(link, Priority.ALWAYS);
     PressedRow row =
@@ -53,7 +53,7 @@ final class LayoutsPane extends VBox {
     link.setText(board.say(facts.isAsked() ? "window.layouts.away" : "window.layouts.other"));
     List<ChoiceFacts.One> ones = facts.isOnlyOne() ? List.of() : facts.choices().orElse(List.of());
     if (!isShown(facts.slab(), ones)) {
-      cards = LayoutCard.all(board, theme, facts.slab(), ones);
+      cards = LayoutCard.all(board, brush, facts.slab(), ones);
     }
     for (int i = 0; i < ones.size(); i++) {
       cards.get(i).mark(ones.get(i));

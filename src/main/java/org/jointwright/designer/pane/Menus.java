@@ -106,7 +106,9 @@ final class Menus {
         .addAll(
             item("fit", ctrl(KeyCode.DIGIT0), e -> board.change(Desk::fitted)),
             item("larger", ctrl(KeyCode.EQUALS), e -> zoom(LARGER)),
-            item("smaller", ctrl(KeyCode.MINUS), e -> zoom(1 / LARGER)));
+            item("smaller", ctrl(KeyCode.MINUS), e -> zoom(1 / LARGER)),
+            new SeparatorMenuItem());
+    menu.getItems().addAll(new SettingsMenus(board).all());
     return menu;
   }
 

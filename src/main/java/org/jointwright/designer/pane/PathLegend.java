@@ -1,15 +1,16 @@
 package org.jointwright.designer.pane;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import org.jointwright.designer.facts.StepFacts.Done;
+import org.jointwright.designer.node.Squares;
 
 /** What the squares of the path mean. */
-final class PathLegend extends HBox {
+final class PathLegend extends FlowPane {
   PathLegend(Board board) {
-    super(12);
-    setAlignment(Pos.CENTER_LEFT);
+    super(12, 6);
+    setMinHeight(Region.USE_PREF_SIZE);
     getStyleClass().add("legend");
     add(Done.DONE, board.say("window.path.done"));
     add(Done.BEGUN, board.say("window.path.begun"));

@@ -12,22 +12,25 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jointwright.check.Severity;
-import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.facts.StepFacts;
+import org.jointwright.designer.node.FlagIcon;
+import org.jointwright.designer.node.Squares;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Step;
 
 /** The path: a string line with a square for each step, a word, a fact, flags with counts. */
 final class PathPane extends VBox {
   private final Board board;
-  private final Theme theme;
+  private final Brush brush;
   private final List<Button> steps = new ArrayList<>();
+  private final VBox foot = new VBox(12);
   private List<StepFacts> shown = List.of();
   private boolean isNarrow;
 
-  PathPane(Board board, Theme theme) {
+  PathPane(Board board, Brush brush) {
     this.board = board;
-    this.theme = theme;
+    this.brush = brush;
     getStyleClass().add("path");
     setId("path");
     for (Step step : Step.values()) {
@@ -41,7 +44,16 @@ final class PathPane extends VBox {
     getChildren().addAll(steps);
     Region rest = new Region();
     VBox.setVgrow(rest, Priority.ALWAYS);
-    getChildren().addAll(rest, new PathLegend(board));
+    getChildren().addAll(rest, foot);
+    if (!board.words().isChecked()) {
+      Label note = new Label(board.say("window.language.note"));
+      note.setId("language-note");
+      note.getStyleClass().addAll("least", "note");
+      note.setWrapText(true);
+      note.setMinHeight(Region.USE_PREF_SIZE);
+      foot.getChildren().add(note);
+    }
+    foot.getChildren().add(new PathLegend(board));
     board.watch(this::show);
   }
 
@@ -50,8 +62,8 @@ final class PathPane extends VBox {
     if (narrow != isNarrow) {
       isNarrow = narrow;
       shown = List.of();
-      getChildren().getLast().setVisible(!narrow);
-      getChildren().getLast().setManaged(!narrow);
+      foot.setVisible(!narrow);
+      foot.setManaged(!narrow);
       show(board.desk());
     }
   }
@@ -88,6 +100,8 @@ final class PathPane extends VBox {
     word.getStyleClass().add("word");
     Label fact = new Label(f.fact());
     fact.getStyleClass().add("quiet");
+    fact.setWrapText(true);
+    fact.setMinHeight(Region.USE_PREF_SIZE);
     // The flags stand beside the word: beside the fact they would cut it short.
     Region between = new Region();
     HBox.setHgrow(between, Priority.ALWAYS);
@@ -117,7 +131,7 @@ final class PathPane extends VBox {
 
   private void flag(HBox flags, int count, Severity severity) {
     if (count > 0) {
-      flags.getChildren().add(new FlagIcon(Integer.toString(count), severity, theme));
+      flags.getChildren().add(new FlagIcon(Integer.toString(count), severity, brush));
     }
   }
 }

@@ -4,18 +4,22 @@ import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.jointwright.designer.canvas.BrokenPanels;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.canvas.PlanMarks;
-import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Viewport;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
+import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
 
 /**
  * The paper: the plan on one canvas, what is live on another above it, both as large as the pane.
@@ -25,15 +29,16 @@ public final class PlanPane extends Region {
   private final Canvas plan = new Canvas();
   private final Canvas live = new Canvas();
   private final Board board;
-  private final Theme theme;
+  private final AnimationTimer pulse;
   private final PhotoPaint beneath = new PhotoPaint();
+  private final Brush brush;
   private Optional<Desk> painted = Optional.empty();
   private boolean isStale = true;
 
   /** The paper of {@code board}'s desk. */
-  public PlanPane(Board board, Theme theme) {
+  public PlanPane(Board board, Brush brush) {
     this.board = board;
-    this.theme = theme;
+    this.brush = brush;
     getStyleClass().add("plan");
     setId("plan");
     setFocusTraversable(true);
@@ -48,14 +53,16 @@ public final class PlanPane extends Region {
     setClip(clip);
     focusVisibleProperty().addListener((o, was, is) -> isStale = true);
     board.watch(d -> changed());
-    new AnimationTimer() {
-      @Override
-      public void handle(long now) {
-        if (isStale) {
-          paint();
-        }
-      }
-    }.start();
+    pulse =
+        new AnimationTimer() {
+          @Override
+          public void handle(long now) {
+            if (isStale) {
+              paint();
+            }
+          }
+        };
+    pulse.start();
   }
 
   /** The point of the plan at a place on the paper. */
@@ -75,11 +82,10 @@ public final class PlanPane extends Region {
     if (w < 1 || h < 1) {
       return;
     }
-    if (w != plan.getWidth() || h != plan.getHeight()) {
-      for (Canvas c : new Canvas[] {plan, live}) {
-        c.setWidth(w);
-        c.setHeight(h);
-      }
+    Viewport now = board.desk().viewport();
+    if (w != now.width() || h != now.height() || plan.getWidth() < 1) {
+      brush.size(plan, w, h);
+      brush.size(live, w, h);
       painted = Optional.empty();
       board.change(d -> d.resized(w, h));
       paint();
@@ -94,12 +100,10 @@ public final class PlanPane extends Region {
       return;
     }
     if (painted.filter(p -> isSameBelow(p, desk)).isEmpty()) {
-      GraphicsContext pen = plan.getGraphicsContext2D();
-      pen.setFill(theme.color(Role.PAPER));
-      pen.fillRect(0, 0, plan.getWidth(), plan.getHeight());
-      Painter painter = painter(pen);
+      Painter painter = brush.painter(plan);
+      painter.cover(Role.PAPER);
       if (desk.plan().photo().isPresent()) {
-        beneath.paint(pen, desk.plan().photo().get(), desk.viewport());
+        beneath.paint(plan.getGraphicsContext2D(), desk.plan().photo().get(), desk.viewport());
         painter.panels(PhotoPaint.PANELS);
       }
       painter.paint(PlanMarks.plan(desk));
@@ -108,19 +112,18 @@ public final class PlanPane extends Region {
       painter.paint(PlanMarks.writing(desk, board.words()));
       painted = Optional.of(desk);
     }
-    GraphicsContext pen = live.getGraphicsContext2D();
-    pen.clearRect(0, 0, live.getWidth(), live.getHeight());
-    painter(pen).paint(LiveMarks.of(desk, board.words(), board.vocabulary()));
+    Painter above = brush.painter(live);
+    above.wipe();
+    above.paint(LiveMarks.of(desk, board.words(), board.vocabulary()));
     if (isFocusVisible()) {
-      pen.setStroke(theme.color(Role.SELECTED));
-      pen.setLineDashes();
-      pen.setLineWidth(2);
-      pen.strokeRect(5, 5, live.getWidth() - 10, live.getHeight() - 10);
+      Ring ring = Rings.box(5, 5, getWidth() - 10, getHeight() - 10);
+      above.paint(Mark.Line.of(new Path(ring.edges()), 2, Role.SELECTED));
     }
   }
 
-  private Painter painter(GraphicsContext pen) {
-    return new Painter(pen, theme, plan.getWidth(), plan.getHeight());
+  /** Paints no more: another takes its place. */
+  void close() {
+    pulse.stop();
   }
 
   // The same history is the same plan; comparing whole plans at each pulse would be slow.

@@ -6,8 +6,8 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.Lato;
-import org.jointwright.designer.canvas.Theme;
 import org.jointwright.designer.facts.HeadFacts;
 import org.jointwright.designer.state.Desk;
 
@@ -25,15 +25,15 @@ public final class WindowPane extends BorderPane {
   private final Label hint = new Label();
 
   /** The window on {@code board}. */
-  public WindowPane(Board board, JobWork job, Theme theme) {
+  public WindowPane(Board board, JobWork job, Brush brush) {
     this.board = board;
     Lato.load();
     getStyleClass().add("window");
-    setStyle(theme.styles());
+    setStyle(brush.theme().styles());
     getStylesheets()
         .add(WindowPane.class.getResource("/org/jointwright/designer/window.css").toExternalForm());
-    path = new PathPane(board, theme);
-    plan = new PlanPane(board, theme);
+    path = new PathPane(board, brush);
+    plan = new PlanPane(board, brush);
     PlanHand hand = new PlanHand(board, plan);
     FactsPane facts = new FactsPane(board, job, plan::requestFocus);
     new PlanKeys(board, plan, hand, facts::type);
@@ -43,8 +43,8 @@ public final class WindowPane extends BorderPane {
             16,
             facts,
             new ThingsPane(board),
-            new LayoutsPane(board, theme),
-            new FindingsPane(board, theme));
+            new LayoutsPane(board, brush),
+            new FindingsPane(board, brush));
     right.getStyleClass().add("side");
     side = new ScrollPane(right);
     side.setFitToWidth(true);
@@ -99,6 +99,11 @@ public final class WindowPane extends BorderPane {
     step.setText(head.step());
     fact.setText(head.fact());
     hint.setText(Hints.of(desk, board));
+  }
+
+  /** Takes no more part: another pane takes its place. */
+  public void close() {
+    plan.close();
   }
 
   /** The paper. */

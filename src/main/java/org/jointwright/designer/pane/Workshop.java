@@ -63,7 +63,7 @@ public final class Workshop {
             "choices",
             new Enquirer.Kind<>(
                 (desk, slab) -> desk.laying().choicesOf(slab),
-                outside::choices,
+                (laid, slab, words, goOn) -> outside.choices(laid, slab, goOn),
                 Desk::found,
                 Desk::notChoosing,
                 "window.notice.noChoices"));

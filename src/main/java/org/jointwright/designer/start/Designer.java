@@ -7,21 +7,23 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.jointwright.app.work.WorkPlace;
-import org.jointwright.designer.canvas.Theme;
+import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.facts.HeadFacts;
+import org.jointwright.designer.node.Magnified;
 import org.jointwright.designer.pane.Board;
 import org.jointwright.designer.pane.Chooser;
 import org.jointwright.designer.pane.JobWork;
 import org.jointwright.designer.pane.WindowPane;
 import org.jointwright.designer.pane.Workshop;
 import org.jointwright.designer.settings.OwnFolder;
-import org.jointwright.designer.settings.RecentFiles;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
@@ -31,45 +33,80 @@ public final class Designer {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
   private static final double LEAST_WIDTH = 800;
+
+  /** How often the window is laid out at a size: a pane may make its parts anew meanwhile. */
+  private static final int ROUNDS = 3;
+
   private static final double LEAST_HEIGHT = 560;
 
-  private final Board board = new Board(Desk.blank());
+  private final Memory memory;
+  private final SystemLook system = new SystemLook();
+  private final Board board;
   private final Workshop workshop;
   private final JobWork job;
-  private final WindowPane pane;
   private final Stage stage;
+  private WindowPane pane;
+  private Magnified root;
   private Optional<SafeKeeping> keeping = Optional.empty();
 
-  /** A window that asks {@code outside} and {@code chooser}. */
-  Designer(Stage stage, Outside outside, Optional<Chooser> chooser) {
-    this(stage, outside, chooser, RecentFiles.NONE);
-  }
-
-  /** The same window, which remembers what was opened lately. */
-  Designer(Stage stage, Outside outside, Optional<Chooser> chooser, RecentFiles recent) {
+  /**
+   * A window that asks {@code outside} and {@code chooser}.
+   *
+   * @param memory what it knows from the last time
+   */
+  Designer(Stage stage, Outside outside, Optional<Chooser> chooser, Memory memory) {
     this.stage = stage;
+    this.memory = memory;
+    board = new Board(Desk.blank(), memory.settings().read());
     workshop = new Workshop(board, outside);
     Chooser asking = chooser.orElseGet(() -> new FxChooser(stage, board));
     job =
         new JobWork(
             board,
             workshop,
-            new JobWork.Places(outside, asking, recent),
+            new JobWork.Places(outside, asking, memory.recent()),
             LocalTime::now,
             this::close);
-    pane = new WindowPane(board, job, Theme.LIGHT);
-    stage.setScene(new Scene(pane, WIDTH, HEIGHT));
+    pane = furnished();
+    root = new Magnified(pane, times());
+    stage.setScene(new Scene(root, WIDTH, HEIGHT));
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
     // A menu has room for one key only; half of the world’s programs do again with this one.
     KeyCombination again = KeyCombination.valueOf("Shortcut+Shift+Z");
     stage.getScene().getAccelerators().put(again, () -> board.change(Desk::redone));
     board.watch(this::title);
+    board.whenSettled(this::settled);
+    system.watch(this::furnish);
     stage.setOnCloseRequest(
         e -> {
           e.consume();
           job.next(Notice.Next.CLOSE);
         });
+  }
+
+  private WindowPane furnished() {
+    Brush brush = new Brush(system.theme(board.settings().look()), times());
+    return board.furnish(() -> new WindowPane(board, job, brush));
+  }
+
+  private double times() {
+    return board.settings().text().times(system.textTimes());
+  }
+
+  private void settled() {
+    memory.settings().write(board.settings());
+    furnish();
+    title(board.desk());
+  }
+
+  /** Makes the window anew round the same desk. */
+  private void furnish() {
+    pane.close();
+    pane = furnished();
+    root = new Magnified(pane, times());
+    stage.getScene().setRoot(root);
+    pane.plan().requestFocus();
   }
 
   private void title(Desk desk) {
@@ -88,6 +125,7 @@ public final class Designer {
   private void close() {
     keeping.ifPresent(SafeKeeping::close);
     workshop.close();
+    system.close();
     stage.close();
   }
 
@@ -96,22 +134,34 @@ public final class Designer {
     return board;
   }
 
-  /** The window's content. */
+  /** All that the window shows. */
+  Magnified root() {
+    return root;
+  }
+
+  /** The window's content, of the size that the look is meant in. */
   WindowPane pane() {
     return pane;
   }
 
   /** The window's content as it would be at that size, whatever the screen's. */
   WritableImage picture(int width, int height) {
-    double wide = pane.getWidth();
-    double high = pane.getHeight();
-    pane.resize(width, height);
-    pane.applyCss();
-    pane.layout();
+    return sized(width, height, all -> all.snapshot(null, new WritableImage(width, height)));
+  }
+
+  /** What {@code look} sees in the window's content as it would be at that size. */
+  <T> T sized(int width, int height, Function<Region, T> look) {
+    double wide = root.getWidth();
+    double high = root.getHeight();
+    root.resize(width, height);
+    for (int i = 0; i < ROUNDS; i++) {
+      root.applyCss();
+      root.layout();
+    }
     pane.plan().paint();
-    WritableImage picture = pane.snapshot(null, new WritableImage(width, height));
-    pane.resize(wide, high);
-    return picture;
+    T seen = look.apply(root);
+    root.resize(wide, high);
+    return seen;
   }
 
   /** What keeps the work safe, where anything does. */
@@ -176,8 +226,7 @@ public final class Designer {
   private static void show(Consumer<Designer> begin, CompletableFuture<Boolean> closed) {
     try {
       Stage stage = new Stage();
-      Designer designer =
-          new Designer(stage, new Program(), Optional.empty(), RecentFiles.ofUser());
+      Designer designer = new Designer(stage, new Program(), Optional.empty(), Memory.ofUser());
       StagePlace.remember(stage, OwnFolder.path());
       Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> designer.tell(fault));
       stage.setOnHidden(e -> closed.complete(true));

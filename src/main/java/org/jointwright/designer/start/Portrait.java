@@ -2,6 +2,7 @@ package org.jointwright.designer.start;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -11,6 +12,7 @@ import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import org.jointwright.app.Saving;
 import org.jointwright.designer.pane.Board;
+import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Step;
 
@@ -22,18 +24,27 @@ public final class Portrait {
   private Portrait() {}
 
   /**
-   * Opens a plan in the window, waits until its joints are laid and judged, and writes a PNG of the
-   * window's content. Needs no screen: {@code -Dglass.platform=Headless -Dprism.order=sw} will do.
+   * Opens a plan in a window, waits until its joints are laid and judged, and writes a PNG of the
+   * window's content; for each sitting anew. Needs no screen: {@code -Dglass.platform=Headless
+   * -Dprism.order=sw} will do.
    *
    * @param plan the plan file
-   * @param size the window's size in pixels
-   * @throws IOException when the picture cannot be written
+   * @throws IOException when a picture cannot be written
    */
-  public static void write(Path plan, Size size, Path png) throws IOException {
-    CompletableFuture<WritableImage> picture = new CompletableFuture<>();
-    Platform.startup(() -> sit(plan, size, picture));
+  public static void write(Path plan, List<Sitting> sittings) throws IOException {
+    CompletableFuture<Boolean> begun = new CompletableFuture<>();
+    Platform.startup(
+        () -> {
+          Platform.setImplicitExit(false);
+          begun.complete(true);
+        });
     try {
-      Saving.save(png, Png.bytes(picture.get()));
+      begun.get();
+      for (Sitting sitting : sittings) {
+        CompletableFuture<WritableImage> picture = new CompletableFuture<>();
+        Platform.runLater(() -> sit(plan, sitting, picture));
+        Saving.save(sitting.png(), Png.bytes(picture.get()));
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } catch (ExecutionException e) {
@@ -43,17 +54,28 @@ public final class Portrait {
     }
   }
 
+  /**
+   * One picture.
+   *
+   * @param size the window's size in pixels
+   * @param settings what is chosen of the window
+   * @param png the file of the picture
+   */
+  public record Sitting(Size size, Settings settings, Path png) {}
+
   /** A size in pixels. */
   public record Size(int width, int height) {}
 
-  private static void sit(Path plan, Size size, CompletableFuture<WritableImage> picture) {
+  private static void sit(Path plan, Sitting sitting, CompletableFuture<WritableImage> picture) {
     try {
       Stage stage = new Stage();
-      Designer designer = new Designer(stage, new Program(), Optional.empty());
-      designer.pane().setPrefSize(size.width(), size.height());
+      Designer designer =
+          new Designer(stage, new Program(), Optional.empty(), Memory.only(sitting.settings()));
+      Size size = sitting.size();
+      designer.root().setPrefSize(size.width(), size.height());
       stage.show();
       designer.pane().plan().requestFocus();
-      designer.pane().resize(size.width(), size.height());
+      designer.root().resize(size.width(), size.height());
       designer.job().open(plan);
       waitFor(designer, size, picture);
     } catch (RuntimeException e) {
@@ -80,6 +102,7 @@ public final class Portrait {
         if (pulses > PULSES) {
           stop();
           picture.complete(designer.picture(size.width(), size.height()));
+          designer.root().getScene().getWindow().hide();
         }
       }
     }.start();

@@ -24,7 +24,6 @@ import org.jointwright.designer.state.Wish;
 import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
 import org.jointwright.joint.Layout;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.picture.Picture;
 import org.jointwright.picture.PictureException;
 import org.jointwright.plan.Plan;
@@ -136,9 +135,8 @@ final class Program implements Outside {
   }
 
   @Override
-  public String near(Laid laid, String slab, BooleanSupplier goOn) {
+  public String near(Laid laid, String slab, Words words, BooleanSupplier goOn) {
     Answer answer = new Answer(laid.layout().plan(), laid.layout(), laid.judgement());
-    Words words = Words.english(UnitSystem.of(answer.plan().unit()));
     return NearestKnown.say(answer, slab, words, goOn);
   }
 
@@ -153,7 +151,7 @@ final class Program implements Outside {
     try {
       Layout layout = Answer.asItStands(plan).layout();
       String stem = CutSheets.stem(file);
-      return new Written(CutSheets.write(layout, folder, stem, Optional.empty()), List.of());
+      return new Written(CutSheets.write(layout, folder, stem, words), List.of());
     } catch (IOException e) {
       String what = words.say("window.file.cannotWrite", folder.toString(), said(e));
       return new Written(List.of(), List.of(what));

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.designer.settings.Measures;
 import org.jointwright.designer.sketch.Draft;
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.History;
@@ -138,8 +141,7 @@ public record Desk(
     Pick picked = Picks.still(after.now(), sight.picked(), before.now());
     return withPapers(papers.with(after))
         .withLaying(laying.answered(answer))
-        .withSight(
-            s -> new Sight(s.step(), s.viewport(), s.isFitted(), picked, s.pointed(), s.finding()));
+        .withSight(s -> s.stillAtFinding(picked));
   }
 
   /** With the answer to why a joint is where it is. */
@@ -193,12 +195,40 @@ public record Desk(
     return withLaying(laying.measured(answer));
   }
 
-  /** On the same paper as {@code other}: as large, and all of it in sight. */
+  /** On the same paper as {@code other}: as large, in the same measures, and all of it in sight. */
   public Desk onPaperOf(Desk other) {
     Viewport v = other.viewport();
     return withLaying(laying.after(other.laying()))
         .withSight(s -> s.with(s.viewport().resized(v.width(), v.height()), true))
+        .measuredIn(other.sight().measures())
         .fitted();
+  }
+
+  /**
+   * Shown and read in other measures. A plan that nobody has begun is begun in them too; any other
+   * keeps the unit it is written in, and its joints.
+   */
+  public Desk measuredIn(Measures measures) {
+    Desk shown = withSight(s -> s.in(measures));
+    if (!plan().equals(Plan.EMPTY.in(plan().unit()))
+        || history().canUndo()
+        || history().canRedo()) {
+      return shown;
+    }
+    LengthUnit unit = measures.bare(Plan.EMPTY.unit());
+    return unit == plan().unit()
+        ? shown
+        : shown.withPapers(papers.with(History.begun(Plan.EMPTY.in(unit)))).asked(true);
+  }
+
+  /** The measures in which lengths are shown. */
+  public UnitSystem measures() {
+    return sight.measures().of(plan().unit());
+  }
+
+  /** The unit of a length that is typed without one. */
+  public LengthUnit bare() {
+    return sight.measures().bare(plan().unit());
   }
 
   /** Kept in {@code file}, as {@code saved} was, at {@code time}. */

@@ -102,7 +102,7 @@ public interface Outside {
    *
    * @param goOn asked now and then; once it says no, the answer is not waited for
    */
-  String near(Laid laid, String slab, BooleanSupplier goOn);
+  String near(Laid laid, String slab, Words words, BooleanSupplier goOn);
 
   /**
    * What can be done about the finding of that number, the worthiest first. Asked on one thread

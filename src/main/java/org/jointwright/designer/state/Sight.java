@@ -1,6 +1,7 @@
 package org.jointwright.designer.state;
 
 import java.util.OptionalInt;
+import org.jointwright.designer.settings.Measures;
 
 /**
  * What the user looks at.
@@ -11,6 +12,7 @@ import java.util.OptionalInt;
  * @param picked what is picked
  * @param pointed what is under the pointer
  * @param finding the number of the finding gone to, from 1
+ * @param measures in what measures lengths are shown and read
  */
 public record Sight(
     Step step,
@@ -18,34 +20,51 @@ public record Sight(
     boolean isFitted,
     Pick picked,
     Pick pointed,
-    OptionalInt finding) {
+    OptionalInt finding,
+    Measures measures) {
   /** Blank paper. */
   public static final Sight FIRST =
       new Sight(
-          Step.OUTLINE, Viewport.BLANK, true, Pick.NOTHING, Pick.NOTHING, OptionalInt.empty());
+          Step.OUTLINE,
+          Viewport.BLANK,
+          true,
+          Pick.NOTHING,
+          Pick.NOTHING,
+          OptionalInt.empty(),
+          Measures.PLAN);
 
   /** At another step. */
   public Sight at(Step value) {
-    return new Sight(value, viewport, isFitted, picked, pointed, finding);
+    return new Sight(value, viewport, isFitted, picked, pointed, finding, measures);
   }
 
   /** With the plan lying otherwise. */
   public Sight with(Viewport value, boolean fitted) {
-    return new Sight(step, value, fitted, picked, pointed, finding);
+    return new Sight(step, value, fitted, picked, pointed, finding, measures);
   }
 
   /** With something picked. */
   public Sight picking(Pick value) {
-    return new Sight(step, viewport, isFitted, value, pointed, OptionalInt.empty());
+    return new Sight(step, viewport, isFitted, value, pointed, OptionalInt.empty(), measures);
   }
 
   /** With something under the pointer. */
   public Sight pointingAt(Pick value) {
-    return new Sight(step, viewport, isFitted, picked, value, finding);
+    return new Sight(step, viewport, isFitted, picked, value, finding, measures);
   }
 
   /** Gone to a finding. */
   public Sight goneTo(int number) {
-    return new Sight(step, viewport, isFitted, picked, pointed, OptionalInt.of(number));
+    return new Sight(step, viewport, isFitted, picked, pointed, OptionalInt.of(number), measures);
+  }
+
+  /** With something else picked and the finding still gone to. */
+  Sight stillAtFinding(Pick value) {
+    return new Sight(step, viewport, isFitted, value, pointed, finding, measures);
+  }
+
+  /** In other measures. */
+  public Sight in(Measures value) {
+    return new Sight(step, viewport, isFitted, picked, pointed, finding, value);
   }
 }

@@ -5,16 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import javafx.scene.paint.Color;
 import org.jointwright.drawing.Role;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The colours can be read, and told apart by people who see fewer of them. */
 class ThemeTest {
   private static final List<Role> GROUNDS =
       List.of(Role.GROUND, Role.PAPER, Role.PANEL, Role.BUILDING, Role.STREET);
-
-  private static Color color(Role role) {
-    return Theme.LIGHT.color(role);
-  }
 
   /** Relative luminance, WCAG 2.1. */
   private static double luminance(Color c) {
@@ -27,28 +24,30 @@ class ThemeTest {
     return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
   }
 
-  private static double contrast(Role a, Role b) {
-    double x = luminance(color(a));
-    double y = luminance(color(b));
+  private static double contrast(Theme theme, Role a, Role b) {
+    double x = luminance(theme.color(a));
+    double y = luminance(theme.color(b));
     return (Math.max(x, y) + 0.05) / (Math.min(x, y) + 0.05);
   }
 
-  @Test
-  void textReadsOnEveryGroundItMeets() {
+  @ParameterizedTest
+  @EnumSource
+  void textReadsOnEveryGroundItMeets(Theme theme) {
     for (Role ground : GROUNDS) {
       for (Role text : List.of(Role.TEXT, Role.QUIET_TEXT)) {
         if (text == Role.TEXT || ground != Role.BUILDING) {
-          assertThat(contrast(text, ground)).as(text + " on " + ground).isGreaterThan(4.5);
+          assertThat(contrast(theme, text, ground)).as(text + " on " + ground).isGreaterThan(4.5);
         }
       }
     }
-    assertThat(contrast(Role.ON_MUST, Role.MUST)).isGreaterThan(4.5);
-    assertThat(contrast(Role.ON_SHOULD, Role.SHOULD)).isGreaterThan(4.5);
-    assertThat(contrast(Role.SELECTED, Role.PAPER)).isGreaterThan(4.5);
+    assertThat(contrast(theme, Role.ON_MUST, Role.MUST)).isGreaterThan(4.5);
+    assertThat(contrast(theme, Role.ON_SHOULD, Role.SHOULD)).isGreaterThan(4.5);
+    assertThat(contrast(theme, Role.SELECTED, Role.PAPER)).isGreaterThan(4.5);
   }
 
-  @Test
-  void marksStandOutOnThePaperAndOnPanels() {
+  @ParameterizedTest
+  @EnumSource
+  void marksStandOutOnThePaperAndOnPanels(Theme theme) {
     for (Role ground : List.of(Role.PAPER, Role.PANEL)) {
       for (Role mark :
           List.of(
@@ -65,20 +64,21 @@ class ThemeTest {
               Role.POINTED,
               Role.STRING,
               Role.NOTE)) {
-        assertThat(contrast(mark, ground)).as(mark + " on " + ground).isGreaterThan(3.2);
+        assertThat(contrast(theme, mark, ground)).as(mark + " on " + ground).isGreaterThan(3.2);
       }
     }
   }
 
-  @Test
-  void whatMattersStaysApartForThreeColourBlindnesses() {
+  @ParameterizedTest
+  @EnumSource
+  void whatMattersStaysApartForThreeColourBlindnesses(Theme theme) {
     List<Role> apart = List.of(Role.MUST, Role.SHOULD, Role.SELECTED, Role.STRING);
     for (double[][] seen : BLINDNESSES) {
       for (Role a : apart) {
         for (Role b : apart) {
           if (a.compareTo(b) < 0) {
-            double[] x = lab(seenAs(seen, color(a)));
-            double[] y = lab(seenAs(seen, color(b)));
+            double[] x = lab(seenAs(seen, theme.color(a)));
+            double[] y = lab(seenAs(seen, theme.color(b)));
             double d = Math.sqrt(square(x[0] - y[0]) + square(x[1] - y[1]) + square(x[2] - y[2]));
             assertThat(d).as(a + " and " + b).isGreaterThan(12);
           }

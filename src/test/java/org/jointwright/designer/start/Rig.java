@@ -22,6 +22,8 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.jointwright.designer.pane.Chooser;
+import org.jointwright.designer.settings.Look;
+import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Point;
@@ -41,11 +43,19 @@ final class Rig implements AutoCloseable {
   }
 
   Rig(int width, int height) {
+    this(width, height, Settings.FIRST.with(Look.LIGHT));
+  }
+
+  Rig(int width, int height, Settings settings) {
+    this(width, height, Memory.only(settings));
+  }
+
+  Rig(int width, int height, Memory memory) {
     Object[] made =
         get(
             () -> {
               Stage s = new Stage();
-              Designer d = new Designer(s, new Program(), Optional.of(new FirstPlace()));
+              Designer d = new Designer(s, new Program(), Optional.of(new FirstPlace()), memory);
               s.setX(0);
               s.setY(0);
               s.setWidth(width);
@@ -84,6 +94,9 @@ final class Rig implements AutoCloseable {
   }
 
   static <T> T get(Supplier<T> supplier) {
+    if (Platform.isFxApplicationThread()) {
+      return supplier.get();
+    }
     CompletableFuture<T> got = new CompletableFuture<>();
     Platform.runLater(
         () -> {

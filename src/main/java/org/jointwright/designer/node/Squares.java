@@ -1,4 +1,4 @@
-package org.jointwright.designer.pane;
+package org.jointwright.designer.node;
 
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
@@ -8,8 +8,9 @@ import javafx.scene.layout.StackPane;
 import org.jointwright.designer.facts.StepFacts.Done;
 
 /** The squares of the path: open, half or full; chalk and large where you are. */
-final class Squares {
-  static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
+public final class Squares {
+  /** Set on what stands where the user is. */
+  public static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
   private static final double SMALL = 13;
   private static final double LARGE = 18;
@@ -19,7 +20,7 @@ final class Squares {
   private Squares() {}
 
   /** A square on its piece of string line; the string starts at the first and ends at the last. */
-  static StackPane onString(Done done, boolean here, boolean first, boolean last) {
+  public static StackPane onString(Done done, boolean here, boolean first, boolean last) {
     Region string = new Region();
     string.getStyleClass().add("string");
     string.setMinWidth(2);
@@ -30,11 +31,12 @@ final class Squares {
     pane.setAlignment(Pos.CENTER);
     pane.setMinSize(COLUMN, ROW);
     pane.setPrefSize(COLUMN, ROW);
-    pane.setMaxSize(COLUMN, ROW);
+    pane.setMaxSize(COLUMN, Double.MAX_VALUE);
     return pane;
   }
 
-  static Region square(Done done, boolean here) {
+  /** A square by itself. */
+  public static Region square(Done done, boolean here) {
     double size = here ? LARGE : SMALL;
     StackPane square = new StackPane();
     square.getStyleClass().add("square");
