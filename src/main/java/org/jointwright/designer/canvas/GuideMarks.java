@@ -36,8 +36,15 @@ final class GuideMarks {
           case IN_LINE, ON_SIDE, HALF_WAY, EVEN -> guide.length() > 0;
           case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT -> false;
         };
+    Length length = Length.inches(guide.length());
     String text =
-        hasFigure ? words.say("window.guide.with", kind, Length.inches(guide.length())) : kind;
+        !hasFigure
+            ? kind
+            : guide
+                .beyond()
+                .map(b -> Length.inches(b.distance(guide.to())))
+                .map(rest -> words.say("window.guide.within", kind, length, rest))
+                .orElseGet(() -> words.say("window.guide.with", kind, length));
     Point at =
         switch (guide.kind()) {
           case IN_LINE -> from.towards(to, 0.5).plus(new Point(10, -8));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Things;
@@ -26,7 +27,10 @@ public final class Walk {
 
   /** The next thing, or the one before, picked; in the order of the plan, round and round. */
   public static Desk on(Desk desk, boolean forward) {
-    if (desk.draft().isPresent() || desk.hand().hold().isPresent()) {
+    if (desk.draft().isPresent()) {
+      return Drafting.jump(desk, forward);
+    }
+    if (desk.hand().hold().isPresent()) {
       return desk;
     }
     List<Pick> stops = stops(desk);

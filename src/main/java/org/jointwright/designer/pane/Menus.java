@@ -127,6 +127,7 @@ final class Menus {
     menu.getItems()
         .addAll(
             item("typing", new KeyCodeCombination(KeyCode.F1), e -> tell("window.notice.typing")),
+            item("keys", null, e -> tell("window.notice.keys")),
             item("caution", null, e -> tell("window.notice.caution")));
     return menu;
   }

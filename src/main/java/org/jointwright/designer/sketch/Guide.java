@@ -1,5 +1,6 @@
 package org.jointwright.designer.sketch;
 
+import java.util.Optional;
 import org.jointwright.shape.Point;
 
 /**
@@ -8,8 +9,19 @@ import org.jointwright.shape.Point;
  * @param kind why it is drawn there
  * @param from where the string is tied
  * @param to where the pencil stands
+ * @param beyond where what it is tied to goes on to, such as the other end of a side
  */
-public record Guide(Kind kind, Point from, Point to) {
+public record Guide(Kind kind, Point from, Point to, Optional<Point> beyond) {
+  /** A string that ends at the pencil. */
+  public Guide(Kind kind, Point from, Point to) {
+    this(kind, from, to, Optional.empty());
+  }
+
+  /** A string along a stretch that goes on beyond the pencil. */
+  public static Guide within(Kind kind, Point from, Point to, Point beyond) {
+    return new Guide(kind, from, to, Optional.of(beyond));
+  }
+
   /** Why the pencil is drawn to a place. */
   public enum Kind {
     /** Square to the side before. */

@@ -16,6 +16,7 @@ import org.jointwright.plan.Vertex;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
 
 /**
  * What gently draws the pencil: the first corner, other corners, half way along sides, square to
@@ -39,6 +40,10 @@ public record Attraction(
     double pixel,
     boolean isMetric) {
   private static final double CORNER_REACH = 11;
+
+  /** Places nearer than this are one, inches. */
+  private static final double SAME = 0.5;
+
   private static final double LINE_REACH = 8;
   private static final double SIDE_REACH = 7;
 
@@ -155,10 +160,7 @@ public record Attraction(
     return sides.stream()
         .filter(e -> e.at(0.5).distance(raw) <= CORNER_REACH * pixel)
         .findFirst()
-        .map(
-            e ->
-                new Pencil(
-                    e.at(0.5), List.of(new Guide(Guide.Kind.HALF_WAY, e.start(), e.at(0.5)))));
+        .map(e -> new Pencil(e.at(0.5), List.of(along(Guide.Kind.HALF_WAY, e, e.at(0.5)))));
   }
 
   private Optional<Pencil> side(Point raw) {
@@ -169,8 +171,38 @@ public record Attraction(
             e -> {
               double along = Math.clamp(stepped(e.nearest(raw) * e.length()), 0, e.length());
               Point on = e.at(along / e.length());
-              return new Pencil(on, List.of(new Guide(Guide.Kind.ON_SIDE, e.start(), on)));
+              return new Pencil(on, List.of(along(Guide.Kind.ON_SIDE, e, on)));
             });
+  }
+
+  /** A string along a side, with the rest of it where it is straight. */
+  private static Guide along(Guide.Kind kind, Edge side, Point at) {
+    return side instanceof Segment
+        ? Guide.within(kind, side.start(), at, side.end())
+        : new Guide(kind, side.start(), at);
+  }
+
+  /** The places one by one that keys lead the pencil to: closing first, then all that draw it. */
+  List<Pencil> stops() {
+    List<Pencil> stops = new ArrayList<>();
+    draft
+        .first()
+        .filter(f -> draft.canClose())
+        .ifPresent(
+            f -> stops.add(new Pencil(f, List.of(new Guide(Guide.Kind.FIRST_CORNER, f, f)))));
+    corners.forEach(c -> stops.add(new Pencil(c, List.of(new Guide(Guide.Kind.CORNER, c, c)))));
+    joints.stream()
+        .flatMap(e -> Stream.of(e.start(), e.end()))
+        .map(Attraction::atJoint)
+        .forEach(stops::add);
+    evens.forEach(g -> stops.add(new Pencil(g.to(), List.of(g))));
+    List<Pencil> apart = new ArrayList<>();
+    for (Pencil p : stops) {
+      if (apart.stream().noneMatch(q -> q.at().distance(p.at()) < SAME)) {
+        apart.add(p);
+      }
+    }
+    return apart;
   }
 
   private Optional<Pencil> strings(Point raw) {

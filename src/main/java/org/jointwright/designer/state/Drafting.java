@@ -49,9 +49,29 @@ public final class Drafting {
             d -> {
               Point from = d.pencil().map(Pencil::at).or(d::last).orElseGet(() -> start(desk, d));
               return inSight(
-                  desk.withHand(InHand.drawing(d.withPencil(Pencil.free(from.plus(by))))));
+                  desk.withHand(InHand.drawing(d.withPencil(Pencil.free(from.plus(by)).byKeys()))));
             })
         .orElse(desk);
+  }
+
+  /** The pencil led to the next place that draws it, or the one before, round and round. */
+  public static Desk jump(Desk desk, boolean forward) {
+    if (desk.draft().isEmpty()) {
+      return desk;
+    }
+    Draft draft = desk.draft().get();
+    List<Pencil> stops = Attraction.drawing(desk.plan(), draft, desk.viewport().inches(1)).stops();
+    if (stops.isEmpty()) {
+      return desk;
+    }
+    int now = -1;
+    for (int i = 0; i < stops.size() && now < 0; i++) {
+      boolean isHere = draft.pencil().filter(stops.get(i).byKeys()::equals).isPresent();
+      now = isHere ? i : -1;
+    }
+    int next = now < 0 ? (forward ? 0 : stops.size() - 1) : now + (forward ? 1 : stops.size() - 1);
+    Pencil there = stops.get(next % stops.size()).byKeys();
+    return inSight(desk.withHand(InHand.drawing(draft.withPencil(there))));
   }
 
   /** Where the pencil comes to stand. */
@@ -90,6 +110,10 @@ public final class Drafting {
   /** What was typed is placed, if it says an edge; else nothing changes. */
   public static Desk enter(Desk desk, Said said, String name) {
     Draft draft = desk.draft().orElse(Draft.EMPTY);
+    boolean isLed = draft.pencil().filter(Pencil::isByKeys).isPresent();
+    if (said instanceof Said.Silent && isLed) {
+      return placedByKeys(desk, draft, name);
+    }
     boolean ends = said instanceof Said.Silent || said instanceof Said.Close;
     if (ends && draft.what() == Drawn.STRIP && draft.line().isPresent()) {
       return Finished.strip(desk, draft, name);
@@ -99,6 +123,13 @@ public final class Drafting {
     }
     Draft begun = draft.last().isPresent() ? draft : draft.begunAt(start(desk, draft));
     return Strokes.of(begun, said).map(s -> placed(desk, begun, s, name)).orElse(desk);
+  }
+
+  /** A corner set down where keys led the pencil. */
+  private static Desk placedByKeys(Desk desk, Draft draft, String name) {
+    return draft.last().isEmpty()
+        ? desk.withHand(InHand.drawing(draft.begunAt(draft.pencil().orElseThrow().at())))
+        : Strokes.byPencil(draft).map(s -> placed(desk, draft, s, name)).orElse(desk);
   }
 
   /**

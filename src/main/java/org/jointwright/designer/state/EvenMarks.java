@@ -35,8 +35,7 @@ final class EvenMarks {
   }
 
   private static void on(Plan plan, Tape tape, List<Guide> guides) {
-    Point from = tape.from().at();
-    Edge side = new Segment(from, tape.to().at());
+    Edge side = new Segment(tape.from().at(), tape.to().at());
     List<Double> marks = new ArrayList<>(List.of(0.0, side.length()));
     for (Slab s : plan.slabs()) {
       for (Joint j : s.joints()) {
@@ -56,7 +55,9 @@ final class EvenMarks {
       if (stretch >= SHORTEST) {
         for (double share : new double[] {1 / 2.0, 1 / 3.0, 2 / 3.0}) {
           Point at = side.at((before + share * stretch) / side.length());
-          guides.add(new Guide(Guide.Kind.EVEN, side.at(before / side.length()), at));
+          Point from = side.at(before / side.length());
+          Point to = side.at((before + stretch) / side.length());
+          guides.add(Guide.within(Guide.Kind.EVEN, from, at, to));
         }
       }
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jointwright.designer.sketch.Drawn;
+import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
@@ -106,6 +107,41 @@ class WalkTest {
         .containsExactly(Feature.of(FeatureKind.DOOR, 36, 72));
     assertThat(Arrows.pressed(door, RIGHT, 1 / 16.0).plan().slabs().getFirst().edge(0).features())
         .containsExactly(Feature.of(FeatureKind.DOOR, 24.0625, 60.0625));
+  }
+
+  @Test
+  void aZoneIsDrawnByKeysAlone() {
+    Desk desk = Drafting.begin(DESK, Drawn.ZONE);
+    desk = Drafting.jump(desk, true);
+    assertThat(desk.draft().orElseThrow().pencil().orElseThrow().at()).isEqualTo(p(0, 0));
+    desk = Arrows.pressed(Arrows.pressed(desk, RIGHT, 60), UP, 60);
+    desk = enter(desk);
+    for (Point way : List.of(RIGHT, UP, RIGHT.times(-1))) {
+      desk = enter(Arrows.pressed(desk, way, 48));
+    }
+    assertThat(desk.draft().orElseThrow().placed()).hasSize(4);
+    desk = enter(Drafting.jump(desk, true));
+    assertThat(desk.draft()).as("closed by its first corner").isEmpty();
+    assertThat(desk.plan().slabs().getFirst().keepClear().getFirst().outline())
+        .isEqualTo(Outline.of(List.of(p(60, 60), p(108, 60), p(108, 108), p(60, 108))));
+  }
+
+  @Test
+  void aJointIsDrawnByKeysFromTheEndOfAnother() {
+    Desk desk = Drafting.begin(DESK, Drawn.JOINT);
+    while (desk.draft().orElseThrow().pencil().isEmpty()
+        || !desk.draft().orElseThrow().pencil().get().at().equals(p(240, 120))) {
+      desk = Drafting.jump(desk, true);
+    }
+    desk = enter(desk);
+    desk = enter(Arrows.pressed(Arrows.pressed(desk, RIGHT, -120), UP, 120));
+    List<Joint> locked = desk.plan().slabs().getFirst().lockedJoints();
+    assertThat(locked).hasSize(1);
+    assertThat(locked.getFirst().path().end().distance(p(0, 360))).isLessThan(1e-6);
+  }
+
+  private static Desk enter(Desk desk) {
+    return Drafting.enter(desk, new Said.Silent(), "slab");
   }
 
   @Test

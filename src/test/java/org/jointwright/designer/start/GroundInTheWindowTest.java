@@ -144,6 +144,29 @@ class GroundInTheWindowTest {
     assertThat(slab().joints()).noneMatch(j -> j.purpose() == Purpose.CORNER);
   }
 
+  @Test
+  void aZoneIsDrawnByKeysAlone() {
+    rig.act(() -> rig.designer().pane().plan().requestFocus());
+    rig.key(KeyCode.ESCAPE).key(KeyCode.PAGE_DOWN).key(KeyCode.CONTEXT_MENU);
+    int zone = rig.menu().indexOf("here-draw-zone");
+    for (int i = 0; i < zone; i++) {
+      rig.key(KeyCode.DOWN);
+    }
+    rig.key(KeyCode.ENTER).key(KeyCode.PAGE_DOWN);
+    for (int i = 0; i < 4; i++) {
+      rig.key(KeyCode.SHIFT, KeyCode.RIGHT).key(KeyCode.SHIFT, KeyCode.UP);
+    }
+    rig.key(KeyCode.ENTER);
+    for (KeyCode way : new KeyCode[] {KeyCode.RIGHT, KeyCode.UP, KeyCode.LEFT}) {
+      for (int i = 0; i < 3; i++) {
+        rig.key(KeyCode.SHIFT, way);
+      }
+      rig.key(KeyCode.ENTER);
+    }
+    rig.key(KeyCode.PAGE_DOWN).key(KeyCode.ENTER).laid();
+    assertThat(slab().keepClear().getFirst().outline().ring().area()).isEqualTo(36 * 36);
+  }
+
   private static org.assertj.core.data.Offset<Double> within() {
     return org.assertj.core.api.Assertions.within(0.01);
   }
