@@ -118,7 +118,8 @@ final class DraftMarks {
     Point left = view.heading(e.direction(0.5).left());
     Point out = draft.isClockwise(e.end()) ? left : left.times(-1);
     double half = org.jointwright.drawing.Typeface.of(weight).width(text, FIGURE) / 2;
-    Point at = middle.plus(out.times(14 + Math.abs(out.x()) * half + Math.abs(out.y()) * 9));
+    double clear = 14 + draft.wide() / 2 * desk.viewport().scale();
+    Point at = middle.plus(out.times(clear + Math.abs(out.x()) * half + Math.abs(out.y()) * 9));
     Point base = at.plus(new Point(0, FIGURE * 0.36));
     marks.add(Mark.Words.level(base, text, FIGURE, weight, Anchor.MIDDLE, role));
   }

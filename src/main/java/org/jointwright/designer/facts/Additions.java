@@ -3,7 +3,9 @@ package org.jointwright.designer.facts;
 import java.util.List;
 import java.util.Map;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Soundness;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.FixedObject;
@@ -28,7 +30,7 @@ public final class Additions {
 
   private Additions() {}
 
-  /** An opening in the middle of a slab; nothing where the slab is too small for one. */
+  /** An opening in the middle of a slab, or the desk told that there is no room for one. */
   public static Desk opening(Desk desk, String slabId) {
     Slab slab = desk.plan().slab(slabId).orElseThrow();
     Point c = middle(slab);
@@ -40,14 +42,11 @@ public final class Additions {
                 c.plus(new Point(half, -half)),
                 c.plus(new Point(half, half)),
                 c.plus(new Point(-half, half))));
-    boolean fits =
-        outline.vertices().stream().allMatch(v -> slab.outline().ring().contains(v.at()));
-    if (!fits) {
-      return desk;
-    }
     Opening opening = new Opening(outline, Map.of(), Kept.NOTHING);
-    return desk.edited(new SlabEdit.AddOpening(slabId, opening))
-        .picking(new Pick.AtOpening(slabId, slab.openings().size()));
+    Desk added = desk.edited(new SlabEdit.AddOpening(slabId, opening));
+    return Soundness.holds(added.plan(), slabId)
+        ? added.picking(new Pick.AtOpening(slabId, slab.openings().size()))
+        : desk.told(Notice.trouble("window.notice.noOpening", List.of()));
   }
 
   /**
@@ -71,6 +70,13 @@ public final class Additions {
     return name + " " + n;
   }
 
+  /** How far a point stands from the slab's edge and its openings, inches. */
+  private static double clear(Slab slab, Point p) {
+    return slab.openings().stream()
+        .mapToDouble(o -> o.outline().ring().distance(p))
+        .reduce(slab.outline().ring().distance(p), Math::min);
+  }
+
   /** A point well inside: the middle of the box, or of the box's parts where that is outside. */
   private static Point middle(Slab slab) {
     Box box = slab.outline().ring().box();
@@ -82,7 +88,7 @@ public final class Additions {
             new Point(
                 Math.rint(box.minX() + x * box.width()), Math.rint(box.minY() + y * box.height()));
         boolean isIn = slab.region().contains(p);
-        double d = isIn ? slab.outline().ring().distance(p) : -1;
+        double d = isIn ? clear(slab, p) : -1;
         if (d > far + 6) {
           far = d;
           best = p;

@@ -71,7 +71,7 @@ record DraftFacts(Draft draft, Words words) {
     switch (draft.what()) {
       case STRIP -> {
         said.add(words.say("window.draft.stripWhy"));
-        said.add(words.say("window.draft.type"));
+        said.add(words.say("window.draft.typeLine"));
       }
       case SLAB -> {
         said.add(words.say("window.draft.click"));

@@ -37,6 +37,8 @@ record PickArea(Pointer grip, Pick before) implements Gesture {
   private List<Thing> within(Desk desk, Point to) {
     Box area = Box.of(grip.plan(), to);
     List<Thing> things = new ArrayList<>(Things.of(before));
+    // Undoing while the hand is down may take some away.
+    things.removeIf(t -> !t.isIn(desk.plan()));
     for (Thing t : Things.all(desk.plan())) {
       boolean isIn =
           Things.box(desk.plan(), List.of(t))

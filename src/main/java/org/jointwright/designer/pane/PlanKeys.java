@@ -12,6 +12,7 @@ import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.SetDown;
 import org.jointwright.designer.state.Step;
+import org.jointwright.designer.state.Things;
 import org.jointwright.shape.Point;
 
 /** What keys do while the paper has the focus: the typed sentence, Enter, Esc, arrows, Delete. */
@@ -103,6 +104,12 @@ final class PlanKeys {
         board.change(d -> FactsOf.takenOut(d, board.words()));
         e.consume();
       }
+      case A -> {
+        if (e.isShortcutDown()) {
+          board.change(PlanKeys::all);
+          e.consume();
+        }
+      }
       case PAGE_DOWN -> walk(e, true);
       case PAGE_UP -> walk(e, false);
       case LEFT -> nudge(e, new Point(-1, 0));
@@ -122,6 +129,16 @@ final class PlanKeys {
     return d.draft().isEmpty() && !isBlank
         ? Walk.entered(d)
         : Drafting.enter(d, LiveMarks.said(d, board.vocabulary()), name);
+  }
+
+  /** All slabs with what is in them, and the old joints. */
+  private static Desk all(Desk d) {
+    boolean isIdle = d.draft().isEmpty() && d.hand().hold().isEmpty();
+    return isIdle && d.sight().step() == Step.OUTLINE
+        ? d.picking(
+            Things.pick(
+                Things.all(d.plan()).stream().filter(t -> t.within(d.plan()).isEmpty()).toList()))
+        : d;
   }
 
   private void walk(KeyEvent e, boolean forward) {

@@ -102,11 +102,15 @@ public record ReadyShape(ReadyKind kind, List<Double> sizes, double turned, bool
       return Optional.empty();
     }
     List<Vertex> vertices = new ArrayList<>();
-    vertices.add(Vertex.at(p(inner, 0)));
-    vertices.add(Vertex.arc(p(outer, 0), round(outer, angle / 2)));
-    vertices.add(Vertex.at(round(outer, angle)));
+    // Its first corner is the origin; of a ring that is not the middle of the circles.
+    Point middle = p(-inner, 0);
+    vertices.add(Vertex.at(p(0, 0)));
+    vertices.add(Vertex.arc(p(outer - inner, 0), middle.plus(round(outer, angle / 2))));
+    vertices.add(Vertex.at(middle.plus(round(outer, angle))));
     if (inner > 0) {
-      vertices.add(Vertex.arc(round(inner, angle), round(inner, angle / 2)));
+      vertices.add(
+          Vertex.arc(
+              middle.plus(round(inner, angle)), middle.plus(round(inner, angle / 2))));
     }
     return Optional.of(new Outline(vertices));
   }
