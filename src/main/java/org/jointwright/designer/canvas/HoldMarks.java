@@ -195,5 +195,6 @@ final class HoldMarks {
     marks.add(new Mark.Line(view.on(held.was()), 1.4, List.of(4.0, 4.0), Role.QUIET_TEXT));
     marks.addAll(PickMarks.line(now.path(), view, true, true));
     marks.addAll(JointTape.held(desk, held, words));
+    held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, view, words)));
   }
 }

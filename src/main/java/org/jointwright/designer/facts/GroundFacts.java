@@ -9,6 +9,7 @@ import org.jointwright.measure.Length;
 import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.edit.GivenEdit;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.plan.edit.Together;
 import org.jointwright.plan.edit.ZoneEdit;
 import org.jointwright.text.Words;
@@ -33,13 +34,21 @@ record GroundFacts(Desk desk, Words words) {
                 words.say("window.zone.name"),
                 zone.name(),
                 t -> d -> named(d, pick, zone, t.strip())),
-            new Row.Shown("zone-area", words.say("window.zone.area"), words.print(area))),
+            new Row.Shown("zone-area", words.say("window.zone.area"), words.print(area)),
+            moves(pick).get(0),
+            moves(pick).get(1)),
         List.of(
             Deed.of(
                 "take-out",
                 words.say("window.deed.takeOut"),
                 d -> d.edited(new ZoneEdit.Remove(pick.slab(), pick.zone())))),
         List.of(words.say("window.zone.why")));
+  }
+
+  /** How far it goes to the right and up. */
+  private List<Row> moves(Pick.AtZone pick) {
+    Thing zone = new Thing.Zone(pick.slab(), pick.zone());
+    return new WholeFacts(desk, List.of(zone), words).rows();
   }
 
   /** The zone with another name; it comes to stand last, which nobody sees. */

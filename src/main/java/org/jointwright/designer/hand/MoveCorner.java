@@ -3,6 +3,7 @@ package org.jointwright.designer.hand;
 import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.designer.state.Attraction;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Extent;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.InHand;
 import org.jointwright.designer.state.Pick;
@@ -53,7 +54,7 @@ record MoveCorner(Ref corner, Point was, Pointer grip) implements Gesture {
 
   @Override
   public Desk release(Desk desk, Pointer pointer) {
-    return desk.letGo();
+    return Extent.inSight(desk.letGo());
   }
 
   static MoveCorner of(Desk desk, Ref corner, Pointer pointer) {

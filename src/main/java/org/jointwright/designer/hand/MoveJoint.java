@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Drawn;
+import org.jointwright.designer.sketch.Guide;
 import org.jointwright.designer.state.Attraction;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.InHand;
 import org.jointwright.designer.state.JointMark;
+import org.jointwright.designer.state.JointPull;
 import org.jointwright.designer.state.JointRun;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
@@ -34,6 +36,9 @@ import org.jointwright.shape.Point;
 record MoveJoint(Pick.AtJoint pressed, Pointer grip, Part part) implements Gesture {
   /** An end of the joint that is picked is taken hold of from this far; pixels. */
   private static final double END = 10;
+
+  /** Corners, joints and even places draw it from this far; pixels. */
+  private static final double REACH = 6;
 
   /** What of it the hand holds. */
   enum Part {
@@ -99,11 +104,24 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip, Part part) implements Gestu
         .flatMap(
             g -> {
               if (part != Part.WHOLE) {
-                return turned(desk, g, pointer).map(path -> moved(desk, g, path, isMoving));
+                return turned(desk, g, pointer)
+                    .map(path -> moved(desk, g, path, Optional.empty(), isMoving));
               }
               Optional<Path> free = JointSlide.by(g.before(), g.pick().slab(), g.joint(), by);
-              return (pointer.isFree() ? free : free.flatMap(p -> atWholeMark(g, p)).or(() -> free))
-                  .map(path -> moved(desk, g, path, isMoving));
+              Optional<JointPull> pull =
+                  pointer.isFree() ? Optional.empty() : free.flatMap(p -> pull(desk, g, p));
+              Optional<Path> pulled =
+                  free.flatMap(p -> pull.flatMap(x -> slid(g, p, x.by())))
+                      .flatMap(
+                          p ->
+                              isEven(pull)
+                                  ? atWholeMark(g, p)
+                                  : JointRun.within(g.before(), g.pick().slab(), p));
+              Optional<Guide> guide = pulled.flatMap(p -> pull).map(JointPull::guide);
+              return pulled
+                  .or(() -> pointer.isFree() ? free : free.flatMap(p -> atWholeMark(g, p)))
+                  .or(() -> free)
+                  .map(path -> moved(desk, g, path, guide, isMoving));
             })
         .orElse(desk);
   }
@@ -128,12 +146,29 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip, Part part) implements Gestu
         : Optional.empty();
   }
 
-  private static Desk moved(Desk desk, Grasp grasp, Path path, boolean isMoving) {
+  /** What draws the joint from where it would run without help. */
+  private static Optional<JointPull> pull(Desk desk, Grasp grasp, Path path) {
+    Pick.AtJoint pick = grasp.pick();
+    Plan without = new JointEdit.Remove(pick.slab(), pick.joint()).applyTo(grasp.before());
+    return JointPull.near(without, pick.slab(), path, desk.viewport().inches(REACH));
+  }
+
+  private static Optional<Path> slid(Grasp grasp, Path path, Point by) {
+    return JointSlide.by(grasp.before(), grasp.pick().slab(), grasp.joint().withPath(path), by);
+  }
+
+  /** Even places are taken at the nearest whole inch, as tapes are read. */
+  private static boolean isEven(Optional<JointPull> pull) {
+    return pull.filter(p -> p.guide().kind() == Guide.Kind.EVEN).isPresent();
+  }
+
+  private static Desk moved(
+      Desk desk, Grasp grasp, Path path, Optional<Guide> guide, boolean isMoving) {
     Pick.AtJoint pick = grasp.pick();
     JointEdit.Move edit = new JointEdit.Move(pick.slab(), pick.joint(), path);
     Desk moved = isMoving ? desk.goingOn(edit) : desk.edited(edit);
     Joint now = grasp.joint().withPath(path).withLocked(true);
-    Hold hold = new Hold.HeldJoint(pick.slab(), grasp.number(), grasp.joint().path(), now);
+    Hold hold = new Hold.HeldJoint(pick.slab(), grasp.number(), grasp.joint().path(), now, guide);
     return moved.picking(pick).withHand(InHand.holding(hold));
   }
 

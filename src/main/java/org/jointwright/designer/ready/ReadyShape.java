@@ -109,8 +109,7 @@ public record ReadyShape(ReadyKind kind, List<Double> sizes, double turned, bool
     vertices.add(Vertex.at(middle.plus(round(outer, angle))));
     if (inner > 0) {
       vertices.add(
-          Vertex.arc(
-              middle.plus(round(inner, angle)), middle.plus(round(inner, angle / 2))));
+          Vertex.arc(middle.plus(round(inner, angle)), middle.plus(round(inner, angle / 2))));
     }
     return Optional.of(new Outline(vertices));
   }

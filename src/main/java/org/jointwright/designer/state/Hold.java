@@ -3,6 +3,7 @@ package org.jointwright.designer.state;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.ready.ReadyShape;
+import org.jointwright.designer.sketch.Guide;
 import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Ref;
@@ -28,8 +29,10 @@ public sealed interface Hold {
    * @param number its number before the drag, as text
    * @param was where it ran
    * @param now the joint where it runs
+   * @param guide what drew it there
    */
-  record HeldJoint(String slab, String number, Path was, Joint now) implements Hold {}
+  record HeldJoint(String slab, String number, Path was, Joint now, Optional<Guide> guide)
+      implements Hold {}
 
   /** Something marked on a side. */
   record HeldFeature(Pick.AtFeature pick) implements Hold {}

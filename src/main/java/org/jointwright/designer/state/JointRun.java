@@ -28,6 +28,9 @@ public final class JointRun {
   /** An end this near to a line stands on it, inches. */
   private static final double ON = 0.5;
 
+  /** How many places of a path are looked at for one well inside. */
+  private static final int SAMPLES = 24;
+
   private final Slab slab;
   private final Point from;
   private final Point way;
@@ -75,6 +78,38 @@ public final class JointRun {
     return in.region().contains(fixed.plus(way.times(2 * ON)))
         ? new JointRun(in, fixed, way).end(fixed.distance(to)).flatMap(b -> path(fixed, b))
         : Optional.empty();
+  }
+
+  /** As much of a straight path as runs through the concrete, not along an edge of it. */
+  public static Optional<Path> within(Plan plan, String slab, Path path) {
+    Slab in = plan.slab(slab).orElseThrow();
+    Point best = path.start();
+    double clear = ON;
+    for (int i = 1; i < SAMPLES; i++) {
+      Point p = path.start().towards(path.end(), (double) i / SAMPLES);
+      double d = rims(in).mapToDouble(e -> e.distance(p)).min().orElse(0);
+      if (d > clear && in.region().contains(p)) {
+        clear = d;
+        best = p;
+      }
+    }
+    if (best.equals(path.start())) {
+      return Optional.empty();
+    }
+    Point way = path.end().minus(path.start()).unit();
+    Point from = new JointRun(in, best, way.times(-1)).until(best.distance(path.start()));
+    return path(from, new JointRun(in, best, way).until(best.distance(path.end())));
+  }
+
+  /** So far along the way, or to the edge of the concrete. */
+  private Point until(double wanted) {
+    double rim =
+        rims()
+            .flatMapToDouble(e -> meetings(e).stream().mapToDouble(d -> d))
+            .filter(d -> d > 0)
+            .min()
+            .orElse(wanted);
+    return at(Math.min(wanted, rim));
   }
 
   private static Optional<Path> path(Point a, Point b) {

@@ -10,9 +10,9 @@ import java.util.Random;
 import java.util.function.UnaryOperator;
 import org.jointwright.designer.facts.BadFigure;
 import org.jointwright.designer.facts.Deed;
+import org.jointwright.designer.facts.EditNames;
 import org.jointwright.designer.facts.Facts;
 import org.jointwright.designer.facts.FactsOf;
-import org.jointwright.designer.facts.EditNames;
 import org.jointwright.designer.facts.Row;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Said;
@@ -61,8 +61,7 @@ class AnyHandTest {
                         Vertex.at(p(240, 200)),
                         Vertex.at(p(240, 360)),
                         Vertex.at(p(0, 360)))))
-            .withOpenings(
-                List.of(new Opening(box(60, 60, 48, 48), Map.of(), Kept.NOTHING)));
+            .withOpenings(List.of(new Opening(box(60, 60, 48, 48), Map.of(), Kept.NOTHING)));
     return Plan.EMPTY.withSlabs(List.of(drive, Slab.of("walk", box(240, 220, 200, 48))));
   }
 
@@ -179,17 +178,28 @@ class AnyHandTest {
   private static Pointer anywhere(Desk desk, Random random) {
     List<Point> points = new ArrayList<>();
     for (Slab s : desk.plan().slabs()) {
-      s.outline().ring().edges().forEach(e -> points.addAll(List.of(e.start(), e.at(0.5), e.at(0.3))));
+      s.outline()
+          .ring()
+          .edges()
+          .forEach(e -> points.addAll(List.of(e.start(), e.at(0.5), e.at(0.3))));
       s.openings()
-          .forEach(o -> o.outline().ring().edges().forEach(e -> points.addAll(List.of(e.start(), e.at(0.5)))));
-      s.joints().forEach(j -> points.addAll(List.of(j.path().start(), j.path().edges().getFirst().at(0.4))));
+          .forEach(
+              o ->
+                  o.outline()
+                      .ring()
+                      .edges()
+                      .forEach(e -> points.addAll(List.of(e.start(), e.at(0.5)))));
+      s.joints()
+          .forEach(
+              j -> points.addAll(List.of(j.path().start(), j.path().edges().getFirst().at(0.4))));
     }
     desk.plan().fixed().forEach(f -> points.add(f.shape().ring().box().centre()));
     Point at =
         points.isEmpty() || random.nextInt(3) == 0
             ? p(random.nextInt(700) - 150, random.nextInt(600) - 100)
             : points.get(random.nextInt(points.size()));
-    Point near = at.plus(p(random.nextInt(30) - 15, random.nextInt(30) - 15).times(random.nextInt(2)));
+    Point near =
+        at.plus(p(random.nextInt(30) - 15, random.nextInt(30) - 15).times(random.nextInt(2)));
     Point paper = desk.viewport().toPaper(near);
     return Pointer.on(desk.viewport(), paper.x(), paper.y(), random.nextInt(5) == 0);
   }

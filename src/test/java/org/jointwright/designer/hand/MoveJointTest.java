@@ -1,13 +1,17 @@
 package org.jointwright.designer.hand;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.jointwright.check.Judgement;
+import org.jointwright.designer.sketch.Guide;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Pointer;
+import org.jointwright.designer.state.Step;
 import org.jointwright.joint.Layouts;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
@@ -78,5 +82,54 @@ class MoveJointTest {
 
   private static org.assertj.core.data.Offset<Double> offset() {
     return org.assertj.core.data.Offset.offset(1e-6);
+  }
+
+  private static final Plan WITH_STEM =
+      Plan.EMPTY.withSlabs(
+          List.of(
+              Slab.of(
+                      "drive",
+                      Outline.of(
+                          List.of(
+                              new Point(0, 0),
+                              new Point(240, 0),
+                              new Point(240, 200),
+                              new Point(120, 200),
+                              new Point(120, 360),
+                              new Point(0, 360))))
+                  .withLaid(List.of(across("J1", 130)), List.of())));
+
+  private static Desk dragged(double to, boolean free) {
+    Desk desk = Desk.begun(WITH_STEM).fitted().withStep(Step.JOINTS);
+    Point from = desk.viewport().toPaper(new Point(60, 130));
+    Point there = desk.viewport().toPaper(new Point(60, to));
+    Pointer grip = Pointer.on(desk.viewport(), from.x(), from.y(), free);
+    Pointer end = Pointer.on(desk.viewport(), there.x(), there.y(), free);
+    Gesture move = new MoveJoint(new Pick.AtJoint("drive", "J1"), grip);
+    return move.drag(move.press(desk, grip), end);
+  }
+
+  private static Guide.Kind guide(Desk desk) {
+    return desk.hand().hold().stream()
+        .map(h -> ((Hold.HeldJoint) h).guide().orElseThrow().kind())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aCornerAndAnEvenPlaceDrawAJointThatIsSlid() {
+    Desk corner = dragged(198.4, false);
+    assertThat(joint(corner, "J1").path().start().y()).isEqualTo(200);
+    assertThat(joint(corner, "J1").path().end())
+        .as("it ends at the inside corner and runs along no edge")
+        .isEqualTo(new Point(120, 200));
+    assertThat(guide(corner)).isEqualTo(Guide.Kind.CORNER);
+    Desk even = dragged(101.3, false);
+    assertThat(joint(even, "J1").path().start().y()).as("half of 200").isEqualTo(100);
+    assertThat(guide(even)).isEqualTo(Guide.Kind.EVEN);
+    Desk free = dragged(198.4, true);
+    assertThat(joint(free, "J1").path().start().y()).isCloseTo(198.4, within(0.1));
+    Desk apart = dragged(150.3, false);
+    assertThat(joint(apart, "J1").path().start().y()).as("to whole inches").isEqualTo(150);
   }
 }

@@ -10,7 +10,14 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import org.jointwright.designer.ready.ReadyKind;
+import org.jointwright.designer.ready.ReadyShape;
+import org.jointwright.designer.sketch.Drawn;
+import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.SetDown;
+import org.jointwright.designer.state.Step;
+import org.jointwright.designer.state.Things;
 import org.jointwright.plan.edit.Ref;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -116,6 +123,30 @@ class NothingIsClippedTest {
       look(rig, "with a side picked");
       pick(rig, new Pick.AtCorner(Ref.outline(slab.id(), 1)));
       look(rig, "with a corner picked");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {820, 1280})
+  void everyShapeAndDrawingHasItsRoom(int width) {
+    try (Rig rig = new Rig(width, 760)) {
+      for (ReadyKind kind : ReadyKind.values()) {
+        rig.act(
+            () ->
+                rig.designer()
+                    .board()
+                    .change(d -> SetDown.changed(SetDown.begin(d), ReadyShape.usual(kind, false))));
+        look(rig, "with a ready " + kind);
+      }
+      rig.act(() -> rig.designer().board().change(d -> SetDown.place(d, "slab")));
+      rig.act(() -> rig.designer().board().change(d -> SetDown.place(SetDown.begin(d), "slab")));
+      for (Drawn what : Drawn.values()) {
+        rig.act(() -> rig.designer().board().change(d -> Drafting.begin(d, what)));
+        look(rig, "while drawing " + what);
+      }
+      rig.act(() -> rig.designer().board().change(d -> d.withStep(Step.OUTLINE)));
+      pick(rig, Things.pick(Things.all(rig.plan())));
+      look(rig, "with several picked");
     }
   }
 

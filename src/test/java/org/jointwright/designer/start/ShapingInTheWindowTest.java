@@ -151,6 +151,9 @@ class ShapingInTheWindowTest {
     rig.act(() -> rig.designer().pane().plan().requestFocus());
     rig.key(KeyCode.ESCAPE);
     assertThat(rig.desk().picked()).isEqualTo(Pick.NOTHING);
+    rig.key(KeyCode.CONTROL, KeyCode.A);
+    assertThat(rig.desk().picked()).isInstanceOf(Pick.Several.class);
+    rig.key(KeyCode.ESCAPE);
     rig.act(() -> rig.node0("things").requestFocus());
     rig.key(KeyCode.HOME).key(KeyCode.SHIFT, KeyCode.DOWN);
     rig.until(() -> rig.designer().board().desk().picked() instanceof Pick.Several);
