@@ -1,6 +1,7 @@
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -16,6 +17,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /**
  * Makes an image of the program with a runtime of its own and a cache of its classes, tries it in a
@@ -33,11 +36,17 @@ final class Image {
   private static final List<String> HIDDEN_MODULES = List.of("jdk.localedata", "jdk.unsupported");
 
   private static final List<String> OPTIONS =
+      List.of("-XX:+UseSerialGC", "-Djava.awt.headless=true", "--enable-native-access=ALL-UNNAMED");
+
+  private static final Path CHROOT = Path.of("/usr/sbin/chroot");
+
+  /** Loaded by name at run time. */
+  private static final List<String> LOADED =
       List.of(
-          "-XX:+UseSerialGC",
-          "-XX:TieredStopAtLevel=1",
-          "-Djava.awt.headless=true",
-          "--enable-native-access=ALL-UNNAMED");
+          "libgtk-3.so.0", "libXtst.so.6", "libXxf86vm.so.1", "libpangoft2-1.0.so.0", "libGL.so.1");
+
+  /** The toolkit's own libraries, as its jars hold them. */
+  private static final Pattern NATIVE = Pattern.compile("[^/]+\\.(so|dll|dylib)");
 
   /** A cache that does not fit is passed over without a word. */
   private static final List<String> WITH_CACHE =
@@ -131,6 +140,21 @@ final class Image {
     command.add("--strip-debug --no-header-files --no-man-pages --include-locales=en,es");
     OPTIONS.forEach(o -> command.addAll(List.of("--java-options", o)));
     run(command);
+    unpackLibraries();
+  }
+
+  /** Beside its jars the toolkit finds its libraries; else it unpacks them at the first start. */
+  private void unpackLibraries() throws IOException {
+    for (String jar : jars()) {
+      try (ZipFile zip = new ZipFile(jar)) {
+        for (ZipEntry entry :
+            zip.stream().filter(e -> NATIVE.matcher(e.getName()).matches()).toList()) {
+          try (InputStream in = zip.getInputStream(entry)) {
+            Files.copy(in, app().resolve(entry.getName()), StandardCopyOption.REPLACE_EXISTING);
+          }
+        }
+      }
+    }
   }
 
   /** What the jars need of the JDK. */
@@ -215,55 +239,57 @@ final class Image {
 
   /** The program where there is nothing but it and the libraries of the system's windows. */
   private String inBareRoot(Path root) throws Exception {
-    if (!Files.isExecutable(Path.of("/usr/sbin/chroot"))
-        || !"root".equals(System.getProperty("user.name"))) {
-      return "Not tried in a bare root: that needs chroot, and the rights to use it.";
+    if (!Files.isExecutable(CHROOT) || !"root".equals(System.getProperty("user.name"))) {
+      return "It was not tried in a bare root: that takes chroot, and the right to use it.";
     }
     delete(root);
-    copyTree(image, root.resolve("opt").resolve(NAME));
-    Set<Path> libraries = new TreeSet<>();
-    try (Stream<Path> all = Files.walk(image)) {
-      for (Path p : all.filter(x -> x.toString().endsWith(".so")).toList()) {
-        libraries.addAll(needed(p));
-      }
-    }
-    libraries.addAll(needed(launcher()));
-    for (String loaded :
-        List.of(
-            "libgtk-3.so.0",
-            "libXtst.so.6",
-            "libpangoft2-1.0.so.0",
-            "libGL.so.1",
-            "libXxf86vm.so.1")) {
-      Path p = Path.of("/usr/lib/x86_64-linux-gnu").resolve(loaded);
-      if (Files.exists(p)) {
-        libraries.add(p);
-        libraries.addAll(needed(p));
-      }
-    }
+    Path inside = root.resolve("opt").resolve(NAME);
+    copyTree(image, inside);
+    Set<Path> libraries = libraries();
     for (Path library : libraries) {
       Path to = root.resolve(library.toString().substring(1));
       Files.createDirectories(to.getParent());
       Files.copy(library, to, StandardCopyOption.REPLACE_EXISTING);
     }
-    for (String folder :
-        List.of("tmp", "root", "etc/fonts", "usr/share/fonts", "var/cache/fontconfig")) {
+    for (String folder : List.of("tmp", "root", "proc", "dev", "etc/fonts")) {
       Files.createDirectories(root.resolve(folder));
     }
-    if (Files.exists(Path.of("/etc/fonts/fonts.conf"))) {
-      Files.copy(Path.of("/etc/fonts/fonts.conf"), root.resolve("etc/fonts/fonts.conf"));
+    // The launcher and the runtime ask the system about themselves; more of it is not there.
+    run(List.of("mknod", "-m", "666", root.resolve("dev/null").toString(), "c", "1", "3"));
+    run(List.of("mknod", "-m", "666", root.resolve("dev/urandom").toString(), "c", "1", "9"));
+    run(List.of("mount", "-t", "proc", "proc", root.resolve("proc").toString()));
+    try {
+      String program = "/opt/" + NAME + "/bin/" + NAME;
+      List<String> command = List.of(CHROOT.toString(), root.toString(), program, "glimpse");
+      int first = time(command, "");
+      int next = time(command, "");
+      return ("It was tried in a root that held the image and %d libraries of the system, no JDK"
+              + " and no shell: the window came in %d ms, and in %d ms once more.")
+          .formatted(libraries.size(), first, next);
+    } finally {
+      run(List.of("umount", root.resolve("proc").toString()));
+      delete(root);
     }
-    int ms =
-        time(
-            List.of(
-                "/usr/sbin/chroot", root.toString(), "/opt/" + NAME + "/bin/" + NAME, "glimpse"),
-            "");
-    delete(root);
-    return "It was tried in a root that held the image and "
-        + libraries.size()
-        + " libraries of the system, no JDK and no shell: the window came in "
-        + ms
-        + " ms.";
+  }
+
+  /** What the runtime and the toolkit load of the system, by name or when they need it. */
+  private Set<Path> libraries() throws Exception {
+    Set<Path> libraries = new TreeSet<>(needed(launcher()));
+    try (Stream<Path> all = Files.walk(image)) {
+      for (Path p : all.filter(x -> x.toString().endsWith(".so")).toList()) {
+        libraries.addAll(needed(p));
+      }
+    }
+    String known = run(List.of("ldconfig", "-p"));
+    for (String name : LOADED) {
+      Matcher m = Pattern.compile(Pattern.quote(name) + " .*=> (/\\S+)").matcher(known);
+      if (m.find()) {
+        libraries.add(Path.of(m.group(1)));
+        libraries.addAll(needed(Path.of(m.group(1))));
+      }
+    }
+    libraries.removeIf(p -> p.startsWith(image));
+    return libraries;
   }
 
   /** What the system's loader would load for a program or library. */
@@ -336,6 +362,7 @@ final class Image {
     withScreen(builder);
     Process process = builder.start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    // Of what is no program ldd says so by its code.
     if (process.waitFor() != 0 && !command.getFirst().equals("ldd")) {
       throw new IOException(String.join(" ", command) + ":\n" + said);
     }

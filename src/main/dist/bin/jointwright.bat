@@ -19,7 +19,10 @@ if not defined found (
   echo jointwright: no JDK %least% or newer was found; install one ^(for example Temurin %least%^) or set JAVA_HOME to it. 1>&2
   exit /b 70
 )
-"%found%" -XX:+UseSerialGC -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -cp "%lib%\*" org.jointwright.Main %*
+rem Classes kept when the program was packaged; where they do not fit this JDK, it passes over them without a word.
+set "kept="
+if exist "%lib%\..\cache\jointwright.aot" set kept=-XX:AOTCache="%lib%\..\cache\jointwright.aot" -Xlog:disable
+"%found%" -XX:+UseSerialGC %kept% -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -cp "%lib%\*" org.jointwright.Main %*
 exit /b %ERRORLEVEL%
 
 rem Sets "found" to %1 when nothing was found yet and it is a java of the least version.

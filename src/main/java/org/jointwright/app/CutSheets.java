@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.file.save.SafeSave;
 import org.jointwright.joint.Layout;
 import org.jointwright.sheet.CutSheet;
@@ -37,14 +38,29 @@ public final class CutSheets {
    */
   public static List<Path> write(Layout layout, Path folder, String stem, Words words)
       throws IOException, UnprintableException {
+    return write(layout, folder, stem, words, () -> true);
+  }
+
+  /**
+   * The same, unless it is told to stop.
+   *
+   * @param goOn asked for each page; once it says no, nothing is written
+   * @return the files; none where it was told to stop
+   */
+  public static List<Path> write(
+      Layout layout, Path folder, String stem, Words words, BooleanSupplier goOn)
+      throws IOException, UnprintableException {
     UnprintableException.check(layout.plan());
     // No date of today's: the same plan gives the same sheet.
     SheetOptions options = new SheetOptions("", words, Paper.LETTER);
     List<Page> pages = CutSheet.of(layout, options);
     Optional<LocalDate> date = CutSheet.dateOf(layout.plan(), options);
     Map<Path, byte[]> files = new LinkedHashMap<>();
-    for (SheetFile file : SheetFiles.of(pages, stem, date)) {
+    for (SheetFile file : SheetFiles.of(pages, stem, date, goOn)) {
       files.put(folder.resolve(file.name()), file.bytes());
+    }
+    if (files.isEmpty() || !goOn.getAsBoolean()) {
+      return List.of();
     }
     Files.createDirectories(folder);
     SafeSave.saveAll(files);

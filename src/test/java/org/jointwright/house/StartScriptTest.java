@@ -69,6 +69,18 @@ class StartScriptTest {
   }
 
   @Test
+  void keptClassesAreHandedToTheJdkWhereThereAreAny() throws Exception {
+    Path chosen = jdk("chosen", "25.0.3");
+    assertThat(run(script, chosen.toString(), "/nowhere").out()).doesNotContain("AOTCache");
+    Path cache = Files.createDirectories(folder.resolve("a folder with spaces/cache"));
+    Files.createFile(cache.resolve("jointwright.aot"));
+    Answer answer = run(script, chosen.toString(), "/nowhere", "joint", "my plan.json");
+    assertThat(answer.out())
+        .contains("\n-XX:AOTCache=", "a folder with spaces/lib/../cache/jointwright.aot\n")
+        .endsWith("org.jointwright.Main\njoint\nmy plan.json\n");
+  }
+
+  @Test
   void anOlderJavaHomeIsPassedOverForOneOnThePath() throws Exception {
     Answer answer = run(script, jdk("old", "24.0.2").toString(), jdk("young", "26") + "/bin");
     assertThat(answer.out()).startsWith("young\n");

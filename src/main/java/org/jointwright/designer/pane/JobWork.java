@@ -5,7 +5,10 @@ import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import org.jointwright.app.work.Work;
 import org.jointwright.designer.settings.RecentFiles;
 import org.jointwright.designer.state.Desk;
@@ -30,6 +33,9 @@ public final class JobWork {
   private final RecentFiles recent;
   private final Supplier<LocalTime> clock;
   private final Runnable closing;
+  private Consumer<Boolean> writingWatcher = w -> {};
+  private boolean isWriting;
+  private final AtomicBoolean isStopped = new AtomicBoolean();
 
   /**
    * The work on the job of {@code board}.
@@ -257,12 +263,37 @@ public final class JobWork {
         "window.notice.notKept");
   }
 
+  /**
+   * Tells {@code watcher}, from here on the only one, when sheets begin to be written, and when
+   * that has ended.
+   */
+  void whenWriting(Consumer<Boolean> watcher) {
+    writingWatcher = watcher;
+  }
+
+  /** Whether sheets are being written. */
+  boolean isWriting() {
+    return isWriting;
+  }
+
+  private void writing(boolean value) {
+    isWriting = value;
+    writingWatcher.accept(value);
+  }
+
+  /** Leaves off writing sheets; what is not written whole is not written at all. */
+  void stopWriting() {
+    isStopped.set(true);
+  }
+
   /** Writes the crew's sheets into a folder that the user names. */
   public void sheets() {
     chooser.folderForSheets().ifPresent(this::sheetsInto);
   }
 
   private void sheetsInto(Path folder) {
+    writing(true);
+    isStopped.set(false);
     // Behind any layout still being worked out: its joints are what the sheets are for.
     workshop.afterLaying(() -> sheetsNow(folder));
   }
@@ -272,9 +303,17 @@ public final class JobWork {
     Optional<Path> file = board.desk().papers().file();
     Words words = board.words();
     workshop.run(
-        () -> outside.sheets(plan, folder, file, words),
+        () -> {
+          try {
+            return outside.sheets(plan, folder, file, words, () -> !isStopped.get());
+          } finally {
+            Platform.runLater(() -> writing(false));
+          }
+        },
         written -> {
-          if (written.trouble().isEmpty()) {
+          if (written.isStopped()) {
+            board.change(d -> d.told(Notice.word("window.notice.writingStopped", List.of())));
+          } else if (written.trouble().isEmpty()) {
             List<String> names = written.files().stream().map(Path::toString).toList();
             board.change(d -> d.told(Notice.word("window.notice.written", names)));
           } else {

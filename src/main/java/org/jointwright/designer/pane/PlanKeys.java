@@ -21,6 +21,7 @@ final class PlanKeys {
   private static final int LONGEST = 48;
 
   private final Board board;
+  private final PlanPane paper;
   private final PlanHand hand;
   private final Predicate<String> toFacts;
 
@@ -32,6 +33,7 @@ final class PlanKeys {
   PlanKeys(Board board, PlanPane paper, PlanHand hand, Predicate<String> toFacts) {
     this.toFacts = toFacts;
     this.board = board;
+    this.paper = paper;
     this.hand = hand;
     paper.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     paper.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
@@ -167,6 +169,10 @@ final class PlanKeys {
 
   private void escape() {
     boolean wasDragging = hand.drop();
+    boolean isDrawing = board.desk().draft().isPresent() || board.desk().notice().isPresent();
+    if (!wasDragging && !isDrawing && paper.stopped()) {
+      return;
+    }
     board.change(
         d -> {
           if (wasDragging && d.hand().isMoving()) {

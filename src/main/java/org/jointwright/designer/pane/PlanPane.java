@@ -1,6 +1,7 @@
 package org.jointwright.designer.pane;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javafx.animation.AnimationTimer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -34,6 +35,7 @@ public final class PlanPane extends Region {
   private final Brush brush;
   private Optional<Desk> painted = Optional.empty();
   private boolean isStale = true;
+  private BooleanSupplier stop = () -> false;
 
   /** The paper of {@code board}'s desk. */
   public PlanPane(Board board, Brush brush) {
@@ -63,6 +65,16 @@ public final class PlanPane extends Region {
           }
         };
     pulse.start();
+  }
+
+  /** What Esc stops before it does anything else; it says whether there was anything to stop. */
+  void onStop(BooleanSupplier value) {
+    stop = value;
+  }
+
+  /** Stops what takes long; says whether there was anything to stop. */
+  boolean stopped() {
+    return stop.getAsBoolean();
   }
 
   /** The point of the plan at a place on the paper. */

@@ -72,8 +72,12 @@ public final class WindowPane extends BorderPane {
     hint.setMouseTransparent(true);
     FirstSteps first = new FirstSteps(board, job);
     StackPane.setAlignment(first, javafx.geometry.Pos.BOTTOM_RIGHT);
+    Busy busy = new Busy(board, job);
+    StackPane.setAlignment(busy, javafx.geometry.Pos.TOP_CENTER);
+    plan.onStop(busy::stop);
     StackPane middle =
-        new StackPane(plan, head, hint, first, new NoticePane(board, job, plan::requestFocus));
+        new StackPane(
+            plan, head, hint, first, busy, new NoticePane(board, job, plan::requestFocus));
     middle.setMinSize(0, 0);
     VBox.setVgrow(middle, Priority.ALWAYS);
     return middle;

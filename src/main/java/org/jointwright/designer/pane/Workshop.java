@@ -40,6 +40,7 @@ public final class Workshop {
   private final Board board;
   private final Outside outside;
   private volatile long asked;
+  private volatile long settled;
   private Optional<Offer> sought = Optional.empty();
   private Optional<Question> lastQuestion = Optional.empty();
 
@@ -54,6 +55,7 @@ public final class Workshop {
   public Workshop(Board board, Outside outside) {
     this.board = board;
     this.outside = outside;
+    board.watch(this::settle);
     board.watch(d -> d.laying().wish().ifPresent(this::ask));
     board.watch(this::seek);
     board.watch(this::askWhy);
@@ -88,10 +90,17 @@ public final class Workshop {
         });
   }
 
+  /** What is answered, or was stopped, is worked on no longer. */
+  private void settle(Desk desk) {
+    if (desk.laying().isCurrent()) {
+      desk.laying().wish().ifPresent(w -> settled = w.generation());
+    }
+  }
+
   private void ask(Wish wish) {
     boolean isAnswered =
         board.desk().laying().laid().filter(l -> l.generation() >= wish.generation()).isPresent();
-    if (wish.generation() == asked || isAnswered) {
+    if (wish.generation() == asked || isAnswered || wish.isGivenUp()) {
       return;
     }
     asked = wish.generation();
@@ -128,7 +137,8 @@ public final class Workshop {
   }
 
   private void work(Wish wish) {
-    BooleanSupplier goOn = () -> asked == wish.generation() && !laying.isShutdown();
+    BooleanSupplier goOn =
+        () -> asked == wish.generation() && settled < wish.generation() && !laying.isShutdown();
     try {
       if (wish.lay()) {
         outside.first(wish, goOn).ifPresent(this::show);

@@ -24,6 +24,7 @@ import org.jointwright.designer.pane.JobWork;
 import org.jointwright.designer.pane.WindowPane;
 import org.jointwright.designer.pane.Workshop;
 import org.jointwright.designer.settings.OwnFolder;
+import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
@@ -182,6 +183,7 @@ public final class Designer {
   public static void open(Optional<Path> plan) {
     Begin begin = Begin.at(plan);
     run(
+        Optional.of(OwnFolder.path()),
         d -> {
           begin.place().ifPresent(d::keepSafe);
           begin.with(d.board, d.job);
@@ -196,17 +198,20 @@ public final class Designer {
    * @throws IllegalStateException when there is no screen to open it on
    */
   public static void glimpse(Optional<Path> plan, Runnable shown) {
-    run(d -> new Glimpse(d.board, plan.map(f -> () -> d.job.open(f)), shown, d::close).begin());
+    run(
+        Optional.empty(),
+        d -> new Glimpse(d.board, plan.map(f -> () -> d.job.open(f)), shown, d::close).begin());
   }
 
-  private static void run(Consumer<Designer> begin) {
+  /** Runs a window, which remembers nothing where it has no folder. */
+  private static void run(Optional<Path> folder, Consumer<Designer> begin) {
     if (!Display.isThere()) {
       throw noScreen(new UnsupportedOperationException());
     }
     CompletableFuture<Boolean> closed = new CompletableFuture<>();
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     try {
-      Platform.startup(() -> show(begin, closed));
+      Platform.startup(() -> show(folder, begin, closed));
     } catch (UnsupportedOperationException e) {
       // Not to be ended either: what never started waits for its start for ever.
       throw noScreen(e);
@@ -223,11 +228,13 @@ public final class Designer {
     }
   }
 
-  private static void show(Consumer<Designer> begin, CompletableFuture<Boolean> closed) {
+  private static void show(
+      Optional<Path> folder, Consumer<Designer> begin, CompletableFuture<Boolean> closed) {
     try {
       Stage stage = new Stage();
-      Designer designer = new Designer(stage, new Program(), Optional.empty(), Memory.ofUser());
-      StagePlace.remember(stage, OwnFolder.path());
+      Memory memory = folder.isPresent() ? Memory.ofUser() : Memory.only(Settings.FIRST);
+      Designer designer = new Designer(stage, new Program(), Optional.empty(), memory);
+      folder.ifPresent(f -> StagePlace.remember(stage, f));
       Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> designer.tell(fault));
       stage.setOnHidden(e -> closed.complete(true));
       stage.show();

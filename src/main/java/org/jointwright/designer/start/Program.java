@@ -147,11 +147,12 @@ final class Program implements Outside {
   }
 
   @Override
-  public Written sheets(Plan plan, Path folder, Optional<Path> file, Words words) {
+  public Written sheets(
+      Plan plan, Path folder, Optional<Path> file, Words words, BooleanSupplier goOn) {
     try {
       Layout layout = Answer.asItStands(plan).layout();
       String stem = CutSheets.stem(file);
-      return new Written(CutSheets.write(layout, folder, stem, words), List.of());
+      return new Written(CutSheets.write(layout, folder, stem, words, goOn), List.of());
     } catch (IOException e) {
       String what = words.say("window.file.cannotWrite", folder.toString(), said(e));
       return new Written(List.of(), List.of(what));

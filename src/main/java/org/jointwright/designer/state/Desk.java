@@ -154,6 +154,25 @@ public record Desk(
     return withLaying(laying.without(wish));
   }
 
+  /**
+   * With the laying that is going on stopped. A first answer is taken for good; where there is none
+   * yet, joints are as they were.
+   */
+  public Desk stopped() {
+    if (laying.isCurrent()) {
+      return this;
+    }
+    return laying
+        .firstOfWish()
+        .map(first -> answered(first.forGood()))
+        .orElseGet(() -> laying.wish().map(this::gaveUp).orElse(this));
+  }
+
+  /** With the joints to be laid once more. */
+  public Desk layingAgain() {
+    return asked(true);
+  }
+
   /** With what can be done about a finding, unless the desk has gone on since. */
   public Desk offered(Offer offer) {
     return withLaying(laying.offered(offer));

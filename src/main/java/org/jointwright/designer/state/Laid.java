@@ -27,6 +27,11 @@ public record Laid(
     return new Laid(generation, asked, layout, judgement, true);
   }
 
+  /** The same, with no better one to follow. */
+  Laid forGood() {
+    return new Laid(generation, asked, layout, judgement);
+  }
+
   /** Whether it answers {@code wish} and no better answer follows. */
   public boolean settles(Wish wish) {
     return !isFirst && generation == wish.generation();

@@ -100,6 +100,17 @@ public record Laying(
     return wish.isEmpty() || wish.get().isGivenUp() || laid.filter(this::asks).isPresent();
   }
 
+  /** Whether the last wish was given up, so that nothing answers it. */
+  public boolean isGivenUp() {
+    return wish.filter(Wish::isGivenUp).isPresent();
+  }
+
+  /** The first answer to the last wish, while the better one is worked out. */
+  Optional<Laid> firstOfWish() {
+    return laid.filter(Laid::isFirst)
+        .filter(l -> wish.filter(w -> w.generation() == l.generation()).isPresent());
+  }
+
   /** Whether joints are being laid: an edit that leaves joints alone must not put that off. */
   boolean isLaying() {
     return !isCurrent() && wish.filter(Wish::lay).isPresent();

@@ -49,6 +49,11 @@ public interface Outside {
    * @param trouble what went wrong, said in the reader's words; empty when nothing did
    */
   record Written(List<Path> files, List<String> trouble) {
+    /** Whether it was left off before anything was written. */
+    public boolean isStopped() {
+      return files.isEmpty() && trouble.isEmpty();
+    }
+
     /** Copies the lists. */
     public Written {
       files = List.copyOf(files);
@@ -114,6 +119,7 @@ public interface Outside {
    * Writes the crew's sheets of a plan that has joints into a folder.
    *
    * @param file the plan's file, after which they are named
+   * @param goOn asked now and then; once it says no, nothing is written
    */
-  Written sheets(Plan plan, Path folder, Optional<Path> file, Words words);
+  Written sheets(Plan plan, Path folder, Optional<Path> file, Words words, BooleanSupplier goOn);
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.sheet.Page;
 import org.jointwright.sheet.svg.SvgPage;
 
@@ -19,12 +20,21 @@ public final class SheetFiles {
    *
    * @param stem the start of the files' names; pages after the first add {@code -2}, {@code -3}
    * @param date the sheet's date where it has one
+   * @param goOn asked for each page
+   * @return none once {@code goOn} has said no
    */
-  public static List<SheetFile> of(List<Page> pages, String stem, Optional<LocalDate> date) {
+  public static List<SheetFile> of(
+      List<Page> pages, String stem, Optional<LocalDate> date, BooleanSupplier goOn) {
     List<SheetFile> files = new ArrayList<>();
+    if (!goOn.getAsBoolean()) {
+      return List.of();
+    }
     byte[] pdf = PdfSheet.bytes(pages, pages.getFirst().title(), date);
     files.add(new SheetFile(stem + ".pdf", pdf));
     for (int i = 0; i < pages.size(); i++) {
+      if (!goOn.getAsBoolean()) {
+        return List.of();
+      }
       String name = i == 0 ? stem : stem + "-" + (i + 1);
       files.add(new SheetFile(name + ".svg", SvgPage.bytes(pages.get(i))));
       files.add(new SheetFile(name + ".png", PdfSheet.picture(pdf, i, DOTS_PER_INCH)));

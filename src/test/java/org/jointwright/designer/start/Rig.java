@@ -25,6 +25,7 @@ import org.jointwright.designer.pane.Chooser;
 import org.jointwright.designer.settings.Look;
 import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Outside;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Point;
 
@@ -51,11 +52,20 @@ final class Rig implements AutoCloseable {
   }
 
   Rig(int width, int height, Memory memory) {
+    this(width, height, memory, new Program());
+  }
+
+  /** A window with another program behind it. */
+  Rig(int width, int height, Outside outside) {
+    this(width, height, Memory.only(Settings.FIRST.with(Look.LIGHT)), outside);
+  }
+
+  private Rig(int width, int height, Memory memory, Outside outside) {
     Object[] made =
         get(
             () -> {
               Stage s = new Stage();
-              Designer d = new Designer(s, new Program(), Optional.of(new FirstPlace()), memory);
+              Designer d = new Designer(s, outside, Optional.of(new FirstPlace()), memory);
               s.setX(0);
               s.setY(0);
               s.setWidth(width);

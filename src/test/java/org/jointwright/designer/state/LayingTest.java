@@ -137,4 +137,42 @@ class LayingTest {
     assertThat(gaveUp.laying().isCurrent()).isTrue();
     assertThat(gaveUp.laying().laid()).contains(first);
   }
+
+  @Test
+  void aLayingThatIsStoppedKeepsItsFirstAnswerForGood() {
+    Desk stopped = ASKED.answered(first(ASKED)).stopped();
+    assertThat(stopped.laying().isCurrent()).isTrue();
+    assertThat(stopped.laying().isGivenUp()).isFalse();
+    assertThat(stopped.plan().isLaid()).isTrue();
+    assertThat(stopped.stopped()).as("nothing is going on").isSameAs(stopped);
+  }
+
+  @Test
+  void aLayingThatIsStoppedBeforeAnyAnswerCanBeBegunAgain() {
+    Desk stopped = ASKED.stopped();
+    assertThat(stopped.laying().isCurrent()).isTrue();
+    assertThat(stopped.laying().isGivenUp()).isTrue();
+    assertThat(stopped.plan()).isEqualTo(PLAN);
+    Desk again = stopped.layingAgain();
+    assertThat(again.laying().isGivenUp()).isFalse();
+    assertThat(again.laying().wish().orElseThrow().lay()).isTrue();
+    assertThat(again.answered(whole(again)).plan().isLaid()).isTrue();
+  }
+
+  @Test
+  void anAnswerThatComesAfterItWasStoppedIsNotTaken() {
+    Laid first = first(ASKED);
+    Desk stopped = ASKED.answered(first).stopped();
+    assertThat(stopped.answered(first).plan()).isEqualTo(stopped.plan());
+  }
+
+  @Test
+  void anEditThatLeavesJointsAloneDoesNotPutOffTheirLaying() {
+    Edit name =
+        new org.jointwright.plan.edit.JobEdit(
+            new org.jointwright.plan.Job("x", "", "", "", "", "", Kept.NOTHING));
+    assertThat(ASKED.editedOnly(name).laying().wish().orElseThrow().lay()).isTrue();
+    Desk laid = ASKED.answered(whole(ASKED));
+    assertThat(laid.editedOnly(name).laying().wish().orElseThrow().lay()).isFalse();
+  }
 }
