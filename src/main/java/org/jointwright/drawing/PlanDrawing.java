@@ -3,7 +3,6 @@ package org.jointwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.joint.Layout;
-import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
@@ -12,6 +11,8 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -22,6 +23,16 @@ public final class PlanDrawing {
 
   /** The marks of {@code layout} in {@code view}, from below upwards. */
   public static Mark.Group of(Layout layout, View view, Pens pens) {
+    return of(layout, view, pens, Box.ALL);
+  }
+
+  /**
+   * The marks of {@code layout} in {@code view}, from below upwards. Joints that cannot be seen are
+   * left out, and so is the hatching of their filler.
+   *
+   * @param seen what is seen of the medium, with room round it for the width of a mark
+   */
+  public static Mark.Group of(Layout layout, View view, Pens pens, Box seen) {
     return new Mark.Group(
         "plan",
         "",
@@ -32,10 +43,12 @@ public final class PlanDrawing {
             group("zones", UserMarks.zones(layout.plan(), view, pens)),
             group("features", UserMarks.features(layout.plan(), view, pens)),
             group("given", UserMarks.given(layout.plan(), view, pens)),
-            group("cut-joints", joints(layout, view, pens, JointKind.CONTRACTION)),
+            group("cut-joints", joints(layout, view, new Drawn(pens, seen), JointKind.CONTRACTION)),
             group("outlines", outlines(layout, view, pens)),
-            group("formed-joints", joints(layout, view, pens, JointKind.CONSTRUCTION)),
-            group("filler", joints(layout, view, pens, JointKind.ISOLATION)),
+            group(
+                "formed-joints",
+                joints(layout, view, new Drawn(pens, seen), JointKind.CONSTRUCTION)),
+            group("filler", joints(layout, view, new Drawn(pens, seen), JointKind.ISOLATION)),
             group("fixed", fixed(layout, view, pens)),
             group("locked", nailheads(layout, view, pens))));
   }
@@ -50,20 +63,11 @@ public final class PlanDrawing {
       List<Ring> whole = new ArrayList<>(List.of(view.on(slab.slab().outline().ring())));
       slab.slab().openings().forEach(o -> whole.add(view.on(o.outline().ring())));
       marks.add(new Mark.Area(whole, Role.PANEL));
-      for (Panel panel : slab.panels()) {
-        marks.add(new Mark.Area(rings(panel, view), Role.PANEL));
-      }
       for (BoxOut b : slab.boxOuts()) {
         marks.add(Mark.Area.of(view.on(b.outline().ring()), Role.PAPER));
       }
     }
     return marks;
-  }
-
-  private static List<Ring> rings(Panel panel, View view) {
-    List<Ring> rings = new ArrayList<>(List.of(view.on(panel.ring())));
-    panel.region().holes().forEach(h -> rings.add(view.on(h)));
-    return rings;
   }
 
   private static List<Mark> outlines(Layout layout, View view, Pens pens) {
@@ -82,17 +86,32 @@ public final class PlanDrawing {
     return Mark.Line.of(view.on(new Path(ring.edges())), pens.outline(), Role.OUTLINE);
   }
 
-  private static List<Mark> joints(Layout layout, View view, Pens pens, JointKind kind) {
+  /** What joints are drawn with, and how far. */
+  private record Drawn(Pens pens, Box seen) {}
+
+  private static List<Mark> joints(Layout layout, View view, Drawn drawn, JointKind kind) {
     List<Mark> marks = new ArrayList<>();
+    Box within = view.back(drawn.seen());
     for (SlabLayout slab : layout.slabs()) {
       for (Joint j : slab.joints()) {
-        if (j.kind() == kind) {
+        if (j.kind() == kind && meets(j.path(), within)) {
           double filler = Fillers.width(j, slab.slab()) * view.scale();
-          marks.add(group(name(slab, j), JointMarks.joint(kind, view.on(j.path()), filler, pens)));
+          List<Mark> all =
+              JointMarks.joint(kind, view.on(j.path()), filler, drawn.pens(), drawn.seen());
+          marks.add(group(name(slab, j), all));
         }
       }
     }
     return marks;
+  }
+
+  private static boolean meets(Path path, Box box) {
+    for (Edge e : path.edges()) {
+      if (e.box().meets(box)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String name(SlabLayout slab, Joint joint) {

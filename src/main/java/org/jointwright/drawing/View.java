@@ -36,6 +36,18 @@ public record View(Point origin, double scale, double turn) {
     return turned(t, -Math.toRadians(turn));
   }
 
+  /** The upright box of the plan that holds all of the plan that falls in {@code medium}. */
+  public Box back(Box medium) {
+    if (medium.equals(Box.ALL)) {
+      return medium;
+    }
+    Point low = new Point(medium.minX(), medium.minY());
+    Point high = new Point(medium.maxX(), medium.maxY());
+    return Box.of(back(low), back(high))
+        .with(back(new Point(low.x(), high.y())))
+        .with(back(new Point(high.x(), low.y())));
+  }
+
   private static Point turned(Point p, double radians) {
     return radians == 0 ? p : p.turned(radians);
   }

@@ -2,6 +2,14 @@ package org.jointwright.shape;
 
 /** An upright rectangle that holds something. Inches. */
 public record Box(double minX, double minY, double maxX, double maxY) {
+  /** The whole plane. */
+  public static final Box ALL =
+      new Box(
+          Double.NEGATIVE_INFINITY,
+          Double.NEGATIVE_INFINITY,
+          Double.POSITIVE_INFINITY,
+          Double.POSITIVE_INFINITY);
+
   /** The smallest box round two points. */
   public static Box of(Point a, Point b) {
     return new Box(

@@ -91,7 +91,8 @@ public final class Words {
     for (int i = 0; i < arguments.length; i++) {
       shown[i] = shown(arguments[i]);
     }
-    return new MessageFormat(bundles.text(key), locale).format(shown);
+    String said = new MessageFormat(bundles.text(key), locale).format(shown);
+    return Language.of(locale.getLanguage()).map(l -> l.joined(said)).orElse(said);
   }
 
   /** What is wrong with a text that should have been a length. */

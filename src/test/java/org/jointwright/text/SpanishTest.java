@@ -85,6 +85,17 @@ class SpanishTest {
   }
 
   @Test
+  void anArticleIsJoinedToTheWordBeforeIt() {
+    Words words = Words.of(Language.SPANISH, UnitSystem.FEET_INCHES);
+    assertThat(words.say("reason.even", 4, "el lado D–C", "el lado A–B", 1, "9′"))
+        .contains("Del lado D–C al lado A–B");
+    assertThat(words.say("reason.even", 4, "la junta 1", "El Encino", 1, "9′"))
+        .contains("De la junta 1 a El Encino");
+    assertThat(Words.english(UnitSystem.FEET_INCHES).say("reason.outsideCorner", "de el x"))
+        .contains("de el x");
+  }
+
+  @Test
   void theGlossaryNamesWhatTheProgramSays() {
     String englishWords = String.join("\n", english.values()).toLowerCase(Locale.ENGLISH);
     String spanishWords = String.join("\n", spanish.values()).toLowerCase(SPANISH);

@@ -55,8 +55,12 @@ final class FlagMarks {
   private static List<Planted> planted(Desk desk, Places places) {
     List<Planted> planted = new ArrayList<>();
     List<Finding> findings = findings(desk);
+    Box paper = desk.viewport().paper().grown(3 * FLAG);
     for (int i = 0; i < findings.size(); i++) {
       Point at = desk.viewport().toPaper(findings.get(i).at());
+      if (!paper.holds(at)) {
+        continue;
+      }
       double wide = FLAG * (1.7 + 0.5 * (Integer.toString(i + 1).length() - 1));
       for (Point by : ASIDE) {
         Point foot = at.plus(by);

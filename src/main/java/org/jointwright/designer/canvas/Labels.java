@@ -1,7 +1,6 @@
 package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -18,7 +17,6 @@ import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Numbering;
-import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.KeepClear;
@@ -30,6 +28,7 @@ import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
 import org.jointwright.shape.Ring;
+import org.jointwright.shape.Segment;
 import org.jointwright.text.Words;
 
 /** What is written on the plan: corner letters, joint numbers, the names of the slabs. */
@@ -52,23 +51,27 @@ final class Labels {
 
   private static final double[] ALONG = {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75, 0.18, 0.82};
 
+  private final Known known;
   private final Layout layout;
   private final View view;
+  private final Box paper;
   private final Places places;
   private final Words words;
   private final Pick picked;
   private final List<Mark> marks = new ArrayList<>();
 
-  private Labels(Layout layout, Desk desk, Places places, Words words) {
-    this.layout = layout;
+  private Labels(Known known, Desk desk, Places places, Words words) {
+    this.known = known;
+    layout = known.layout();
     view = desk.viewport().view();
+    paper = desk.viewport().paper();
     picked = desk.picked();
     this.places = places;
     this.words = words;
   }
 
-  static List<Mark> of(Layout layout, Desk desk, Places places, Words words) {
-    Labels labels = new Labels(layout, desk, places, words);
+  static List<Mark> of(Known known, Desk desk, Places places, Words words) {
+    Labels labels = new Labels(known, desk, places, words);
     labels.nailheads();
     labels.pickedLine();
     labels.letters();
@@ -105,8 +108,11 @@ final class Labels {
   }
 
   private void letters() {
-    for (LetteredCorner corner : Lettering.of(layout.plan()).corners()) {
+    for (LetteredCorner corner : known.lettering().corners()) {
       Point at = view.on(corner.at());
+      if (!paper.grown(2 * LETTER).holds(at)) {
+        continue;
+      }
       Point out = outwards(corner);
       double half = Typeface.of(Weight.BOLD).width(corner.letter(), LETTER) / 2;
       List<Box> wanted = new ArrayList<>();
@@ -170,16 +176,25 @@ final class Labels {
   }
 
   private void numbers() {
-    for (Numbering.Item item : Numbering.of(layout.plan()).items()) {
-      if (isPicked(item)) {
+    Box seen = view.back(paper);
+    for (Numbering.Item item : known.numbering().items()) {
+      if (isPicked(item) || item.path().edges().stream().noneMatch(e -> e.box().meets(seen))) {
         continue;
       }
       Optional<Path> path =
           item.boxOut()
               .map(b -> new Path(b.outline().ring().edges()))
               .or(() -> item.joints().stream().findFirst().map(Joint::path));
-      path.ifPresent(p -> number(item, view.on(p)));
+      path.ifPresent(p -> number(item, inSight(view.on(p))));
     }
+  }
+
+  /** As much of a straight line as is on the paper, so that its number is in sight too. */
+  private Path inSight(Path path) {
+    if (path.edges().size() > 1 || !(path.edges().getFirst() instanceof Segment s)) {
+      return path;
+    }
+    return Clip.of(s, paper).map(Path::of).orElse(path);
   }
 
   /** What is picked carries its number in chalk, above the plan. */
@@ -310,15 +325,21 @@ final class Labels {
 
   /** Finds room for a box inside a panel, the largest panel first, and writes there. */
   private boolean room(SlabLayout s, double width, double height, Consumer<Box> write) {
-    for (Region room : rooms(s)) {
-      Box within = view.boxOf(room.outer());
+    Box seen = view.back(paper);
+    for (Known.Room room : known.rooms(s)) {
+      boolean isTooSmall =
+          room.box().width() * view.scale() < width || room.box().height() * view.scale() < height;
+      if (isTooSmall || !room.box().meets(seen)) {
+        continue;
+      }
+      Box within = view.boxOf(room.region().outer());
       for (double down : new double[] {0.5, 0.28, 0.72}) {
         for (double right : new double[] {0.5, 0.3, 0.7}) {
           Point at =
               new Point(
                   within.minX() + right * within.width(), within.minY() + down * within.height());
           Box box = around(at, width, height);
-          if (isInside(room, box) && places.isClear(box)) {
+          if (isOnPaper(box) && isInside(room.region(), box) && places.isClear(box)) {
             places.take(box);
             write.accept(box);
             return true;
@@ -349,14 +370,11 @@ final class Labels {
     marks.add(Mark.Words.level(base, name, NAME, Weight.SEMIBOLD, Anchor.MIDDLE, Role.TEXT));
   }
 
-  /** The panels, the largest first; the slab where it has none. */
-  private static List<Region> rooms(SlabLayout s) {
-    return s.panels().isEmpty()
-        ? List.of(s.slab().region())
-        : s.panels().stream()
-            .sorted(Comparator.comparingLong(p -> -Math.round(p.area())))
-            .map(Panel::region)
-            .toList();
+  private boolean isOnPaper(Box box) {
+    return box.minX() >= paper.minX()
+        && box.maxX() <= paper.maxX()
+        && box.minY() >= paper.minY()
+        && box.maxY() <= paper.maxY();
   }
 
   private boolean isInside(Region room, Box box) {

@@ -1,6 +1,7 @@
 package org.jointwright.designer.canvas;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.FillRule;
@@ -19,12 +20,21 @@ import org.jointwright.shape.Segment;
 
 /** Paints neutral marks; knows nothing of what they mean but their colour. */
 public final class Painter {
+  /** So many pixels cost as much to go through as a stroke by itself; measured. */
+  private static final double STROKE = 4000;
+
   private final GraphicsContext pen;
   private final Theme theme;
   private final double width;
   private final double height;
   private final Box seen;
   private double panels = 1;
+
+  /** One of the lines that are traced but not stroked yet. */
+  private Optional<Mark.Line> gathered = Optional.empty();
+
+  /** The box round those lines. */
+  private Box around = new Box(0, 0, 0, 0);
 
   /** A painter on a context of so many pixels. */
   public Painter(GraphicsContext pen, Theme theme, double width, double height) {
@@ -56,7 +66,8 @@ public final class Painter {
 
   /** Paints marks from below upwards. */
   public void paint(List<? extends Mark> marks) {
-    marks.forEach(this::paint);
+    marks.forEach(this::add);
+    stroke();
   }
 
   /** Paints marks as thin washes, so that what lies under them still shows. */
@@ -68,35 +79,81 @@ public final class Painter {
 
   /** Paints a mark. */
   public void paint(Mark mark) {
+    add(mark);
+    stroke();
+  }
+
+  private void add(Mark mark) {
     switch (mark) {
-      case Mark.Group group -> paint(group.marks());
+      case Mark.Group group -> group.marks().forEach(this::add);
       case Mark.Line line -> line(line);
       case Mark.Area area -> area(area);
       case Mark.Words words -> words(words);
     }
   }
 
+  /**
+   * Lines of one kind that follow one another close by are gathered and stroked at once: a large
+   * plan has thousands, and each stroke by itself has its price. So has all that lies in the box
+   * round what is stroked at once, painted or not: lines far apart are stroked one by one.
+   */
   private void line(Mark.Line line) {
     List<Edge> edges = line.path().edges();
-    if (edges.stream().noneMatch(e -> e.box().meets(seen))) {
+    if (!isSeen(edges)) {
       return;
     }
-    pen.setStroke(theme.color(line.role()));
-    pen.setLineWidth(line.width());
-    pen.setLineCap(StrokeLineCap.BUTT);
-    pen.setLineDashes(line.dashes().stream().mapToDouble(d -> d).toArray());
-    pen.beginPath();
+    Box own = edges.stream().map(Edge::box).reduce(Box::with).orElseThrow().grown(line.width());
+    Box both = own.with(around);
+    boolean isNear = area(both) - area(around) - area(own) < STROKE;
+    if (!isNear || gathered.filter(g -> isAlike(g, line)).isEmpty()) {
+      stroke();
+      gathered = Optional.of(line);
+      around = own;
+      pen.beginPath();
+    } else {
+      around = both;
+    }
     trace(edges);
     if (line.path().isClosed()) {
       pen.closePath();
     }
-    pen.stroke();
+  }
+
+  private boolean isSeen(List<Edge> edges) {
+    for (Edge e : edges) {
+      if (e.box().meets(seen)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double area(Box box) {
+    return box.width() * box.height();
+  }
+
+  private static boolean isAlike(Mark.Line a, Mark.Line b) {
+    return a.role() == b.role() && a.width() == b.width() && a.dashes().equals(b.dashes());
+  }
+
+  /** Strokes the lines that were gathered. */
+  private void stroke() {
+    gathered.ifPresent(
+        line -> {
+          pen.setStroke(theme.color(line.role()));
+          pen.setLineWidth(line.width());
+          pen.setLineCap(StrokeLineCap.BUTT);
+          pen.setLineDashes(line.dashes().stream().mapToDouble(d -> d).toArray());
+          pen.stroke();
+        });
+    gathered = Optional.empty();
   }
 
   private void area(Mark.Area area) {
-    if (area.rings().stream().noneMatch(r -> r.box().meets(seen))) {
+    if (area.rings().stream().noneMatch(r -> isSeen(r.edges()))) {
       return;
     }
+    stroke();
     pen.setFill(theme.color(area.role()));
     pen.beginPath();
     for (Ring ring : area.rings()) {
@@ -131,6 +188,7 @@ public final class Painter {
   }
 
   private void words(Mark.Words words) {
+    stroke();
     pen.save();
     pen.setFill(theme.color(words.role()));
     pen.setTextAlign(TextAlignment.LEFT);

@@ -12,7 +12,7 @@ import org.jointwright.shape.Point;
 /** Paints the photo beneath. Its pixels are read once, for the photo painted last. */
 public final class PhotoPaint {
   /** How strongly panels are painted over a photo. */
-  public static final double PANELS = 0.5;
+  public static final double PANELS = 0.75;
 
   /** More pixels along a side than this are not seen at any size that one draws at. */
   private static final double MOST = 4000;

@@ -17,12 +17,17 @@ import org.jointwright.text.Words;
 public final class PlanMarks {
   private PlanMarks() {}
 
-  /** The marks of the plan itself. */
-  public static List<Mark> plan(Desk desk) {
-    Layout layout = Shown.of(desk);
+  /** How far beside the paper something may stand whose marks reach onto it; pixels. */
+  private static final double REACH = 60;
+
+  /** The marks of the plan itself, as far as they are in sight. */
+  public static List<Mark> plan(Known known, Desk desk) {
+    Layout layout = known.layout();
     return layout.plan().slabs().isEmpty()
         ? List.of()
-        : List.of(PlanDrawing.of(layout, desk.viewport().view(), Pens.SCREEN));
+        : List.of(
+            PlanDrawing.of(
+                layout, desk.viewport().view(), Pens.SCREEN, desk.viewport().paper().grown(REACH)));
   }
 
   /** What is picked, unless it moves: under what is written, so that its halo covers no figure. */
@@ -44,14 +49,13 @@ public final class PlanMarks {
   }
 
   /** The marks of what is written on it, of the findings' flags, of scale and north. */
-  public static List<Mark> writing(Desk desk, Words words) {
+  public static List<Mark> writing(Known known, Desk desk, Words words) {
     List<Mark> marks = new ArrayList<>();
-    Layout layout = Shown.of(desk);
-    if (!layout.plan().slabs().isEmpty()) {
+    if (!known.layout().plan().slabs().isEmpty()) {
       Places places = new Places();
       // Flags first: the stake of one may stand behind a number, never strike it through.
       marks.addAll(FlagMarks.of(desk, places));
-      marks.addAll(Labels.of(layout, desk, places, words));
+      marks.addAll(Labels.of(known, desk, places, words));
     }
     boolean metric = words.units() == UnitSystem.METRIC;
     marks.addAll(ScaleBar.of(desk.viewport(), metric));

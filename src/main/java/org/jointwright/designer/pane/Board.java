@@ -100,13 +100,34 @@ public final class Board {
     return words().say(key, arguments);
   }
 
-  /** Tells {@code watcher} of the desk as it is now, and each time it changes. */
+  /**
+   * Tells {@code watcher} of the desk as it is now, and each time it changes in more than how the
+   * plan lies in the window and what is under the pointer.
+   */
   public void watch(Consumer<Desk> watcher) {
+    Desk[] last = {desk};
+    Consumer<Desk> calm =
+        d -> {
+          if (!d.isSameButView(last[0])) {
+            last[0] = d;
+            watcher.accept(d);
+          }
+        };
+    add(calm);
+    watcher.accept(desk);
+  }
+
+  /** Tells {@code watcher} of the desk as it is now, and each time anything on it changes. */
+  public void watchAll(Consumer<Desk> watcher) {
+    add(watcher);
+    watcher.accept(desk);
+  }
+
+  private void add(Consumer<Desk> watcher) {
     watchers.add(watcher);
     if (isFurnishing) {
       furniture.add(watcher);
     }
-    watcher.accept(desk);
   }
 
   /** Changes the desk. A change made while the panes are told is told after it. */

@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.jointwright.designer.canvas.BrokenPanels;
 import org.jointwright.designer.canvas.Brush;
+import org.jointwright.designer.canvas.Known;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
@@ -34,6 +35,7 @@ public final class PlanPane extends Region {
   private final PhotoPaint beneath = new PhotoPaint();
   private final Brush brush;
   private Optional<Desk> painted = Optional.empty();
+  private Optional<Known> known = Optional.empty();
   private boolean isStale = true;
   private BooleanSupplier stop = () -> false;
 
@@ -54,7 +56,7 @@ public final class PlanPane extends Region {
     clip.heightProperty().bind(heightProperty());
     setClip(clip);
     focusVisibleProperty().addListener((o, was, is) -> isStale = true);
-    board.watch(d -> changed());
+    board.watchAll(d -> changed());
     pulse =
         new AnimationTimer() {
           @Override
@@ -118,10 +120,12 @@ public final class PlanPane extends Region {
         beneath.paint(plan.getGraphicsContext2D(), desk.plan().photo().get(), desk.viewport());
         painter.panels(PhotoPaint.PANELS);
       }
-      painter.paint(PlanMarks.plan(desk));
-      painter.wash(BrokenPanels.of(desk), BrokenPanels.STRENGTH);
+      known = known.map(k -> k.or(desk)).or(() -> Optional.of(Known.of(desk)));
+      Known shown = known.orElseThrow();
+      painter.paint(PlanMarks.plan(shown, desk));
+      painter.wash(BrokenPanels.of(shown, desk.viewport()), BrokenPanels.STRENGTH);
       painter.paint(PlanMarks.picked(desk));
-      painter.paint(PlanMarks.writing(desk, board.words()));
+      painter.paint(PlanMarks.writing(shown, desk, board.words()));
       painted = Optional.of(desk);
     }
     Painter above = brush.painter(live);

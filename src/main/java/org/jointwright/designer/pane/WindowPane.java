@@ -4,6 +4,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jointwright.designer.canvas.Brush;
@@ -15,6 +16,9 @@ import org.jointwright.designer.state.Desk;
 public final class WindowPane extends BorderPane {
   private static final double WIDE = 1920;
   private static final double NARROW = 1100;
+
+  /** What the scale bar takes of the paper's width, its figures with it. */
+  private static final double SCALE_BAR = 190;
 
   private final Board board;
   private final PathPane path;
@@ -69,6 +73,9 @@ public final class WindowPane extends BorderPane {
     head.getStyleClass().add("over-plan");
     head.setMouseTransparent(true);
     StackPane.setAlignment(hint, javafx.geometry.Pos.BOTTOM_RIGHT);
+    hint.setWrapText(true);
+    hint.setTextAlignment(javafx.scene.text.TextAlignment.RIGHT);
+    hint.setMinHeight(Region.USE_PREF_SIZE);
     hint.setMouseTransparent(true);
     FirstSteps first = new FirstSteps(board, job);
     StackPane.setAlignment(first, javafx.geometry.Pos.BOTTOM_RIGHT);
@@ -79,6 +86,8 @@ public final class WindowPane extends BorderPane {
         new StackPane(
             plan, head, hint, first, busy, new NoticePane(board, job, plan::requestFocus));
     middle.setMinSize(0, 0);
+    // Left of it stands the scale bar.
+    hint.maxWidthProperty().bind(middle.widthProperty().subtract(SCALE_BAR));
     VBox.setVgrow(middle, Priority.ALWAYS);
     return middle;
   }

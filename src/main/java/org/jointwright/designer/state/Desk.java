@@ -294,6 +294,17 @@ public record Desk(
     return sight.isFitted() ? sized.fitted() : sized;
   }
 
+  /** Whether only how the plan lies in the window differs, and what is under the pointer. */
+  // A part that nothing was done to is the very same; comparing whole plans would be slow.
+  @SuppressWarnings("ReferenceEquality")
+  public boolean isSameButView(Desk other) {
+    return papers == other.papers
+        && hand == other.hand
+        && laying == other.laying
+        && notice.equals(other.notice)
+        && sight.isSameButView(other.sight);
+  }
+
   /** Told something. */
   public Desk told(Notice value) {
     return new Desk(papers, sight, hand, laying, Optional.of(value));

@@ -63,6 +63,14 @@ public record Sight(
     return new Sight(step, viewport, isFitted, value, pointed, finding, measures);
   }
 
+  /** Whether only how the plan lies in the window differs, and what is under the pointer. */
+  boolean isSameButView(Sight other) {
+    return step == other.step
+        && picked.equals(other.picked)
+        && finding.equals(other.finding)
+        && measures == other.measures;
+  }
+
   /** In other measures. */
   public Sight in(Measures value) {
     return new Sight(step, viewport, isFitted, picked, pointed, finding, value);

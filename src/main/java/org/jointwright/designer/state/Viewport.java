@@ -90,6 +90,11 @@ public record Viewport(double width, double height, Point centre, double scale) 
         toPlan(new Point(width - BESIDE / 2, height - BELOW)));
   }
 
+  /** The paper itself, pixels. */
+  public Box paper() {
+    return new Box(0, 0, width, height);
+  }
+
   /** The part of the plan on the paper. */
   public Box seen() {
     return Box.of(toPlan(new Point(0, 0)), toPlan(new Point(width, height)));

@@ -127,7 +127,7 @@ class CrowdedTest {
     Desk desk = desk(slab).picking(new Pick.AtZone("drive", 0));
     List<Edge> outline = desk.viewport().view().on(new Path(zone.ring().edges())).edges();
     List<Mark.Words> said =
-        Labels.of(Shown.of(desk), desk, new Places(), WORDS).stream()
+        Labels.of(Known.of(desk), desk, new Places(), WORDS).stream()
             .filter(Mark.Words.class::isInstance)
             .map(Mark.Words.class::cast)
             .toList();
@@ -161,7 +161,7 @@ class CrowdedTest {
     Desk desk = desk(slab).picking(new Pick.AtFeature(Ref.outline("drive", 0), 0));
     View view = desk.viewport().view();
     List<Mark.Group> tags =
-        Labels.of(Shown.of(desk), desk, new Places(), WORDS).stream()
+        Labels.of(Known.of(desk), desk, new Places(), WORDS).stream()
             .filter(Mark.Group.class::isInstance)
             .map(Mark.Group.class::cast)
             .toList();

@@ -29,7 +29,8 @@ class LabelsTest {
     Desk desk = Desk.begun(layout.plan()).fitted();
     View view = desk.viewport().view();
     List<Mark.Group> tags =
-        Labels.of(layout, desk, new Places(), Words.english(UnitSystem.FEET_INCHES)).stream()
+        Labels.of(Known.of(desk), desk, new Places(), Words.english(UnitSystem.FEET_INCHES))
+            .stream()
             .filter(Mark.Group.class::isInstance)
             .map(Mark.Group.class::cast)
             .toList();

@@ -26,7 +26,8 @@ class PlanMarksTest {
   @Test
   void everyFlagLiesUnderTheNumbersOfTheJoints() {
     List<String> names =
-        PlanMarks.writing(judged(), Words.english(UnitSystem.FEET_INCHES)).stream()
+        PlanMarks.writing(Known.of(judged()), judged(), Words.english(UnitSystem.FEET_INCHES))
+            .stream()
             .filter(Mark.Group.class::isInstance)
             .map(m -> ((Mark.Group) m).name())
             .filter(n -> n.startsWith("finding-") || n.startsWith("number-"))

@@ -12,7 +12,7 @@ import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
 
 /** Invented yards, 8 in thick, with openings that stand in no line. No source. */
-final class Yards {
+public final class Yards {
   private static final String ID = "yard";
   private static final int THICK = 8;
 
@@ -28,13 +28,13 @@ final class Yards {
   private Yards() {}
 
   /** A square yard of about so many panels. */
-  static Plan of(int panels) {
+  public static Plan of(int panels) {
     double side = PANEL * Math.round(Math.sqrt(panels));
     return of(side, side);
   }
 
   /** A yard, feet. */
-  static Plan of(double wide, double high) {
+  public static Plan of(double wide, double high) {
     List<Opening> openings = new ArrayList<>();
     int across = (int) Math.max(1, Math.floor(wide / APART));
     int up = (int) Math.max(1, Math.floor(high / APART));

@@ -1,0 +1,129 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jointwright.check.Severity;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Numbering;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.Lettering;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Region;
+import org.jointwright.shape.Ring;
+
+/**
+ * What painting needs to know of a plan that is the same wherever the plan lies in the window: on a
+ * large plan it takes far longer to work out than there is between two pictures.
+ */
+public final class Known {
+  private final Desk desk;
+  private final Layout layout;
+  private final Lettering lettering;
+  private final Numbering numbering;
+  private final Map<String, List<Room>> rooms;
+  private final List<List<Ring>> broken;
+
+  /**
+   * Where a name may stand.
+   *
+   * @param region a panel, or a slab that has none
+   * @param box the box round it
+   */
+  record Room(Region region, Box box) {
+    private static Room of(Region region) {
+      return new Room(region, region.outer().box());
+    }
+  }
+
+  private Known(Desk desk) {
+    this.desk = desk;
+    layout = Shown.of(desk);
+    lettering = Lettering.of(layout.plan());
+    numbering = Numbering.of(layout.plan());
+    rooms = layout.slabs().stream().collect(Collectors.toMap(s -> s.slab().id(), Known::roomsOf));
+    broken = brokenOn(desk);
+  }
+
+  /** What is known of the plan on a desk. */
+  public static Known of(Desk desk) {
+    return new Known(desk);
+  }
+
+  /** This, or what is known of {@code now} where its plan or its joints are others. */
+  // The same history is the same plan; comparing whole plans for each picture would be slow.
+  @SuppressWarnings("ReferenceEquality")
+  public Known or(Desk now) {
+    return desk.history() == now.history() && desk.laying().laid().equals(now.laying().laid())
+        ? this
+        : of(now);
+  }
+
+  /** The panels, the largest first; the slab where it has none. */
+  private static List<Room> roomsOf(SlabLayout s) {
+    return s.panels().isEmpty()
+        ? List.of(Room.of(s.slab().region()))
+        : s.panels().stream()
+            .sorted(Comparator.comparingLong(p -> -Math.round(p.area())))
+            .map(Panel::region)
+            .map(Room::of)
+            .toList();
+  }
+
+  private static List<List<Ring>> brokenOn(Desk desk) {
+    Optional<Laid> laid = desk.laying().laid();
+    List<List<Ring>> broken = new ArrayList<>();
+    if (laid.isEmpty()) {
+      return broken;
+    }
+    for (SlabLayout s : laid.get().layout().slabs()) {
+      Set<String> ids =
+          laid.get().judgement().of(Severity.MUST).stream()
+              .filter(f -> f.slab().equals(s.slab().id()))
+              .flatMap(f -> f.panel().stream())
+              .collect(Collectors.toSet());
+      s.panels().stream()
+          .filter(p -> ids.contains(p.id()))
+          .map(
+              p -> {
+                List<Ring> rings = new ArrayList<>(List.of(p.ring()));
+                rings.addAll(p.region().holes());
+                return rings;
+              })
+          .forEach(broken::add);
+    }
+    return broken;
+  }
+
+  /** The layout that is shown. */
+  Layout layout() {
+    return layout;
+  }
+
+  /** The letters of its corners. */
+  Lettering lettering() {
+    return lettering;
+  }
+
+  /** The numbers of its joints. */
+  Numbering numbering() {
+    return numbering;
+  }
+
+  /** The panels of a slab, the largest first; the slab where it has none. */
+  List<Room> rooms(SlabLayout slab) {
+    return rooms.getOrDefault(slab.slab().id(), List.of());
+  }
+
+  /** The panels that break a rule that must hold: each its ring and those of its holes. */
+  List<List<Ring>> broken() {
+    return broken;
+  }
+}

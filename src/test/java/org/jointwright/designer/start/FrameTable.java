@@ -1,0 +1,274 @@
+package org.jointwright.designer.start;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import org.jointwright.app.Answer;
+import org.jointwright.cases.Yards;
+import org.jointwright.designer.settings.Look;
+import org.jointwright.designer.settings.Settings;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Viewport;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Crossing;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+
+/**
+ * How long a picture of a plan takes while a hand pushes and zooms it: {@code mvn -q -Pframes}
+ * makes the page of it anew; told how many panels, it prints the rows of plans of so many only. The
+ * real window, without a screen, painted by the processor alone.
+ */
+final class FrameTable {
+  private static final Path PAGE = Path.of("src/docs/FRAMES.md");
+
+  /** The side of the screen there is without one; as many pixels as 1280 by 800 have. */
+  private static final int SIDE = 1000;
+
+  private static final int[] SIZES = {100, 1_000, 10_000};
+  private static final int WARM = 240;
+  private static final int FRAMES = 240;
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+  /** What there is for a picture where a screen shows sixty in a second, milliseconds. */
+  private static final double THERE_IS = 1000.0 / 60;
+
+  private static final String HEAD =
+      """
+      # How quick the window paints
+
+      Made by `mvn -q -Pframes`: the real window at 1000 x 1000 (as many pixels as 1280 x 800) without a screen, painted by the processor
+      alone (the slowest way there is), as fast as it goes. Each picture is painted after the plan was pushed or zoomed, all of it, from the
+      plan up to the pixels. Milliseconds of processor time of the two threads that make it, one after the other, though they work side by
+      side; so what else the machine did counts little. A screen that shows sixty pictures in a second leaves %.1f. p95 is what 95 of 100
+      stay under. “Pieces” has each joint parted at every crossing, the most lines a plan of so many panels can have.
+
+      """;
+
+  private record Row(String plan, String way, double median, double p95, double most) {}
+
+  /** A way to look at a plan: how it begins, and what each picture changes. */
+  private record Way(
+      String name, UnaryOperator<Viewport> begin, IntFunction<UnaryOperator<Viewport>> step) {}
+
+  private FrameTable() {}
+
+  public static void main(String[] args) throws IOException {
+    CompletableFuture<Boolean> begun = new CompletableFuture<>();
+    Platform.startup(
+        () -> {
+          Platform.setImplicitExit(false);
+          begun.complete(true);
+        });
+    begun.join();
+    try (PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8)) {
+      List<Row> rows = new ArrayList<>();
+      int[] sizes =
+          args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
+      for (int panels : sizes) {
+        Plan laid = Answer.laid(Yards.of(panels)).plan();
+        rows.addAll(measured(panels + " panels", laid, out));
+        rows.addAll(measured(panels + " panels in pieces", inPieces(laid), out));
+      }
+      if (args.length == 0) {
+        Files.writeString(PAGE, page(rows));
+        out.println(PAGE);
+      }
+    } finally {
+      Platform.exit();
+    }
+  }
+
+  /** The same joints, each parted where another crosses or meets it. */
+  private static Plan inPieces(Plan plan) {
+    Slab slab = plan.slabs().getFirst();
+    List<Joint> pieces = new ArrayList<>();
+    for (Joint j : slab.joints()) {
+      if (j.path().edges().size() > 1) {
+        pieces.add(j);
+        continue;
+      }
+      Edge line = j.path().edges().getFirst();
+      double[] at =
+          slab.joints().stream()
+              .filter(k -> !k.equals(j))
+              .flatMap(k -> k.path().edges().stream())
+              .flatMap(e -> Crossing.of(line, e).stream())
+              .mapToDouble(Crossing::first)
+              .toArray();
+      double[] all = Arrays.copyOf(at, at.length + 2);
+      all[at.length + 1] = 1;
+      Arrays.sort(all);
+      for (int i = 1; i < all.length; i++) {
+        if ((all[i] - all[i - 1]) * line.length() > 1) {
+          pieces.add(
+              new Joint(
+                  j.id() + "-" + i,
+                  j.kind(),
+                  org.jointwright.shape.Path.of(line.part(all[i - 1], all[i])),
+                  j.locked(),
+                  j.purpose(),
+                  j.how(),
+                  j.depth(),
+                  j.width(),
+                  j.kept()));
+        }
+      }
+    }
+    return plan.withSlabs(List.of(slab.withLaid(pieces, slab.boxOuts())));
+  }
+
+  private static List<Way> ways() {
+    Point middle = new Point(700, 500);
+    return List.of(
+        new Way("pushed, all in sight", v -> v, i -> v -> v.pushed(i % 40 < 20 ? 3 : -3, 1)),
+        new Way(
+            "pushed, a tenth in sight",
+            v -> v.zoomed(middle, Math.sqrt(10)),
+            i -> v -> v.pushed(i % 40 < 20 ? 7 : -7, 2)),
+        new Way(
+            "pushed, a hundredth in sight",
+            v -> v.zoomed(middle, 10),
+            i -> v -> v.pushed(i % 40 < 20 ? 7 : -7, 2)),
+        new Way(
+            "zoomed in and out",
+            v -> v,
+            i -> v -> v.zoomed(middle, i % 120 < 60 ? 1.08 : 1 / 1.08)));
+  }
+
+  private static List<Row> measured(String name, Plan plan, PrintStream out) {
+    Designer designer =
+        Rig.get(
+            () -> {
+              Stage stage = new Stage();
+              Designer d =
+                  new Designer(
+                      stage,
+                      new Program(),
+                      Optional.empty(),
+                      Memory.only(Settings.FIRST.with(Look.LIGHT)));
+              stage.setX(0);
+              stage.setY(0);
+              stage.setWidth(SIDE);
+              stage.setHeight(SIDE);
+              stage.show();
+              return d;
+            });
+    Rig.pulses(5);
+    Rig.get(
+        () -> {
+          designer
+              .board()
+              .change(d -> Desk.opened(plan, Path.of("yard.jointwright.json")).onPaperOf(d));
+          return true;
+        });
+    while (!Rig.get(() -> designer.board().desk().laying().isCurrent())) {
+      Rig.pulses(3);
+    }
+    List<Row> rows = new ArrayList<>();
+    for (Way way : ways()) {
+      double[] taken = frames(designer, way);
+      Arrays.sort(taken);
+      Row row =
+          new Row(
+              name,
+              way.name(),
+              taken[taken.length / 2],
+              taken[(int) (taken.length * 0.95)],
+              taken[taken.length - 1]);
+      rows.add(row);
+      out.print(line(row));
+    }
+    Rig.get(
+        () -> {
+          designer.pane().getScene().getWindow().hide();
+          return true;
+        });
+    return rows;
+  }
+
+  /** The milliseconds that each picture takes. */
+  private static double[] frames(Designer designer, Way way) {
+    CompletableFuture<double[]> done = new CompletableFuture<>();
+    Platform.runLater(
+        () -> {
+          designer.board().change(Desk::fitted);
+          designer
+              .board()
+              .change(d -> d.withSight(s -> s.with(way.begin().apply(s.viewport()), false)));
+          new AnimationTimer() {
+            private final double[] taken = new double[FRAMES];
+            private final long[] workers = workers();
+            private long last;
+            private int count = -WARM;
+
+            @Override
+            public void handle(long now) {
+              long here = Arrays.stream(workers).map(THREADS::getThreadCpuTime).sum();
+              if (count > 0) {
+                taken[count - 1] = (here - last) / 1e6;
+              }
+              if (count == FRAMES) {
+                stop();
+                done.complete(taken);
+                return;
+              }
+              int i = count + WARM;
+              count++;
+              last = here;
+              designer
+                  .board()
+                  .change(
+                      d ->
+                          d.withSight(s -> s.with(way.step().apply(i).apply(s.viewport()), false)));
+            }
+          }.start();
+        });
+    return done.join();
+  }
+
+  /** This thread, which draws up the pictures, and the one that paints them. */
+  private static long[] workers() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(t -> t.equals(Thread.currentThread()) || t.getName().startsWith("QuantumRenderer"))
+        .mapToLong(Thread::threadId)
+        .toArray();
+  }
+
+  private static String line(Row r) {
+    return String.format(
+        Locale.ROOT,
+        "| %s | %s | %.1f | %.1f | %.1f | %s |%n",
+        r.plan(),
+        r.way(),
+        r.median(),
+        r.p95(),
+        r.most(),
+        r.p95() <= THERE_IS ? "yes" : "**no**");
+  }
+
+  private static String page(List<Row> rows) {
+    StringBuilder page = new StringBuilder(String.format(Locale.ROOT, HEAD, THERE_IS));
+    page.append("| plan | looked at | median | p95 | most | in time at p95 |\n");
+    page.append("|---|---|---:|---:|---:|---|\n");
+    rows.forEach(r -> page.append(line(r)));
+    return page.toString();
+  }
+}
