@@ -221,7 +221,11 @@ final class JointTape {
                 Typeface.of(weight).width(text, size), Typeface.of(Weight.REGULAR).width(below, 14))
             / 2;
     double high = (size + caption) / 2;
-    Point c = by.plus(out.times(10 + Math.abs(out.x()) * half + Math.abs(out.y()) * high));
+    Point clear = by.plus(out.times(10 + Math.abs(out.x()) * half + Math.abs(out.y()) * high));
+    // Pushed in where it would be cut off at the paper's edge, as the smaller figures are.
+    double rim = half + 8;
+    double x = Math.clamp(clear.x(), paper.minX() + rim, Math.max(rim, paper.maxX() - rim));
+    Point c = new Point(x, clear.y());
     marks.add(
         Mark.Area.of(
             Rings.rounded(c.x() - half - 6, c.y() - high - 2, 2 * half + 12, 2 * high + 6, 4),

@@ -12,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import org.jointwright.designer.ready.ReadyKind;
 import org.jointwright.designer.ready.ReadyShape;
+import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
@@ -19,9 +20,11 @@ import org.jointwright.designer.state.SetDown;
 import org.jointwright.designer.state.Step;
 import org.jointwright.designer.state.Things;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.text.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every label of the window has the room that its words need, at every step. */
@@ -127,9 +130,9 @@ class NothingIsClippedTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {820, 1280})
-  void everyShapeAndDrawingHasItsRoom(int width) {
-    try (Rig rig = new Rig(width, 760)) {
+  @CsvSource({"820, ENGLISH", "1280, ENGLISH", "820, SPANISH", "1280, SPANISH"})
+  void everyShapeAndDrawingHasItsRoom(int width, Language language) {
+    try (Rig rig = new Rig(width, 760, Settings.FIRST.with(language))) {
       for (ReadyKind kind : ReadyKind.values()) {
         rig.act(
             () ->
