@@ -2,6 +2,7 @@ import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -319,7 +320,8 @@ final class Image {
 
         `mvn -q -Pimage` makes an image of the program with a runtime of its own in `target/image`, and a cache of its classes
         as they stand once the window was shown (JEP 483, JEP 514). This page is written by it. Measured is from the start of the
-        process to the window painted on the screen, %d times after a first one, on a machine of %d processors. The image takes
+        process to the window painted on the screen, %d times after a first one, on a machine of %d processors whose load was %.1f
+        (over one for each processor, other programs took the time and the figures say little). The image takes
         %d MB.
 
         | | least | middle | most | ms |
@@ -332,6 +334,7 @@ final class Image {
             .formatted(
                 RUNS - 1,
                 Runtime.getRuntime().availableProcessors(),
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 size / 1_000_000,
                 least(with),
                 middle(with),

@@ -21,7 +21,7 @@ if not defined found (
 )
 rem Classes kept when the program was packaged; where they do not fit this JDK, it passes over them without a word.
 set "kept="
-if exist "%lib%\..\cache\jointwright.aot" set kept=-XX:AOTCache="%lib%\..\cache\jointwright.aot" -Xlog:disable
+if exist "%lib%\..\jointwright.aot" set kept=-XX:AOTCache="%lib%\..\jointwright.aot" -Xlog:disable
 "%found%" -XX:+UseSerialGC %kept% -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -cp "%lib%\*" org.jointwright.Main %*
 exit /b %ERRORLEVEL%
 
