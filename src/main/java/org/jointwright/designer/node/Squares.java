@@ -31,7 +31,7 @@ public final class Squares {
     pane.setAlignment(Pos.CENTER);
     pane.setMinSize(COLUMN, ROW);
     pane.setPrefSize(COLUMN, ROW);
-    pane.setMaxSize(COLUMN, Double.MAX_VALUE);
+    pane.setMaxSize(COLUMN, ROW);
     return pane;
   }
 

@@ -100,8 +100,6 @@ final class PathPane extends VBox {
     word.getStyleClass().add("word");
     Label fact = new Label(f.fact());
     fact.getStyleClass().add("quiet");
-    fact.setWrapText(true);
-    fact.setMinHeight(Region.USE_PREF_SIZE);
     // The flags stand beside the word: beside the fact they would cut it short.
     Region between = new Region();
     HBox.setHgrow(between, Priority.ALWAYS);

@@ -74,6 +74,7 @@ public final class WindowPane extends BorderPane {
     head.setMouseTransparent(true);
     StackPane.setAlignment(hint, javafx.geometry.Pos.BOTTOM_RIGHT);
     hint.setWrapText(true);
+    hint.setAlignment(javafx.geometry.Pos.BOTTOM_RIGHT);
     hint.setTextAlignment(javafx.scene.text.TextAlignment.RIGHT);
     hint.setMinHeight(Region.USE_PREF_SIZE);
     hint.setMouseTransparent(true);
