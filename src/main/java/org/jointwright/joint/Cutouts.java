@@ -73,14 +73,13 @@ public final class Cutouts {
       return object;
     }
     List<Panel> pieces = Layouts.of(slab.withLaid(filler, List.of())).panels();
-    if (pieces.size() == 1) {
-      // The slab as a whole is no box-out, however small it is.
-      return object;
-    }
     List<Ring> round =
         pieces.stream().filter(panel -> touches(panel.region(), object)).map(Panel::ring).toList();
+    // What is more than half of the slab is the slab, however small that is.
+    double most = slab.region().area() / 2;
     boolean near =
         round.size() == 1
+            && round.getFirst().area() <= most
             && round.getFirst().vertices().stream()
                 .allMatch(p -> object.contains(p) || object.distance(p) <= FARTHEST);
     return near ? round.getFirst() : object;

@@ -77,6 +77,19 @@ class CutoutsTest {
   }
 
   @Test
+  void mostOfASmallSlabIsNoBoxOutThoughFillerPartsIt() {
+    Outline small = box(0, 0, 20, 20);
+    Joint filler =
+        Joint.of(
+            "J1",
+            JointKind.ISOLATION,
+            Path.straight(new Point(0, 1), new Point(20, 1)),
+            Purpose.ISOLATION);
+    Plan plan = with(Slab.of("s", small).withLaid(List.of(filler), List.of()), 10, 10);
+    assertThat(area(plan)).isCloseTo(20 * 20 - 16 * Math.PI, within(1e-6));
+  }
+
+  @Test
   void anObjectBesideTheSlabTakesNothing() {
     assertThat(area(with(laid(List.of(), List.of()), 200, 60))).isCloseTo(14400, within(1e-9));
   }

@@ -93,7 +93,11 @@ class WildSlabsTest {
     assertThat(PlanReader.read(file))
         .isInstanceOfSatisfying(
             PlanReading.ReadPlan.class,
-            read -> assertThat(new Probe(new Tally()).given(read.plan())).isEmpty());
+            read -> {
+              Probe probe = new Probe(new Tally());
+              boolean held = file.getFileName().toString().startsWith("held");
+              assertThat(held ? probe.held(read.plan()) : probe.given(read.plan())).isEmpty();
+            });
   }
 
   @Test

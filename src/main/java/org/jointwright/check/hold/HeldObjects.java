@@ -116,10 +116,11 @@ final class HeldObjects {
   private void far(FixedObject f, Ring object, Cutout c) {
     double farthest = 0;
     Point at = c.ring().edges().getFirst().start();
-    for (Edge e : c.ring().edges()) {
-      for (Point p : List.of(e.start(), e.at(0.5))) {
+    // An edge of the box-out may leave the slab and come back: each stretch on it has its own ends.
+    for (Stretch s : Stretches.of(path(c.ring()), slab.concrete()::reaches)) {
+      for (Point p : List.of(s.edge().at(s.from()), s.middle(), s.edge().at(s.to()))) {
         double d = object.contains(p) ? 0 : object.distance(p);
-        if (d > farthest && slab.concrete().reaches(p)) {
+        if (d > farthest) {
           farthest = d;
           at = p;
         }
