@@ -49,8 +49,7 @@ public final class PlanDrawing {
                 "formed-joints",
                 joints(layout, view, new Drawn(pens, seen), JointKind.CONSTRUCTION)),
             group("filler", joints(layout, view, new Drawn(pens, seen), JointKind.ISOLATION)),
-            group("fixed", fixed(layout, view, pens)),
-            group("locked", nailheads(layout, view, pens))));
+            group("fixed", fixed(layout, view, pens))));
   }
 
   private static Mark.Group group(String name, List<Mark> marks) {
@@ -145,7 +144,11 @@ public final class PlanDrawing {
     return FixedMarks.of(object.kind(), view.on(object.shape().ring()), pens);
   }
 
-  private static List<Mark> nailheads(Layout layout, View view, Pens pens) {
+  /**
+   * A nailhead on each locked joint: for whoever moves joints, not for the crew, to whom a ring by
+   * a post on paper is another post.
+   */
+  public static Mark.Group locked(Layout layout, View view, Pens pens) {
     List<Mark> marks = new ArrayList<>();
     for (SlabLayout slab : layout.slabs()) {
       for (Joint j : slab.joints()) {
@@ -154,7 +157,7 @@ public final class PlanDrawing {
         }
       }
     }
-    return marks;
+    return group("locked", marks);
   }
 
   /** The point half way along a path. */

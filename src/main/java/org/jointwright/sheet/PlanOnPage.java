@@ -142,9 +142,6 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
         if (j.kind() == JointKind.CONSTRUCTION) {
           ground.addLine(view.on(j.path()), 2 * Pens.PAPER.stub());
         }
-        if (j.locked()) {
-          ground.add(Quad.round(view.on(PlanDrawing.middle(j.path())), 3.6, 3.6));
-        }
       }
     }
     PlanDrawing.told(facts.plan(), view, Pens.PAPER)

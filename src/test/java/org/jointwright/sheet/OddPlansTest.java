@@ -45,6 +45,14 @@ class OddPlansTest {
     assertThat(pages(SLAB.withLaid(odd, List.of()))).isNotEmpty();
   }
 
+  @Test
+  void lockedJointsLookLikeTheRest() {
+    List<Joint> locked = SLAB.joints().stream().map(j -> j.withLocked(true)).toList();
+    assertThat(SLAB.joints()).isNotEqualTo(locked);
+    assertThat(pages(SLAB.withLaid(locked, SLAB.boxOuts())))
+        .isEqualTo(pages(SLAB.withLaid(SLAB.joints(), SLAB.boxOuts())));
+  }
+
   private static Joint joint(JointKind kind, Point... points) {
     String id = "J" + points[0];
     return Joint.of(id, kind, Path.through(List.of(points)), Purpose.SPACING);

@@ -27,7 +27,8 @@ public final class PlanMarks {
         ? List.of()
         : List.of(
             PlanDrawing.of(
-                layout, desk.viewport().view(), Pens.SCREEN, desk.viewport().paper().grown(REACH)));
+                layout, desk.viewport().view(), Pens.SCREEN, desk.viewport().paper().grown(REACH)),
+            PlanDrawing.locked(layout, desk.viewport().view(), Pens.SCREEN));
   }
 
   /** What is picked, unless it moves: under what is written, so that its halo covers no figure. */

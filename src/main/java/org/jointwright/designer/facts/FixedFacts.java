@@ -46,7 +46,11 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
     Slab slab = desk.plan().slab(object.slab()).orElseThrow();
     rows.addAll(
         new FromSides(desk.plan(), slab, words)
-            .rows("fixed", object.shape().ring().box().centre(), this::moved));
+            .rows(
+                "fixed",
+                "window.from.middle",
+                List.of(object.shape().ring().box().centre()),
+                this::moved));
     return Facts.saying(
         object.id(),
         kind(object.kind()),

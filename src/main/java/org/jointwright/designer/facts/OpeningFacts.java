@@ -17,12 +17,17 @@ import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Thing;
 import org.jointwright.plan.edit.Together;
+import org.jointwright.shape.Arc;
 import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
-/** The facts of an opening: its size, and how far from two sides its lower left corner stands. */
+/** The facts of an opening: its size, and how far from the sides its near edge stands. */
 record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
+  /** So many points stand for a bow where it is measured from. */
+  private static final int BOWED = 64;
+
   Optional<Facts> facts() {
     return desk.plan()
         .slab(pick.slab())
@@ -35,8 +40,15 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
     List<Row> rows = new ArrayList<>();
     rows.add(size("opening-wide", "window.opening.wide", box, true));
     rows.add(size("opening-deep", "window.opening.deep", box, false));
-    Point corner = new Point(box.minX(), box.minY());
-    rows.addAll(new FromSides(desk.plan(), slab, words).rows("opening", corner, this::moved));
+    List<Point> rim = new ArrayList<>();
+    for (Edge e : opening.outline().ring().edges()) {
+      for (int k = 0; k < (e instanceof Arc ? BOWED : 1); k++) {
+        rim.add(e.at((double) k / BOWED));
+      }
+    }
+    rows.addAll(
+        new FromSides(desk.plan(), slab, words)
+            .rows("opening", "window.from.edge", rim, this::moved));
     return Facts.saying(
         words.say("window.opening.title"),
         words.say("window.kind.opening"),

@@ -11,6 +11,7 @@ import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.Lato;
 import org.jointwright.designer.facts.HeadFacts;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Pick;
 
 /** The whole window: bar above, path left, plan in the middle, facts right. */
 public final class WindowPane extends BorderPane {
@@ -27,6 +28,7 @@ public final class WindowPane extends BorderPane {
   private final Label step = new Label();
   private final Label fact = new Label();
   private final Label hint = new Label();
+  private Pick picked = Pick.NOTHING;
 
   /** The window on {@code board}. */
   public WindowPane(Board board, JobWork job, Brush brush) {
@@ -54,6 +56,7 @@ public final class WindowPane extends BorderPane {
     side.setFitToWidth(true);
     side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     side.getStyleClass().add("side-scroll");
+    side.setId("side");
     setTop(new TopBar(board, new Menus(board, job).bar()));
     setLeft(path);
     setCenter(middle(job));
@@ -113,6 +116,13 @@ public final class WindowPane extends BorderPane {
     step.setText(head.step());
     fact.setText(head.fact());
     hint.setText(Hints.of(desk, board));
+    if (!desk.picked().equals(picked)) {
+      picked = desk.picked();
+      if (desk.sight().finding().isEmpty()) {
+        // Its facts stand at the top; whoever read findings before would see nothing of them.
+        side.setVvalue(side.getVmin());
+      }
+    }
   }
 
   /** Takes no more part: another pane takes its place. */

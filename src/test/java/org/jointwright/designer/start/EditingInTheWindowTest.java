@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
@@ -161,7 +162,7 @@ class EditingInTheWindowTest {
   }
 
   @Test
-  void anOpeningAndAPostArePlacedFromTwoSides() {
+  void anOpeningAndAPostArePlacedFromTheSides() {
     rig.click(feet(4, 4)).clickOn("deed-add-opening").laid();
     assertThat(slab().openings()).hasSize(1);
     rig.fill("opening-wide", "3'").laid();
@@ -176,5 +177,13 @@ class EditingInTheWindowTest {
                 .anyMatch(e -> Math.abs(e.distance(at) - 60) < 1e-6))
         .isTrue();
     assertThat(slab().boxOuts()).hasSize(1);
+  }
+
+  @Test
+  void whatIsPickedIsSeenFromItsHeadThoughFindingsWereScrolledTo() {
+    ScrollPane side = (ScrollPane) rig.node("side");
+    rig.act(() -> side.setVvalue(1));
+    rig.click(feet(4, 4));
+    assertThat(Rig.get(side::getVvalue)).isZero();
   }
 }

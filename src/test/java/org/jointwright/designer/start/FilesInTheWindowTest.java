@@ -66,7 +66,7 @@ class FilesInTheWindowTest {
     rig.key(KeyCode.CONTROL, KeyCode.S).until(() -> Files.exists(file));
     rig.until(() -> rig.designer().board().desk().papers().isKept());
     assertThat(rig.title()).doesNotContain("not saved");
-    assertThat(rig.text("kept")).startsWith("Kept ");
+    assertThat(rig.text("kept")).startsWith("Saved ");
     var slabs = rig.plan().slabs();
     rig.key(KeyCode.CONTROL, KeyCode.N);
     assertThat(rig.plan().slabs()).isEmpty();

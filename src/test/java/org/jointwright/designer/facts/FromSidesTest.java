@@ -1,0 +1,98 @@
+package org.jointwright.designer.facts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+import org.junit.jupiter.api.Test;
+
+/** A thing is placed by the tape from any side, and its rows stay where they are. */
+class FromSidesTest {
+  /** 20 ft along the street by 30 ft. */
+  private static final Slab DRIVE =
+      Slab.of("drive", Outline.of(List.of(at(0, 0), at(20, 0), at(20, 30), at(0, 30))));
+
+  private final List<Point> moves = new ArrayList<>();
+
+  private static Point at(double x, double y) {
+    return new Point(12 * x, 12 * y);
+  }
+
+  private List<Row.Typed> rows(Slab slab, Point... of) {
+    FromSides from =
+        new FromSides(
+            Plan.EMPTY.withSlabs(List.of(slab)), slab, Words.english(UnitSystem.FEET_INCHES));
+    return from
+        .rows(
+            "post",
+            "window.from.middle",
+            List.of(of),
+            (d, by) -> {
+              moves.add(by);
+              return d;
+            })
+        .stream()
+        .map(Row.Typed.class::cast)
+        .toList();
+  }
+
+  @Test
+  void aPostIsMeasuredFromAllFourSidesInTheOrderOfTheOutline() {
+    for (Point post : List.of(at(3, 21), at(17, 4), at(10, 15))) {
+      assertThat(rows(DRIVE, post))
+          .extracting(Row.Typed::label)
+          .containsExactly(
+              "Middle from A–B", "Middle from B–C", "Middle from C–D", "Middle from D–A");
+    }
+    assertThat(rows(DRIVE, at(3, 21)))
+        .extracting(Row.Typed::value)
+        .containsExactly("21′-0″", "17′-0″", "9′-0″", "3′-0″");
+  }
+
+  @Test
+  void anOpeningIsMeasuredToItsNearEdge() {
+    Point[] corners = {at(5, 20), at(9, 20), at(9, 24), at(5, 24)};
+    assertThat(rows(DRIVE, corners))
+        .extracting(Row.Typed::value)
+        .containsExactly("20′-0″", "11′-0″", "6′-0″", "5′-0″");
+  }
+
+  @Test
+  void whatIsTypedFromTheFarSideMovesItThatWay() {
+    rows(DRIVE, at(3, 21)).get(2).change().apply("10'6").apply(Desk.blank());
+    assertThat(moves).hasSize(1);
+    assertThat(moves.getFirst().x()).isCloseTo(0, within(1e-9));
+    assertThat(moves.getFirst().y()).isCloseTo(-18, within(1e-9));
+  }
+
+  @Test
+  void whatWouldLeaveTheSlabIsRefused() {
+    Row.Typed fromTop = rows(DRIVE, at(3, 21)).get(2);
+    assertThatThrownBy(() -> fromTop.change().apply("31'").apply(Desk.blank()))
+        .isInstanceOf(BadFigure.class);
+    assertThat(moves).isEmpty();
+  }
+
+  @Test
+  void aSideThatIsNotSquareAcrossIsLeftOut() {
+    Slab ell =
+        Slab.of(
+            "ell",
+            Outline.of(
+                List.of(at(0, 0), at(20, 0), at(20, 10), at(8, 10), at(8, 30), at(0, 30))));
+    // In the upper arm: the street far below, the arm's two sides, its top.
+    assertThat(rows(ell, at(4, 25)))
+        .extracting(Row.Typed::label)
+        .containsExactly(
+            "Middle from A–B", "Middle from D–E", "Middle from E–F", "Middle from F–A");
+  }
+}
