@@ -105,6 +105,6 @@ class WhyHereInTheWindowTest {
         () ->
             rig.designer().board().desk().picked() instanceof Pick.AtJoint p
                 && rig.designer().board().desk().laying().whyHere(p).isPresent());
-    assertThat(notes()).anyMatch(n -> n.startsWith("You locked it"));
+    assertThat(notes()).anyMatch(n -> n.startsWith("It is locked"));
   }
 }
