@@ -20,7 +20,9 @@ import org.jointwright.shape.Segment;
 
 /** Paints neutral marks; knows nothing of what they mean but their colour. */
 public final class Painter {
-  /** So many pixels cost about as much to go through as a stroke by itself: a guess from a profile. */
+  /**
+   * So many pixels cost about as much to go through as a stroke by itself: a guess from a profile.
+   */
   private static final double STROKE = 4000;
 
   private final GraphicsContext pen;

@@ -56,9 +56,13 @@ final class FactsPane extends VBox {
       }
       return;
     }
+    Optional<RowNode> typedIn =
+        desk.picked().equals(pick)
+            ? rows.stream().filter(RowNode::isFocused).findFirst()
+            : Optional.empty();
     shape = facts.shape();
     pick = desk.picked();
-    rebuild(facts);
+    rebuild(facts, typedIn);
   }
 
   /** Shows what is said; it may come later than the rows, in which a hand may be typing. */
@@ -70,7 +74,12 @@ final class FactsPane extends VBox {
     notes.getChildren().setAll(said.stream().map(NoteNode::of).toList());
   }
 
-  private void rebuild(Facts facts) {
+  /**
+   * Makes the rows anew.
+   *
+   * @param typedIn the row of the same thing in which a hand is: it goes on where it was
+   */
+  private void rebuild(Facts facts, Optional<RowNode> typedIn) {
     Optional<String> focused =
         rows.stream().filter(RowNode::isFocused).map(r -> r.row().id()).findFirst();
     boolean hadFocus = holdsFocus();
@@ -85,8 +94,17 @@ final class FactsPane extends VBox {
       all.add(buttons(deeds));
     }
     all.add(notes);
-    getChildren().setAll(all);
-    rows.stream().filter(r -> focused.equals(Optional.of(r.row().id()))).forEach(RowNode::focus);
+    // The old rows go last: a text that is being typed in one moves on before it loses the focus.
+    List<Node> old = new ArrayList<>(getChildren());
+    old.remove(notes);
+    getChildren().remove(notes);
+    getChildren().addAll(all);
+    for (RowNode r : rows) {
+      if (focused.equals(Optional.of(r.row().id()))) {
+        typedIn.ifPresentOrElse(r::goOnFrom, r::focus);
+      }
+    }
+    getChildren().removeAll(old);
     if (hadFocus && !holdsFocus()) {
       toPlan.run();
     }

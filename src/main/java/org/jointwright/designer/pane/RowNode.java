@@ -28,6 +28,9 @@ final class RowNode {
   private Row row;
   private boolean isShowing;
 
+  /** Whether what was begun in it goes on in another node: nothing of it is taken. */
+  private boolean isReplaced;
+
   private RowNode(Row row, Board board) {
     this.row = row;
     this.board = board;
@@ -76,6 +79,24 @@ final class RowNode {
   /** Gives the fact the focus. */
   void focus() {
     value.requestFocus();
+  }
+
+  /** Takes the focus and what is being typed from another node of this fact, which is replaced. */
+  void goOnFrom(RowNode other) {
+    other.isReplaced = true;
+    if (value instanceof TextField own && other.value instanceof TextField theirs) {
+      // Read first: what loses the focus shows the fact again.
+      String text = theirs.getText();
+      int anchor = theirs.getAnchor();
+      int caret = theirs.getCaretPosition();
+      focus();
+      // A field gets its looks at the next pulse else, and picks all its text then.
+      own.applyCss();
+      own.setText(text);
+      own.selectRange(anchor, caret);
+    } else {
+      focus();
+    }
   }
 
   /** Gives a fact that can be typed the focus, with the beginning of what is typed. */
@@ -148,7 +169,7 @@ final class RowNode {
   }
 
   private void take(TextField field) {
-    if (row instanceof Row.Typed t && !field.getText().equals(t.value())) {
+    if (!isReplaced && row instanceof Row.Typed t && !field.getText().equals(t.value())) {
       if (apply(t.change().apply(field.getText())) && row instanceof Row.Typed now) {
         field.setText(now.value());
         field.selectAll();

@@ -87,8 +87,7 @@ class FromSidesTest {
     Slab ell =
         Slab.of(
             "ell",
-            Outline.of(
-                List.of(at(0, 0), at(20, 0), at(20, 10), at(8, 10), at(8, 30), at(0, 30))));
+            Outline.of(List.of(at(0, 0), at(20, 0), at(20, 10), at(8, 10), at(8, 30), at(0, 30))));
     // In the upper arm: the street far below, the arm's two sides, its top.
     assertThat(rows(ell, at(4, 25)))
         .extracting(Row.Typed::label)

@@ -14,6 +14,7 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
+import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -182,8 +183,20 @@ class EditingInTheWindowTest {
   @Test
   void whatIsPickedIsSeenFromItsHeadThoughFindingsWereScrolledTo() {
     ScrollPane side = (ScrollPane) rig.node("side");
+    rig.act(() -> rig.designer().board().change(d -> d.picking(Pick.NOTHING)));
     rig.act(() -> side.setVvalue(1));
     rig.click(feet(4, 4));
     assertThat(Rig.get(side::getVvalue)).isZero();
+  }
+
+  @Test
+  void whatIsBeingTypedGoesOnWhereTheRowsRoundItAreMadeAnew() {
+    rig.act(() -> rig.designer().board().change(d -> d.picking(Pick.NOTHING)));
+    rig.clickOn("row-job-name").key(KeyCode.CONTROL, KeyCode.A).type("ald");
+    SlabEdit.Remove remove = new SlabEdit.Remove(slab().id());
+    rig.act(() -> rig.designer().board().change(d -> d.edited(remove)));
+    assertThat(rig.has("row-job-area")).isFalse();
+    rig.type("er").key(KeyCode.ENTER);
+    assertThat(rig.plan().job().name()).isEqualTo("alder");
   }
 }
