@@ -31,6 +31,9 @@ final class RowNode {
   /** Whether what was begun in it goes on in another node: nothing of it is taken. */
   private boolean isReplaced;
 
+  /** Whether its text is being taken just now: it is no longer being typed. */
+  private boolean isTaking;
+
   private RowNode(Row row, Board board) {
     this.row = row;
     this.board = board;
@@ -81,10 +84,14 @@ final class RowNode {
     value.requestFocus();
   }
 
-  /** Takes the focus and what is being typed from another node of this fact, which is replaced. */
+  /** Takes the focus, and what is being typed if anything, from another node of this fact. */
   void goOnFrom(RowNode other) {
     other.isReplaced = true;
-    if (value instanceof TextField own && other.value instanceof TextField theirs) {
+    if (value instanceof TextField own
+        && other.value instanceof TextField theirs
+        && other.row instanceof Row.Typed was
+        && !other.isTaking
+        && !theirs.getText().equals(was.value())) {
       // Read first: what loses the focus shows the fact again.
       String text = theirs.getText();
       int anchor = theirs.getAnchor();
@@ -170,7 +177,10 @@ final class RowNode {
 
   private void take(TextField field) {
     if (!isReplaced && row instanceof Row.Typed t && !field.getText().equals(t.value())) {
-      if (apply(t.change().apply(field.getText())) && row instanceof Row.Typed now) {
+      isTaking = true;
+      boolean isTaken = apply(t.change().apply(field.getText()));
+      isTaking = false;
+      if (isTaken && row instanceof Row.Typed now) {
         field.setText(now.value());
         field.selectAll();
       }
