@@ -1,6 +1,7 @@
 package org.jointwright.designer.facts;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The facts of what is picked.
@@ -41,13 +42,14 @@ public record Facts(String title, String kind, List<Row> rows, List<Deed> deeds,
         title, kind, rows, deeds, said.stream().map(t -> new Note(Kind.BODY, t)).toList());
   }
 
-  /** What tells these facts from those of something else: whose they are, and which. */
+  /**
+   * Which rows and buttons there are. The title is no part of it: a job that is given another name
+   * keeps the very fields a hand may be typing in.
+   */
   public List<String> shape() {
-    return java.util.stream.Stream.concat(
-            java.util.stream.Stream.of(title, kind),
-            java.util.stream.Stream.concat(
-                rows.stream().map(r -> r.id() + r.getClass().getSimpleName()),
-                deeds.stream().map(d -> d.id() + d.label())))
+    return Stream.concat(
+            rows.stream().map(r -> r.id() + r.getClass().getSimpleName()),
+            deeds.stream().map(d -> d.id() + d.label()))
         .toList();
   }
 }

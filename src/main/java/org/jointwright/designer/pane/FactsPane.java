@@ -30,6 +30,9 @@ final class FactsPane extends VBox {
   private List<Deed> deeds = List.of();
   private List<Facts.Note> shown = List.of();
   private final VBox notes = new VBox(6);
+  private final Label title = new Label();
+  private final Label kind = new Label();
+  private final Node head = head();
 
   /**
    * The facts of {@code board}.
@@ -49,6 +52,8 @@ final class FactsPane extends VBox {
   private void show(Desk desk) {
     Facts facts = FactsOf.desk(desk, board.words());
     deeds = facts.deeds().stream().filter(d -> !d.isQuiet()).toList();
+    title.setText(facts.title());
+    kind.setText(facts.kind());
     show(facts.notes());
     if (facts.shape().equals(shape) && desk.picked().equals(pick)) {
       for (int i = 0; i < rows.size(); i++) {
@@ -85,7 +90,7 @@ final class FactsPane extends VBox {
     boolean hadFocus = holdsFocus();
     rows = facts.rows().stream().map(r -> RowNode.of(r, board)).toList();
     List<Node> all = new ArrayList<>();
-    all.add(head(facts));
+    all.add(head);
     Region rule = new Region();
     rule.getStyleClass().add("chalk-rule");
     all.add(rule);
@@ -96,8 +101,8 @@ final class FactsPane extends VBox {
     all.add(notes);
     // The old rows go last: a text that is being typed in one moves on before it loses the focus.
     List<Node> old = new ArrayList<>(getChildren());
-    old.remove(notes);
-    getChildren().remove(notes);
+    old.removeAll(List.of(head, notes));
+    getChildren().removeAll(head, notes);
     getChildren().addAll(all);
     for (RowNode r : rows) {
       if (focused.equals(Optional.of(r.row().id()))) {
@@ -125,21 +130,19 @@ final class FactsPane extends VBox {
     return n != null;
   }
 
-  private static Node head(Facts facts) {
-    Label title = new Label(facts.title());
+  private Node head() {
     title.getStyleClass().add("pane-head");
     title.setId("facts-title");
     title.setMinWidth(0);
     title.setWrapText(true);
-    Label kind = new Label(facts.kind());
     kind.getStyleClass().add("quiet-label");
     kind.setMinWidth(Region.USE_PREF_SIZE);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox head = new HBox(8, title, gap, kind);
-    head.setAlignment(Pos.BASELINE_LEFT);
-    head.setMinHeight(Region.USE_PREF_SIZE);
-    return head;
+    HBox line = new HBox(8, title, gap, kind);
+    line.setAlignment(Pos.BASELINE_LEFT);
+    line.setMinHeight(Region.USE_PREF_SIZE);
+    return line;
   }
 
   private Node buttons(List<Deed> all) {

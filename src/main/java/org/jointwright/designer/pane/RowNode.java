@@ -79,9 +79,10 @@ final class RowNode {
     return value.isFocused();
   }
 
-  /** Gives the fact the focus. */
+  /** Gives the fact the focus, and has it take keys at once: without looks a field takes none. */
   void focus() {
     value.requestFocus();
+    value.applyCss();
   }
 
   /** Takes the focus, and what is being typed if anything, from another node of this fact. */
@@ -96,9 +97,8 @@ final class RowNode {
       String text = theirs.getText();
       int anchor = theirs.getAnchor();
       int caret = theirs.getCaretPosition();
+      // A field picks all its text as it gets its looks: what is picked comes after.
       focus();
-      // A field gets its looks at the next pulse else, and picks all its text then.
-      own.applyCss();
       own.setText(text);
       own.selectRange(anchor, caret);
     } else {
@@ -109,7 +109,7 @@ final class RowNode {
   /** Gives a fact that can be typed the focus, with the beginning of what is typed. */
   void type(String begun) {
     if (value instanceof TextField field) {
-      field.requestFocus();
+      focus();
       field.setText(begun);
       field.positionCaret(begun.length());
     }

@@ -14,6 +14,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import org.jointwright.app.work.WorkPlace;
 import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.facts.HeadFacts;
@@ -84,6 +85,14 @@ public final class Designer {
           e.consume();
           job.next(Notice.Next.CLOSE);
         });
+    // However the window goes, nothing of it may live on: threads and watchers would hold it all.
+    stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, e -> letGo());
+  }
+
+  private void letGo() {
+    pane.close();
+    workshop.close();
+    system.close();
   }
 
   private WindowPane furnished() {
@@ -125,8 +134,6 @@ public final class Designer {
 
   private void close() {
     keeping.ifPresent(SafeKeeping::close);
-    workshop.close();
-    system.close();
     stage.close();
   }
 

@@ -22,9 +22,6 @@ final class WholeProgram {
   /** A wait of more pulses than this is no wait but a fault: about a minute. */
   private static final int PATIENCE = 3600;
 
-  /** Pulses after which a name that did not come is typed again: about half a second. */
-  private static final int LOOKS = 30;
-
   private WholeProgram() {}
 
   /**
@@ -67,10 +64,8 @@ final class WholeProgram {
     Robot robot = Rig.get(Robot::new);
     for (int i = 1; ; i++) {
       String name = "step " + i;
-      // Whoever sees that a name did not come types it once more.
-      do {
-        type(robot, name);
-      } while (!comes(name + " "));
+      type(robot, name);
+      until(name + " ");
       System.out.println(i);
       if (i % SAVES == 0) {
         key(robot, KeyCode.CONTROL, KeyCode.S);
@@ -89,16 +84,6 @@ final class WholeProgram {
                     : KeyCode.getKeyCode(Character.toString(c).toUpperCase(java.util.Locale.ROOT)))
         .forEach(c -> key(robot, c));
     key(robot, KeyCode.ENTER);
-  }
-
-  private static boolean comes(String inTitle) {
-    for (int i = 0; i < LOOKS; i++) {
-      if (Rig.get(() -> title().contains(inTitle))) {
-        return true;
-      }
-      Rig.pulses(1);
-    }
-    return false;
   }
 
   /** Says what stands in the window's title once a plan is there. */
