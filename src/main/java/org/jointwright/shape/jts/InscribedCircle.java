@@ -8,9 +8,12 @@ import org.jointwright.shape.Region;
 import org.jointwright.shape.Ring;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /**
  * The largest circle that fits in a region.
@@ -25,20 +28,31 @@ public record InscribedCircle(Point centre, double radius) {
   /** Arcs are taken as chords this near, inches. */
   private static final double CHORD_ERROR = 0.01;
 
-  /** The largest circle in a region; one that crosses itself is refused. */
+  /** The largest circle in a region, which may touch itself; one that crosses itself is refused. */
   public static InscribedCircle of(Region region) {
     GeometryFactory factory = new GeometryFactory();
     List<LinearRing> holes = new ArrayList<>();
     region.holes().forEach(h -> holes.add(ring(factory, h)));
     Polygon polygon =
         factory.createPolygon(ring(factory, region.outer()), holes.toArray(LinearRing[]::new));
-    if (!polygon.isValid()) {
-      throw new IllegalArgumentException(
-          "no circle fits in a region that crosses itself: " + polygon);
-    }
-    MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, NEAR);
+    MaximumInscribedCircle circle = new MaximumInscribedCircle(sound(polygon), NEAR);
     Coordinate c = circle.getCenter().getCoordinate();
     return new InscribedCircle(new Point(c.x, c.y), circle.getRadiusLine().getLength());
+  }
+
+  /**
+   * The same area without touching itself. A box-out whose corner stands on a side pinches what is
+   * left of a slab to a point there; that is two lobes with a circle in either.
+   */
+  private static Geometry sound(Polygon polygon) {
+    TopologyValidationError fault = new IsValidOp(polygon).getValidationError();
+    if (fault == null) {
+      return polygon;
+    }
+    if (fault.getErrorType() == TopologyValidationError.RING_SELF_INTERSECTION) {
+      return polygon.buffer(0);
+    }
+    throw new IllegalArgumentException("no circle fits in a region that crosses itself: " + polygon);
   }
 
   private static LinearRing ring(GeometryFactory factory, Ring ring) {

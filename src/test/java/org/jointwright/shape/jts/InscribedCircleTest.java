@@ -46,6 +46,23 @@ class InscribedCircleTest {
   }
 
   @Test
+  void aRegionPinchedToAPointHoldsItsLargerLobes() {
+    Ring pinched =
+        Ring.of(
+            List.of(
+                new Point(0, 0),
+                new Point(100, 0),
+                new Point(100, 60),
+                new Point(40, 0),
+                new Point(20, 30),
+                new Point(0, 30)));
+    InscribedCircle circle = InscribedCircle.of(Region.of(pinched));
+    // The right angle of legs 60 and 60: radius (60 + 60 - hypotenuse) / 2.
+    assertThat(circle.radius()).isCloseTo((120 - Math.hypot(60, 60)) / 2, within(0.05));
+    assertThat(circle.centre().x()).isGreaterThan(40);
+  }
+
+  @Test
   void aRegionThatCrossesItselfIsRefused() {
     Ring bow =
         Ring.of(
