@@ -41,6 +41,17 @@ final class Image {
 
   private static final Path CHROOT = Path.of("/usr/sbin/chroot");
 
+  /** A font as the system might have one. */
+  private static final Path FONT =
+      Path.of("src/main/resources/org/jointwright/fonts/Lato-Regular.ttf");
+
+  private static final String FONTS =
+      """
+      <?xml version="1.0"?>
+      <!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+      <fontconfig><dir>/usr/share/fonts</dir><cachedir>/tmp/fonts</cachedir></fontconfig>
+      """;
+
   /** Loaded by name at run time. */
   private static final List<String> LOADED =
       List.of(
@@ -255,6 +266,11 @@ final class Image {
     for (String folder : List.of("tmp", "root", "proc", "dev", "etc/fonts")) {
       Files.createDirectories(root.resolve(folder));
     }
+    // Of all systems with windows none is without a font, and the toolkit relies on that.
+    Path fonts = root.resolve("usr/share/fonts");
+    Files.createDirectories(fonts);
+    Files.copy(FONT, fonts.resolve(FONT.getFileName()));
+    Files.writeString(root.resolve("etc/fonts/fonts.conf"), FONTS);
     // The launcher and the runtime ask the system about themselves; more of it is not there.
     run(List.of("mknod", "-m", "666", root.resolve("dev/null").toString(), "c", "1", "3"));
     run(List.of("mknod", "-m", "666", root.resolve("dev/urandom").toString(), "c", "1", "9"));
