@@ -97,17 +97,15 @@ public final class PanelLines {
   private boolean follow(int from, boolean atEnd, Set<Integer> chain) {
     int at = from;
     boolean end = atEnd;
-    for (int guard = 0; guard < free.size() + 1; guard++) {
-      Point p = end(at, end);
-      Optional<Next> next = next(at, end, chain);
-      if (next.isEmpty()) {
-        return isOnEdge(p);
-      }
+    // Each step takes a joint that is not in the chain yet, so there is a last one.
+    Optional<Next> next = next(at, end, chain);
+    while (next.isPresent()) {
       at = next.get().joint();
       end = !next.get().entersAtEnd();
       chain.add(at);
+      next = next(at, end, chain);
     }
-    return true;
+    return isOnEdge(end(at, end));
   }
 
   /** The joint that goes on, and at which of its ends it is come to. */

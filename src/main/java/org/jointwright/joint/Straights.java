@@ -114,6 +114,10 @@ final class Straights {
   }
 
   private static boolean straight(Point from, Point over, Point to) {
+    // The same stretch there and back: a joint that is listed twice has no line to go on in.
+    if (from.equals(to)) {
+      return false;
+    }
     Point u = to.minus(from);
     Point v = over.minus(from);
     double along = u.unit().dot(v);
