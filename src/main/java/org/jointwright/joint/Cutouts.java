@@ -2,6 +2,8 @@ package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
@@ -10,6 +12,7 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.BoxOuts;
 import org.jointwright.practice.Tolerance;
+import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
@@ -56,14 +59,35 @@ public final class Cutouts {
     return new Cutout(b.fixed(), Traced.ring(b.outline().ring().counterClockwise()), true);
   }
 
-  /** Whether a fixed object takes any ground of the slab. */
+  /** Whether a fixed object takes any ground of the slab; what only touches it takes none. */
   public static boolean standsIn(Slab slab, FixedObject object) {
     Region region = slab.region();
     Ring ring = object.shape().ring();
-    return ring.edges().stream()
-            .anyMatch(e -> region.contains(e.start()) || region.contains(e.at(0.5)))
-        || slab.outline().ring().vertices().stream().anyMatch(ring::contains)
-        || region.contains(ring.box().centre());
+    return ring.edges().stream().anyMatch(e -> runsIn(region, e))
+        || slab.outline().ring().vertices().stream().anyMatch(p -> isAmid(ring, p));
+  }
+
+  private static boolean isAmid(Ring ring, Point p) {
+    return ring.contains(p) && ring.distance(p) > Noding.SAME;
+  }
+
+  /** Whether any stretch of an edge runs inside a region: a long drain may end beyond it. */
+  private static boolean runsIn(Region region, Edge edge) {
+    TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
+    Stream.concat(Stream.of(region.outer()), region.holes().stream())
+        .flatMap(r -> r.edges().stream())
+        .flatMap(line -> Crossing.of(edge, line).stream())
+        .forEach(c -> cuts.add(c.first()));
+    double from = 0;
+    for (double to : cuts.tailSet(0.0, false)) {
+      Point p = edge.at((from + to) / 2);
+      if (isAmid(region.outer(), p)
+          && region.holes().stream().allMatch(h -> !h.contains(p) && h.distance(p) > Noding.SAME)) {
+        return true;
+      }
+      from = to;
+    }
+    return false;
   }
 
   private static Ring enclosed(Slab slab, Ring object) {

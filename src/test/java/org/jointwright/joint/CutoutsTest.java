@@ -3,7 +3,9 @@ package org.jointwright.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedKind;
@@ -12,6 +14,7 @@ import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Kept;
+import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
@@ -104,5 +107,134 @@ class CutoutsTest {
             60,
             60);
     assertThat(Layouts.of(plan).slabs().getFirst().panels()).hasSize(1);
+  }
+
+  @Test
+  void contractionJointsRoundAnObjectEncloseNoBoxOut() {
+    Path ring = new Path(box(48, 48, 72, 72).ring().edges());
+    Joint cut = Joint.of("J1", JointKind.CONTRACTION, ring, Purpose.SPACING);
+    assertThat(area(with(laid(List.of(cut), List.of()), 60, 60)))
+        .isCloseTo(14400 - 16 * Math.PI, within(1e-6));
+  }
+
+  @Test
+  void fillerFarFromTheObjectEnclosesNoBoxOut() {
+    assertThat(area(with(laid(List.of(diamond(40)), List.of()), 60, 60)))
+        .isCloseTo(14400 - 2 * 40 * 40, within(1e-6));
+    assertThat(area(with(laid(List.of(diamond(41)), List.of()), 60, 60)))
+        .isCloseTo(14400 - 16 * Math.PI, within(1e-6));
+  }
+
+  private static Joint diamond(double r) {
+    List<Point> round =
+        List.of(
+            new Point(60 + r, 60),
+            new Point(60, 60 + r),
+            new Point(60 - r, 60),
+            new Point(60, 60 - r),
+            new Point(60 + r, 60));
+    return Joint.of("J1", JointKind.ISOLATION, Path.through(round), Purpose.ISOLATION);
+  }
+
+  @Test
+  void halfOfASlabMayBeABoxOutAndMoreMayNot() {
+    Outline small = box(0, 0, 40, 20);
+    assertThat(area(with(halved(small, 20), 10, 10))).isCloseTo(400, within(1e-9));
+    assertThat(area(with(halved(small, 20.1), 10, 10))).isCloseTo(800 - 16 * Math.PI, within(1e-6));
+  }
+
+  private static Slab halved(Outline outline, double x) {
+    Joint filler =
+        Joint.of(
+            "J1",
+            JointKind.ISOLATION,
+            Path.straight(new Point(x, 0), new Point(x, 20)),
+            Purpose.ISOLATION);
+    return Slab.of("s", outline).withLaid(List.of(filler), List.of());
+  }
+
+  @Test
+  void anObjectThatFillerPartsStandsInNoOnePiece() {
+    // A wedge of filler reaches into the post between the points that are asked first.
+    List<Joint> filler = new ArrayList<>();
+    filler.add(
+        Joint.of(
+            "J1",
+            JointKind.ISOLATION,
+            new Path(box(48, 48, 72, 72).ring().edges()),
+            Purpose.ISOLATION));
+    for (double y : new double[] {63, 69}) {
+      filler.add(
+          Joint.of(
+              "J" + (int) y,
+              JointKind.ISOLATION,
+              Path.straight(new Point(60, 60), new Point(72, y)),
+              Purpose.ISOLATION));
+    }
+    assertThat(area(with(laid(filler, List.of()), 60, 60)))
+        .isCloseTo(14400 - 16 * Math.PI, within(1e-6));
+  }
+
+  @Test
+  void aBoxOutWhoseObjectIsGoneIsNoneAndHidesNoOther() {
+    Slab slab = laid(List.of(), List.of(new BoxOut("gone", box(10, 10, 30, 30), Kept.NOTHING)));
+    assertThat(Cutouts.of(with(slab, 60, 60), slab))
+        .extracting(c -> c.fixed() + " " + c.listed())
+        .containsExactly("post false");
+  }
+
+  @Test
+  void anObjectBesideTheSlabHasNoCutout() {
+    Slab slab = laid(List.of(), List.of(new BoxOut("post", box(48, 48, 72, 72), Kept.NOTHING)));
+    assertThat(Cutouts.of(with(slab, 200, 60), slab)).isEmpty();
+    assertThat(Cutouts.of(with(slab, 60, 60), slab)).extracting(Cutout::listed).containsOnly(true);
+  }
+
+  @Test
+  void anObjectStandsInTheSlabThatItTakesGroundOf() {
+    assertThat(stands(round(60, 60))).isTrue();
+    assertThat(stands(round(200, 60))).isFalse();
+    // Over an edge, over a corner, with one corner of its own, round the whole slab.
+    assertThat(stands(round(60, -2))).isTrue();
+    assertThat(stands(round(-2, -2))).isTrue();
+    assertThat(stands(outlined(box(110, 110, 160, 160)))).isTrue();
+    assertThat(stands(outlined(box(-10, -10, 130, 130)))).isTrue();
+    // A long drain across it, its ends and the middles of its sides beyond the slab.
+    assertThat(stands(outlined(box(-300, 57, 140, 63)))).isTrue();
+    assertThat(stands(outlined(box(57, -20, 63, 500)))).isTrue();
+  }
+
+  @Test
+  void anObjectAgainstTheSlabStandsBesideIt() {
+    assertThat(stands(outlined(box(120, 20, 150, 60)))).isFalse();
+    assertThat(stands(outlined(box(-40, -30, 160, 0)))).isFalse();
+    assertThat(stands(round(124, 60))).isFalse();
+  }
+
+  @Test
+  void anObjectInAnOpeningStandsBesideTheConcrete() {
+    Slab open =
+        Slab.of("s", SQUARE)
+            .withOpenings(List.of(new Opening(box(40, 40, 80, 80), Map.of(), Kept.NOTHING)));
+    assertThat(stands(open, round(60, 60))).isFalse();
+    assertThat(stands(open, outlined(box(40, 40, 80, 80)))).isFalse();
+    assertThat(stands(open, outlined(box(45, 45, 60, 90)))).isTrue();
+    assertThat(stands(open, round(60, 82))).isTrue();
+  }
+
+  private static FixedShape round(double x, double y) {
+    return new FixedShape.Round(new Point(x, y), Length.inches(8), Kept.NOTHING);
+  }
+
+  private static FixedShape outlined(Outline outline) {
+    return new FixedShape.Outlined(outline, Kept.NOTHING);
+  }
+
+  private static boolean stands(FixedShape shape) {
+    return stands(Slab.of("s", SQUARE), shape);
+  }
+
+  private static boolean stands(Slab slab, FixedShape shape) {
+    return Cutouts.standsIn(slab, new FixedObject("o", "s", FixedKind.POST, shape, Kept.NOTHING));
   }
 }

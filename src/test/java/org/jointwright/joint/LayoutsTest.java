@@ -11,6 +11,7 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Kept;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Vertex;
@@ -150,6 +151,104 @@ class LayoutsTest {
     Panel below = layout.panels().getFirst();
     assertThat(below.ring().vertices()).contains(p(100, 60));
     assertThat(below.outer()).hasSize(5);
+  }
+
+  @Test
+  void aLayoutIsFoundByTheNameOfItsSlab() {
+    Slab near = slab(RECTANGLE).withId("near");
+    Slab far = slab(rectangle(300, 0, 400, 120)).withId("far");
+    Layout layout = Layouts.of(Plan.EMPTY.withSlabs(List.of(near, far)));
+    assertThat(layout.slab("far").orElseThrow().slab()).isEqualTo(far);
+    assertThat(layout.slab("yard")).isEmpty();
+  }
+
+  @Test
+  void oneSlabChangedLeavesTheOthersAsTheyAre() {
+    Slab near = slab(RECTANGLE).withId("near");
+    Slab far = slab(rectangle(300, 0, 400, 120)).withId("far");
+    Layout before = Layouts.of(Plan.EMPTY.withSlabs(List.of(near, far)));
+    Slab cut = far.withLaid(List.of(joint("J1", 350, 0, 350, 120)), List.of());
+    Layout after = Layouts.with(before, cut);
+    assertThat(after).isEqualTo(Layouts.of(Plan.EMPTY.withSlabs(List.of(near, cut))));
+    assertThat(after.slabs().getFirst()).isSameAs(before.slabs().getFirst());
+    assertThat(Layouts.of(after.plan(), cut)).isEqualTo(after.slabs().getLast());
+  }
+
+  @Test
+  void theLayoutHoldsItsSlabsBoxOuts() {
+    BoxOut boxOut = new BoxOut("post", rectangle(100, 40, 140, 80), Kept.NOTHING);
+    assertThat(Layouts.of(slab(RECTANGLE).withLaid(List.of(), List.of(boxOut))).boxOuts())
+        .containsExactly(boxOut);
+  }
+
+  @Test
+  void anOpeningInAPanelAmidAnotherIsAHoleOfTheInnerOne() {
+    // The panel round it comes first in one and last in the other: it is listed from below.
+    for (double up : new double[] {0, 20}) {
+      Joint island =
+          Joint.of(
+              "J1",
+              JointKind.CONTRACTION,
+              Path.through(
+                  List.of(
+                      p(80, 10 + up),
+                      p(160, 10 + up),
+                      p(160, 90 + up),
+                      p(80, 90 + up),
+                      p(80, 10 + up))),
+              Purpose.SPACING);
+      Slab slab = withOpening(slab(RECTANGLE, island), rectangle(110, 40 + up, 130, 60 + up));
+      assertThat(Layouts.of(slab).panels())
+          .extracting(Panel::area)
+          .containsExactlyInAnyOrder(28800.0 - 6400, 6400.0 - 400);
+      assertThat(Layouts.of(slab).panels())
+          .filteredOn(p -> p.area() == 6000)
+          .singleElement()
+          .satisfies(p -> assertThat(p.holes()).hasSize(1));
+    }
+  }
+
+  @Test
+  void aSlabAsFlatAsABowIsAPanel() {
+    Outline bow = new Outline(List.of(Vertex.at(p(0, 0)), Vertex.arc(p(240, 0), p(120, 6))));
+    assertThat(Layouts.of(slab(bow)).panels()).hasSize(1);
+  }
+
+  @Test
+  void panelsWhoseMiddlesAreLevelWithinAnInchCountFromTheLeft() {
+    double base = 0.25;
+    Outline stepped =
+        Outline.of(
+            List.of(
+                p(0, base),
+                p(200, base),
+                p(200, base + 119.8),
+                p(100, base + 119.8),
+                p(100, base + 120.4),
+                p(0, base + 120.4)));
+    List<Panel> panels =
+        Layouts.of(slab(stepped, joint("J1", 100, base, 100, base + 119.8))).panels();
+    assertThat(panels).hasSize(2);
+    assertThat(panels.getFirst().ring().box().minX()).isZero();
+  }
+
+  @Test
+  void linesAndArcsThatLeaveOnePlaceKeepTheirOrder() {
+    Outline disc =
+        new Outline(List.of(Vertex.arc(p(100, 0), p(0, 100)), Vertex.arc(p(-100, 0), p(0, -100))));
+    List<Panel> panels =
+        Layouts.of(
+                slab(
+                    disc,
+                    joint("J1", 100, 0, -100, 0),
+                    joint("J2", 100, 0, 0, 100),
+                    joint("J3", 100, 0, 0, -100)))
+            .panels();
+    double segment = Math.PI * 2500 - 5000;
+    double rest = Math.PI * 5000 - segment;
+    assertThat(panels).hasSize(4);
+    assertThat(panels.stream().mapToDouble(Panel::area).sorted().toArray())
+        .containsExactly(new double[] {segment, segment, rest, rest}, within(1e-6));
   }
 
   private static Slab slab(Outline outline, Joint... joints) {

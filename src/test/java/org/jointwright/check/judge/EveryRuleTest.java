@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jointwright.check.Case;
 import org.jointwright.check.Check;
+import org.jointwright.check.Severity;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,18 @@ class EveryRuleTest {
         .containsExactly(
             "M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "M10", "S1", "S2", "S3", "S4",
             "S5", "S6", "S7", "S8", "S9", "S10", "P1", "N1", "C1");
+  }
+
+  @ParameterizedTest
+  @MethodSource("rules")
+  void theRulesNameSaysHowMuchItWeighs(Check check) {
+    Severity severity =
+        switch (check.rule().charAt(0)) {
+          case 'M' -> Severity.MUST;
+          case 'S', 'P' -> Severity.SHOULD;
+          default -> Severity.NOTE;
+        };
+    assertThat(check.severity()).isEqualTo(severity);
   }
 
   @ParameterizedTest

@@ -2,14 +2,17 @@ package org.jointwright.check.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.jointwright.check.Case;
 import org.jointwright.check.Sketch;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Purpose;
 import org.jointwright.shape.Arc;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
 import org.junit.jupiter.api.Test;
 
 /** M6 by a highway engineering handbook: joints end at joints, obstructions and edges. */
@@ -85,5 +88,69 @@ class AnchorageTest {
     Path arc = Path.of(Arc.through(new Point(100, 0), new Point(110, 50), new Point(100, 100)));
     assertThat(slab().add(Joint.of("J1", JointKind.CONTRACTION, arc, Purpose.SPACING)).broken("M6"))
         .isEmpty();
+  }
+
+  @Test
+  void twoArcsThatCloseAreACircleAndNothingElseOfTwoPiecesIsOneLine() {
+    Point left = new Point(60, 50);
+    Point right = new Point(140, 50);
+    Edge over = Arc.through(right, new Point(100, 90), left);
+    Edge under = Arc.through(left, new Point(100, 10), right);
+    assertThat(slab().add(joint(over, under)).broken("M6")).doesNotContain("check.m6.bent");
+    assertThat(slab().add(joint(over, new Segment(left, right))).broken("M6"))
+        .contains("check.m6.bent");
+    Edge on = Arc.through(left, new Point(40, 70), new Point(20, 50));
+    assertThat(slab().add(joint(over, on)).broken("M6")).contains("check.m6.bent");
+  }
+
+  private static Joint joint(Edge... edges) {
+    return Joint.of("J1", JointKind.CONTRACTION, new Path(List.of(edges)), Purpose.SPACING);
+  }
+
+  @Test
+  void fillerMayRunThroughABoxOutAndAJointMayNot() {
+    Sketch boxed = slab().post(100, 50, 8).bareBoxOut(85, 35, 115, 35, 115, 65, 85, 65);
+    assertThat(boxed.joint(100, 0, 100, 100).broken("M6")).containsExactly("check.m6.outside");
+    Sketch filled = slab().post(100, 50, 8).bareBoxOut(85, 35, 115, 35, 115, 65, 85, 65);
+    assertThat(filled.filler(100, 0, 100, 100).broken("M6")).isEmpty();
+  }
+
+  @Test
+  void aFormedJointMayRunAlongTheNextSlabAndNotAnInchOffIt() {
+    assertThat(beside(200, JointKind.CONSTRUCTION).broken("M6")).isEmpty();
+    assertThat(beside(200, JointKind.CONTRACTION).broken("M6"))
+        .containsExactly("check.m6.alongEdge");
+    assertThat(beside(201.2, JointKind.CONSTRUCTION).broken("M6"))
+        .containsExactly("check.m6.alongEdge");
+  }
+
+  private static Sketch beside(double x, JointKind kind) {
+    return slab()
+        .beside("next", Sketch.polygon(x, 0, x + 100, 0, x + 100, 100, x, 100))
+        .joint(kind, 200, 0, 200, 100);
+  }
+
+  @Test
+  void jointsMayLieOnEachOtherForSixInches() {
+    assertThat(overlapping(5.9)).isEmpty();
+    assertThat(overlapping(6.2)).containsExactly("check.m6.onOther");
+  }
+
+  private static List<String> overlapping(double inches) {
+    return slab().joint(100, 0, 100, 50 + inches).joint(100, 50, 100, 100).broken("M6");
+  }
+
+  @Test
+  void aShortJointThatLiesOnAnotherIsFoundAllTheSame() {
+    // 4 in, of which all lie on the other, or seven tenths.
+    assertThat(slab().joint(100, 0, 100, 100).joint(100, 50, 100, 54).broken("M6"))
+        .containsExactly("check.m6.onOther");
+    assertThat(slab().joint(100, 0, 100, 52.8).joint(100, 50, 100, 54).broken("M6"))
+        .doesNotContain("check.m6.onOther");
+    // An inch at most may be a slip of the hand.
+    assertThat(slab().joint(100, 0, 100, 100).joint(100, 50, 100, 50.9).broken("M6"))
+        .doesNotContain("check.m6.onOther");
+    assertThat(slab().joint(100, 0, 100, 100).joint(100, 50, 100, 51.2).broken("M6"))
+        .contains("check.m6.onOther");
   }
 }

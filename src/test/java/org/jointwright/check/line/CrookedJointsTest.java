@@ -93,4 +93,33 @@ class CrookedJointsTest {
   void whatTheUserLockedIsMeantSo() {
     assertThat(slanted(5).locked().findings("S10")).isEmpty();
   }
+
+  @Test
+  void aLineThatBendsBecauseItsJointSlantsIsFoundOnce() {
+    // A level edge this time: the half that rises stands off by itself, whichever is listed first.
+    double rise = 100 * Math.tan(Math.toRadians(3));
+    Sketch level = Sketch.rectangle(200, 200).joint(100, 0, 100, 200);
+    assertThat(level.joint(0, 100, 100, 100).joint(100, 100, 200, 100 + rise).findings("S10"))
+        .extracting(Finding::key)
+        .containsExactly("check.s10.slants");
+    Sketch first = Sketch.rectangle(200, 200).joint(100, 0, 100, 200);
+    assertThat(first.joint(100, 100, 200, 100 + rise).joint(0, 100, 100, 100).findings("S10"))
+        .extracting(Finding::key)
+        .containsExactly("check.s10.slants");
+  }
+
+  @Test
+  void aSlantElsewhereHidesNoBend() {
+    double aside = 50 * Math.tan(Math.toRadians(5));
+    double rise = 100 * Math.tan(Math.toRadians(3));
+    Sketch both =
+        Sketch.polygon(0, 0, 200, 0, 200, 200 + 2 * rise, 0, 200)
+            .joint(100, 0, 100, 200 + rise)
+            .joint(0, 100, 100, 100)
+            .joint(100, 100, 200, 100 + rise)
+            .joint(50 - aside, 0, 50 + aside, 100);
+    assertThat(both.findings("S10"))
+        .extracting(Finding::key)
+        .containsExactlyInAnyOrder("check.s10.slants", "check.s10.bends");
+  }
 }

@@ -73,4 +73,13 @@ class LockedJointsTest {
   void aJointThatIsNotLockedMayGo() {
     assertThat(laid().findings("M9", laid().joint(100, 0, 100, 100).plan())).isEmpty();
   }
+
+  @Test
+  void aGapInItIsForgivenUpToAnInch() {
+    // Joints are taken to reach 9/16 in beyond their ends.
+    assertThat(laid().joint(100, 0, 100, 50).joint(100, 52, 100, 100).findings("M9", ASKED))
+        .isEmpty();
+    assertThat(laid().joint(100, 0, 100, 50).joint(100, 53, 100, 100).findings("M9", ASKED))
+        .hasSize(1);
+  }
 }

@@ -7,6 +7,7 @@ import org.jointwright.check.Case;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.How;
 import org.junit.jupiter.api.Test;
 
@@ -58,5 +59,11 @@ class ShallowJointsTest {
   @Test
   void aJointWithoutADepthSaysNothing() {
     assertThat(Sketch.rectangle(200, 100).joint(100, 0, 100, 100).findings("S9")).isEmpty();
+  }
+
+  @Test
+  void theFindingSaysHowMuchIsMissing() {
+    assertThat(jointed(4, How.TOOLED, 0.75).findings("S9").getFirst().arguments())
+        .endsWith(Length.inches(0.75), Length.inches(1), Length.inches(0.25));
   }
 }

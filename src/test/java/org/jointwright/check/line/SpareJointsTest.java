@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.jointwright.check.Case;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.JointKind;
 import org.junit.jupiter.api.Test;
 
 /** S2, this program's own figure: a joint without which nothing breaks is one too many. */
@@ -61,5 +63,36 @@ class SpareJointsTest {
   void whereTheSlabBreaksARuleThatComesFirst() {
     assertThat(halved(110).joint(12, 0, 12, 81).broken("M5")).isNotEmpty();
     assertThat(halved(110).joint(12, 0, 12, 81).findings("S2")).isEmpty();
+  }
+
+  @Test
+  void aPourMayEndThereSoAFormedJointIsNotSpare() {
+    Sketch formed = Sketch.rectangle(110, 81).joint(JointKind.CONSTRUCTION, 55, 0, 55, 81);
+    assertThat(formed.findings("S2")).isEmpty();
+  }
+
+  @Test
+  void aCutTipIsNotSpare() {
+    assertThat(Sketch.rectangle(110, 81).cornerJoint(0, 40, 40, 0).findings("S2")).isEmpty();
+  }
+
+  @Test
+  void aNoteIsNoRuleThatBreaks() {
+    Sketch noted = halved(110).floats(0, Against.BUILDING);
+    assertThat(noted.findings("M7")).hasSize(1);
+    assertThat(noted.findings("S2")).hasSize(1);
+  }
+
+  @Test
+  void aJointThatTwoOthersGoOnFromIsNotSpareByWhatItsTeesWouldCost() {
+    // Without the short piece in the middle the lines on either side of it end at tees.
+    Sketch middle =
+        Sketch.rectangle(110, 110)
+            .joint(45, 0, 45, 110)
+            .joint(65, 0, 65, 110)
+            .joint(0, 55, 45, 55)
+            .joint(45, 55, 65, 55)
+            .joint(65, 55, 110, 55);
+    assertThat(middle.findings("S2")).extracting(f -> f.joint().orElseThrow()).doesNotContain("J4");
   }
 }

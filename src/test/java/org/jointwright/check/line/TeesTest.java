@@ -82,4 +82,19 @@ class TeesTest {
             .joint(0, 100, 100, 100);
     assertThat(pours.findings("S1")).isEmpty();
   }
+
+  @Test
+  void aMeetingOfThreeOfWhichNoneRunsThroughCountsHalf() {
+    Sketch star =
+        Sketch.rectangle(200, 200)
+            .joint(100, 100, 100, 0)
+            .joint(100, 100, 0, 160)
+            .joint(100, 100, 200, 160);
+    assertThat(star.findings("S1"))
+        .extracting(Finding::key, Finding::measured)
+        .containsOnly(org.assertj.core.groups.Tuple.tuple("check.s1.y", 0.5));
+    assertThat(slab().joint(0, 100, 100, 100).findings("S1"))
+        .extracting(Finding::measured)
+        .containsExactly(1.0);
+  }
 }
