@@ -165,8 +165,12 @@ public final class Sketch {
   }
 
   public Sketch post(double x, double y, double diameter) {
+    return post("post", x, y, diameter);
+  }
+
+  public Sketch post(String id, double x, double y, double diameter) {
     FixedShape shape = new FixedShape.Round(new Point(x, y), Length.inches(diameter), Kept.NOTHING);
-    fixed.add(new FixedObject("post", "slab", FixedKind.POST, shape, Kept.NOTHING));
+    fixed.add(new FixedObject(id, "slab", FixedKind.POST, shape, Kept.NOTHING));
     return this;
   }
 

@@ -197,7 +197,7 @@ class LayoutsTest {
                       p(80, 90 + up),
                       p(80, 10 + up))),
               Purpose.SPACING);
-      Slab slab = withOpening(slab(RECTANGLE, island), rectangle(110, 40 + up, 130, 60 + up));
+      Slab slab = withOpening(slab(RECTANGLE, island), rectangle(110, 55 + up, 130, 75 + up));
       assertThat(Layouts.of(slab).panels())
           .extracting(Panel::area)
           .containsExactlyInAnyOrder(28800.0 - 6400, 6400.0 - 400);

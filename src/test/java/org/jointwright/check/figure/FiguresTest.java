@@ -14,6 +14,7 @@ import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.Test;
@@ -189,5 +190,68 @@ class FiguresTest {
     assertThat(f.squareShare()).isEqualTo(1);
     assertThat(f.slab("b")).isEqualTo(Optional.empty());
     assertThat(Figures.of(Layouts.of(Plan.EMPTY)).meanAspect()).isEqualTo(1);
+  }
+
+  @Test
+  void endsAreCountedByWhatTheyEndOn() {
+    // One joint from a corner to an arc, one off square, one at a whole inch and one beside it.
+    double aslant = 100 * Math.tan(Math.toRadians(20));
+    Figures f =
+        figures(
+            slab(
+                "a",
+                outline(0, 0, 240, 100),
+                from(60, 0, 60, 100),
+                from(120.3, 0, 120.3, 100),
+                from(160, 0, 160 + aslant, 100),
+                from(0, 0, 60, 50)));
+    EndCount ends = f.slab("a").orElseThrow().ends();
+    assertThat(ends.onEdges()).isEqualTo(6);
+    assertThat(ends.square()).isEqualTo(4);
+    assertThat(ends.onStraight()).isEqualTo(6);
+    assertThat(ends.whole()).isEqualTo(3);
+    assertThat(ends.squareShare()).isCloseTo(4 / 6.0, within(1e-12));
+    assertThat(ends.wholeShare()).isCloseTo(0.5, within(1e-12));
+    assertThat(f.squareShare()).isCloseTo(4 / 6.0, within(1e-12));
+  }
+
+  @Test
+  void endsOnArcsStandOnNoMark() {
+    Outline bowed =
+        new Outline(
+            List.of(
+                Vertex.at(new Point(0, 0)),
+                Vertex.at(new Point(200, 0)),
+                Vertex.arc(new Point(200, 100), new Point(100, 130)),
+                Vertex.at(new Point(0, 100))));
+    EndCount ends =
+        figures(slab("a", bowed, from(100, 0, 100, 130))).slab("a").orElseThrow().ends();
+    assertThat(ends.onEdges()).isEqualTo(2);
+    assertThat(ends.onStraight()).isEqualTo(1);
+  }
+
+  @Test
+  void onlyWhatIsCutCountsInFeet() {
+    Joint formed =
+        joint("J1", from(120, 0, 120, 120), Purpose.SPACING).withKind(JointKind.CONSTRUCTION);
+    Slab slab = Slab.of("a", outline(0, 0, 240, 120)).withLaid(List.of(formed), List.of());
+    assertThat(figures(slab).feet()).isZero();
+  }
+
+  @Test
+  void meetingsAndMissesAreAddedUpOverTheSlabs() {
+    Slab star =
+        slab(
+            "a",
+            outline(0, 0, 200, 200),
+            from(100, 100, 100, 0),
+            from(100, 100, 0, 160),
+            from(100, 100, 200, 160));
+    Slab beside = slab("b", outline(200, 0, 200, 200), from(200, 100, 400, 100));
+    Figures f = figures(star, beside);
+    assertThat(f.ys()).isEqualTo(f.slab("a").orElseThrow().ys()).isPositive();
+    assertThat(f.missed())
+        .isEqualTo(f.slab("a").orElseThrow().missed() + f.slab("b").orElseThrow().missed())
+        .isPositive();
   }
 }

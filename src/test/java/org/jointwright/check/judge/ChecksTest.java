@@ -78,4 +78,21 @@ class ChecksTest {
   void aPlanWithoutSlabsHasNothingToFind() {
     assertThat(Checks.judge(Layouts.of(Plan.EMPTY)).isClean()).isTrue();
   }
+
+  @Test
+  void aJudgementThatIsToldToStopIsNone() {
+    Layout layout = Layouts.of(LONG);
+    assertThat(Checks.judge(LONG, layout, () -> false)).isEmpty();
+    assertThat(Checks.judge(LONG, layout, () -> true)).contains(Checks.judge(layout));
+    int[] asked = {0};
+    assertThat(Checks.judge(LONG, layout, () -> ++asked[0] < 4)).isEmpty();
+    assertThat(asked[0]).isEqualTo(4);
+  }
+
+  @Test
+  void oneSlabIsJudgedAsInItsLayout() {
+    Layout layout = Layouts.of(LONG);
+    assertThat(Checks.judge(new Judged(LONG, layout, layout.slabs().getFirst())))
+        .isEqualTo(Checks.judge(layout));
+  }
 }

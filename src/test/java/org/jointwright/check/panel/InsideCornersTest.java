@@ -133,4 +133,28 @@ class InsideCornersTest {
             rounded.joint(104 - 4 * Math.sqrt(0.5), 104 - 4 * Math.sqrt(0.5), 0, 101).broken("M3"))
         .isEmpty();
   }
+
+  @Test
+  void theCornersOfARoundBoxOutAreNoInsideCorners() {
+    assertThat(octagon(8).broken("M3")).isEmpty();
+    // Of six sides it is not round: its corners between the joints are inside corners.
+    assertThat(octagon(6).broken("M3")).isNotEmpty();
+  }
+
+  /** A box-out of so many sides amid a slab, a joint from every second of its corners. */
+  private static Sketch octagon(int sides) {
+    double[] xy = new double[2 * sides];
+    Sketch slab = Sketch.rectangle(200, 200).post(100, 100, 8);
+    for (int i = 0; i < sides; i++) {
+      double angle = 2 * Math.PI * i / sides;
+      xy[2 * i] = 100 + 12 * Math.cos(angle);
+      xy[2 * i + 1] = 100 + 12 * Math.sin(angle);
+      if (i % 2 == 0) {
+        double far = 100 / Math.max(Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle)));
+        slab.joint(
+            xy[2 * i], xy[2 * i + 1], 100 + far * Math.cos(angle), 100 + far * Math.sin(angle));
+      }
+    }
+    return slab.boxOut(xy);
+  }
 }

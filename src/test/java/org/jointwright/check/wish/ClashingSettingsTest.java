@@ -220,4 +220,62 @@ class ClashingSettingsTest {
     assertThat(hemmed(48, 38).findings("C1")).isEmpty();
     assertThat(hemmed(48, 42).findings("C1")).hasSize(1);
   }
+
+  @Test
+  void whereALockedJointOnlyTouchesTheZoneItClashesAsBefore() {
+    assertThat(across(144).joint(0, 60, 144, 60).locked().findings("C1"))
+        .extracting(Finding::key)
+        .containsExactly("check.c1.zone");
+    assertThat(across(144).joint(72, 0, 72, 130.4).locked().findings("C1"))
+        .extracting(Finding::key)
+        .contains("check.c1.zone");
+    assertThat(across(144).joint(72, 0, 72, 130.6).locked().findings("C1"))
+        .extracting(Finding::key)
+        .doesNotContain("check.c1.zone");
+  }
+
+  @Test
+  void ofTwoZonesTheOneThatNoLockedJointCrossesIsNamed() {
+    Sketch two = across(144).keepClear("drain", -10, 230, 154, 230, 154, 266, -10, 266);
+    assertThat(two.findings("C1")).hasSize(2);
+    assertThat(two.joint(72, 0, 72, 200).locked().findings("C1"))
+        .extracting(f -> f.arguments().getFirst())
+        .containsExactly("drain");
+  }
+
+  @Test
+  void aLockedJointThatStopsShortCanBeCarriedOn() {
+    assertThat(Sketch.rectangle(200, 100).joint(100, 0, 100, 50).locked().findings("C1")).isEmpty();
+  }
+
+  @Test
+  void ofTwoLockedJointsBesideAPanelTheNearerIsNamed() {
+    Sketch two =
+        Sketch.rectangle(200, 200).joint(40, 0, 40, 36.923).locked().joint(0, 60, 104, 0).locked();
+    assertThat(two.findings("C1"))
+        .filteredOn(f -> f.key().equals("check.c1.lockedSharp"))
+        .extracting(f -> f.joint().orElseThrow())
+        .contains("J2");
+  }
+
+  @Test
+  void anotherObjectNearbyMayShareItsBoxOut() {
+    assertThat(twoPosts(70).findings("C1")).isEmpty();
+    assertThat(twoPosts(100).findings("C1"))
+        .extracting(f -> f.arguments().getFirst())
+        .containsExactly("post");
+  }
+
+  /** A hemmed post and a second one so far to its right, outside the zone. */
+  private static Sketch twoPosts(double apart) {
+    return hemmed(48, 200).post("next", 200 + 8 + apart, 200, 8);
+  }
+
+  @Test
+  void anObjectWhoseBoxOutMayReachAnOpeningNeedsNoJointFromIt() {
+    assertThat(hemmed(48, 200).opening(100, 190, 170, 190, 170, 210, 100, 210).findings("C1"))
+        .isEmpty();
+    assertThat(hemmed(48, 200).opening(100, 190, 150, 190, 150, 210, 100, 210).findings("C1"))
+        .hasSize(1);
+  }
 }

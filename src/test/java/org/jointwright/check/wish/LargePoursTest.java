@@ -67,4 +67,18 @@ class LargePoursTest {
   void withoutLimitsThereIsNothingToSay() {
     assertThat(Sketch.rectangle(2000, 2000).findings("P1")).isEmpty();
   }
+
+  @Test
+  void eachPourIsShownOnItsOwnLargestPanel() {
+    Sketch two =
+        Sketch.rectangle(600, 120)
+            .pour(TEN_FEET_SQUARE, Optional.empty())
+            .joint(60, 0, 60, 120)
+            .joint(JointKind.CONSTRUCTION, 200, 0, 200, 120)
+            .joint(400, 0, 400, 120)
+            .joint(500, 0, 500, 120);
+    assertThat(two.findings("P1"))
+        .extracting(f -> f.panel().orElseThrow())
+        .containsExactly("P2", "P3");
+  }
 }
