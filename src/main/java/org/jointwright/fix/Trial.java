@@ -10,7 +10,9 @@ import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
+import org.jointwright.check.figure.Figures;
 import org.jointwright.check.judge.Checks;
+import org.jointwright.check.line.CrookedJoints;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.plan.Joint;
@@ -27,6 +29,11 @@ final class Trial {
    * there is only noted, though it was the fix and not the user who put it there.
    */
   private static final String KEPT_CLEAR = "M10";
+
+  /** What lays joints elsewhere may add so much to their cost, feet: less is no cost. */
+  private static final double NO_COST = 1;
+
+  private static final Check CROOKED = new CrookedJoints();
 
   private final Plan asked;
   private final Layout before;
@@ -67,7 +74,7 @@ final class Trial {
     boolean isHelp = isSound(after, now, before(false));
     if (isHelp && finding.severity() != Severity.MUST) {
       Judgement slow = Checks.judge(wanted, after, rules(true));
-      isHelp = isSound(after, slow, before(true));
+      isHelp = isSound(after, slow, before(true)) && isWorthIt(wanted, after, now, slow);
     }
     return isHelp
         ? Optional.of(
@@ -78,6 +85,44 @@ final class Trial {
                 count(now, Severity.SHOULD),
                 count(now, Severity.NOTE)))
         : Optional.empty();
+  }
+
+  /**
+   * Whether there is less to find in all, no joint has become crooked and none dearer. What need
+   * not be mended is left as it is rather than made up for elsewhere.
+   */
+  private boolean isWorthIt(Plan wanted, Layout after, Judgement now, Judgement slow) {
+    int found = now.findings().size() + slow.findings().size();
+    return found < judged.findings().size()
+        && crooked(wanted, after.plan()) <= crooked(asked, before.plan())
+        && (joints(after.plan()) != joints(before.plan())
+            || Figures.of(wanted, after).cost() <= Figures.of(asked, before).cost() + NO_COST);
+  }
+
+  /**
+   * How many joints are crooked. What the fix lays is locked, and what is locked is not asked how
+   * it runs: here it is taken as free, for it was not the user who wanted it so.
+   */
+  private long crooked(Plan wanted, Plan plan) {
+    Plan free = plan;
+    for (Slab slab : plan.slabs()) {
+      List<Joint> joints =
+          slab.joints().stream()
+              .map(j -> stood(slab.id(), j).isPresent() ? j : j.withLocked(false))
+              .toList();
+      free = free.withSlab(slab.id(), s -> s.withLaid(joints, s.boxOuts()));
+    }
+    return Checks.judge(wanted, Layouts.of(free), List.of(CROOKED)).findings().size();
+  }
+
+  /** The joint as it was before the fix, if it ran there and was as locked. */
+  private Optional<Joint> stood(String slab, Joint joint) {
+    return joint(before.plan(), slab, joint.id())
+        .filter(b -> b.path().equals(joint.path()) && b.locked() == joint.locked());
+  }
+
+  private static long joints(Plan plan) {
+    return plan.slabs().stream().mapToLong(s -> s.joints().size()).sum();
   }
 
   private static List<Check> rules(boolean slow) {

@@ -11,11 +11,15 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
+import org.jointwright.check.Severity;
 import org.jointwright.check.Subject;
 import org.jointwright.check.judge.Checks;
+import org.jointwright.check.line.CrookedJoints;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.History;
 import org.jointwright.text.Words;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,11 +63,25 @@ class FixLawTest {
         assertThat(after.crashed()).as(what).isEmpty();
         assertThat(at(finding, after)).as(what).isLessThan(at(finding, before));
         assertNoWorse(what, excesses(finding, before), excesses(finding, after));
+        if (finding.severity() != Severity.MUST) {
+          assertThat(after.findings()).as(what).hasSizeLessThan(before.findings().size());
+          assertThat(crooked(plan)).as(what).isLessThanOrEqualTo(crooked(c.layout().plan()));
+        }
         assertThat(History.begun(c.layout().plan()).done(fix.edit()).undone().now())
             .as(what)
             .isEqualTo(c.layout().plan());
       }
     }
+  }
+
+  /** How many joints are crooked where none is locked: a lock that a fix sets hides none. */
+  private static int crooked(Plan plan) {
+    Plan free = plan;
+    for (Slab s : plan.slabs()) {
+      List<Joint> joints = s.joints().stream().map(j -> j.withLocked(false)).toList();
+      free = free.withSlab(s.id(), x -> x.withLaid(joints, x.boxOuts()));
+    }
+    return Checks.judge(free, Layouts.of(free), List.of(new CrookedJoints())).findings().size();
   }
 
   private static String said(Fix fix) {

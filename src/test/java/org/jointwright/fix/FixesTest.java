@@ -185,12 +185,13 @@ class FixesTest {
   }
 
   @Test
-  void aBareWallGetsFillerAndOnlyThenTheWordThatTheSlabFloats() {
+  void aBareWallGetsFillerAndOnlyThenTheWordThatTheSlabLiesLoose() {
     CasePlans c = broken("house-wall-without-filler");
     assertThat(said(c, "M7"))
         .containsExactly(
             "Set filler all along side A–B.",
-            "Say that the slab floats along side A–B, if nothing holds it there.");
+            "Say that the slab lies loose along side A–B, if it sticks to nothing there: no filler"
+                + " then.");
     assertThat(mended(c, "M7").joints()).anyMatch(j -> j.kind() == JointKind.ISOLATION);
   }
 

@@ -48,13 +48,22 @@ public record Redraft(String slab, List<Joint> joints, List<BoxOut> boxOuts) {
 
   /** With a new joint, which is locked so that it stays when others are laid anew. */
   public Redraft adding(JointKind kind, Path path, Purpose purpose) {
+    return adding(named(kind, path, purpose).withLocked(true));
+  }
+
+  /** With a new joint that is free to go when others are laid anew. */
+  public Redraft laying(JointKind kind, Path path, Purpose purpose) {
+    return adding(named(kind, path, purpose));
+  }
+
+  private Joint named(JointKind kind, Path path, Purpose purpose) {
     Set<String> taken = new HashSet<>();
     joints.forEach(j -> taken.add(j.id()));
     int n = joints.size() + 1;
     while (taken.contains("J" + n)) {
       n++;
     }
-    return adding(Joint.of("J" + n, kind, path, purpose).withLocked(true));
+    return Joint.of("J" + n, kind, path, purpose);
   }
 
   /** With a new joint under its own name. */
