@@ -45,6 +45,7 @@ public final class LiveMarks {
       marks.addAll(PickMarks.pointed(desk.plan(), desk.sight().pointed(), view));
     }
     marks.addAll(HoldMarks.of(desk, words));
+    marks.addAll(FixMarks.of(desk));
     return marks;
   }
 

@@ -1,6 +1,5 @@
 package org.jointwright.designer.canvas;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
@@ -10,8 +9,6 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.joint.Layout;
-import org.jointwright.measure.UnitSystem;
-import org.jointwright.text.Words;
 
 /** What is drawn on the paper while nothing moves. */
 public final class PlanMarks {
@@ -47,22 +44,6 @@ public final class PlanMarks {
     return isMoving || desk.draft().isPresent()
         ? List.of()
         : PickMarks.picked(desk.plan(), desk.picked(), desk.viewport().view());
-  }
-
-  /** The marks of what is written on it, of the findings' flags, of scale and north. */
-  public static List<Mark> writing(Known known, Desk desk, Words words) {
-    List<Mark> marks = new ArrayList<>();
-    if (!known.layout().plan().slabs().isEmpty()) {
-      Places places = new Places();
-      // Flags first: the stake of one may stand behind a number, never strike it through.
-      marks.addAll(FlagMarks.of(desk, places));
-      marks.addAll(Labels.of(known, desk, places, words));
-    }
-    boolean metric = words.units() == UnitSystem.METRIC;
-    marks.addAll(ScaleBar.of(desk.viewport(), metric));
-    marks.addAll(
-        NorthMark.of(desk.viewport().width(), desk.plan().north(), words.say("window.plan.north")));
-    return marks;
   }
 
   /** The flag of a finding's severity. */

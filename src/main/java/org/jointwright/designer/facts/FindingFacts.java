@@ -55,6 +55,16 @@ public record FindingFacts(int number, Severity severity, String text, String so
     };
   }
 
+  /** The desk gone to the next finding, or the one before, round and round. */
+  public static Desk step(Desk desk, boolean forward) {
+    int all = desk.laying().laid().map(Laid::findings).map(List::size).orElse(0);
+    if (all == 0) {
+      return desk;
+    }
+    int now = desk.sight().finding().orElse(forward ? 0 : all + 1);
+    return goTo(desk, Math.floorMod(now - 1 + (forward ? 1 : -1), all) + 1);
+  }
+
   /** The desk gone to the finding of that number. */
   public static Desk goTo(Desk desk, int number) {
     List<Finding> findings = desk.laying().laid().map(Laid::findings).orElse(List.of());

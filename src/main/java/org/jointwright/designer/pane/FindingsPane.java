@@ -3,10 +3,13 @@ package org.jointwright.designer.pane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -16,6 +19,7 @@ import org.jointwright.designer.facts.FindingFacts;
 import org.jointwright.designer.facts.FixFacts;
 import org.jointwright.designer.node.FlagIcon;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Sight;
 
 /** The findings, worst first; a click goes there and shows what can be done about it. */
 final class FindingsPane extends VBox {
@@ -33,6 +37,8 @@ final class FindingsPane extends VBox {
     this.brush = brush;
     getStyleClass().add("findings");
     setId("findings");
+    // Before the list is scrolled by the same keys.
+    addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     board.watch(this::show);
   }
 
@@ -95,6 +101,7 @@ final class FindingsPane extends VBox {
               board.say("window.fix.spoken", text),
               () -> board.change(d -> FixFacts.done(d, offer.finding(), index)),
               label);
+      row.whenRestedOn(is -> glance(is, new Sight.Glance(offer.finding(), OptionalInt.of(index))));
       VBox.setMargin(row, UNDER);
       rows.add(row);
     }
@@ -130,7 +137,33 @@ final class FindingsPane extends VBox {
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
     FlagIcon flag = new FlagIcon(Integer.toString(f.number()), f.severity(), brush);
-    return new PressedRow("finding-" + f.number(), f.text(), () -> goTo(f.number()), flag, words);
+    PressedRow row =
+        new PressedRow("finding-" + f.number(), f.text(), () -> goTo(f.number()), flag, words);
+    row.whenRestedOn(is -> glance(is, new Sight.Glance(f.number(), OptionalInt.empty())));
+    return row;
+  }
+
+  /** Shows on the plan what the hand rests on, until it rests elsewhere. */
+  private void glance(boolean isRested, Sight.Glance at) {
+    Optional<Sight.Glance> now = board.desk().sight().glance();
+    if (isRested) {
+      board.change(d -> d.withSight(s -> s.glancingAt(Optional.of(at))));
+    } else if (now.equals(Optional.of(at))) {
+      board.change(d -> d.withSight(s -> s.glancingAt(Optional.empty())));
+    }
+  }
+
+  private void pressed(KeyEvent e) {
+    if (e.getCode() == KeyCode.PAGE_DOWN || e.getCode() == KeyCode.PAGE_UP) {
+      board.change(d -> FindingFacts.step(d, e.getCode() == KeyCode.PAGE_DOWN));
+      board
+          .desk()
+          .sight()
+          .finding()
+          .ifPresent(
+              n -> Optional.ofNullable(lookup("#finding-" + n)).ifPresent(Node::requestFocus));
+      e.consume();
+    }
   }
 
   private void goTo(int number) {

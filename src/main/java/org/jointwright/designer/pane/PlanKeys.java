@@ -4,6 +4,7 @@ import java.util.function.Predicate;
 import javafx.scene.input.KeyEvent;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.facts.FactsOf;
+import org.jointwright.designer.facts.FindingFacts;
 import org.jointwright.designer.hand.Arrows;
 import org.jointwright.designer.hand.Walk;
 import org.jointwright.designer.sketch.Draft;
@@ -143,9 +144,19 @@ final class PlanKeys {
         : d;
   }
 
+  /** To the next finding where there are any at the joints; to the next thing else, or by Shift. */
   private void walk(KeyEvent e, boolean forward) {
-    board.change(d -> Walk.on(d, forward));
+    boolean isThing = e.isShiftDown();
+    board.change(
+        d -> !isThing && areFindings(d) ? FindingFacts.step(d, forward) : Walk.on(d, forward));
     e.consume();
+  }
+
+  private static boolean areFindings(Desk d) {
+    return d.sight().step() == Step.JOINTS
+        && d.draft().isEmpty()
+        && d.hand().hold().isEmpty()
+        && d.laying().laid().filter(l -> !l.findings().isEmpty()).isPresent();
   }
 
   /** With Shift a foot, or a tenth of a metre, at once; with Alt a sixteenth, or a millimetre. */

@@ -14,6 +14,7 @@ import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.canvas.PlanMarks;
+import org.jointwright.designer.canvas.Writing;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Mark;
@@ -36,6 +37,7 @@ public final class PlanPane extends Region {
   private final Brush brush;
   private Optional<Desk> painted = Optional.empty();
   private Optional<Known> known = Optional.empty();
+  private Optional<Writing> writing = Optional.empty();
   private boolean isStale = true;
   private BooleanSupplier stop = () -> false;
 
@@ -125,12 +127,15 @@ public final class PlanPane extends Region {
       painter.paint(PlanMarks.plan(shown, desk));
       painter.wash(BrokenPanels.of(shown, desk.viewport()), BrokenPanels.STRENGTH);
       painter.paint(PlanMarks.picked(desk));
-      painter.paint(PlanMarks.writing(shown, desk, board.words()));
+      Writing now = Writing.of(shown, desk, board.words());
+      painter.paint(now.marks());
+      writing = Optional.of(now);
       painted = Optional.of(desk);
     }
     Painter above = brush.painter(live);
     above.wipe();
     above.paint(LiveMarks.of(desk, board.words(), board.vocabulary()));
+    writing.ifPresent(w -> above.paint(w.panelNames(desk)));
     if (isFocusVisible()) {
       Ring ring = Rings.box(5, 5, getWidth() - 10, getHeight() - 10);
       above.paint(Mark.Line.of(new Path(ring.edges()), 2, Role.SELECTED));

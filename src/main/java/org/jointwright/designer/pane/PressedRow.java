@@ -1,5 +1,6 @@
 package org.jointwright.designer.pane;
 
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -36,5 +37,13 @@ final class PressedRow extends HBox {
             e.consume();
           }
         });
+  }
+
+  /**
+   * Tells {@code rest} when a hand comes to rest on it, by pointer or by keys, and when it leaves.
+   */
+  void whenRestedOn(Consumer<Boolean> rest) {
+    hoverProperty().addListener((o, was, is) -> rest.accept(is || isFocused()));
+    focusedProperty().addListener((o, was, is) -> rest.accept(is || isHover()));
   }
 }

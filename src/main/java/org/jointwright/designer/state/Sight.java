@@ -1,5 +1,6 @@
 package org.jointwright.designer.state;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jointwright.designer.settings.Measures;
 
@@ -13,6 +14,7 @@ import org.jointwright.designer.settings.Measures;
  * @param pointed what is under the pointer
  * @param finding the number of the finding gone to, from 1
  * @param measures in what measures lengths are shown and read
+ * @param glance the finding, or its fix, that the hand rests on in the list
  */
 public record Sight(
     Step step,
@@ -21,7 +23,16 @@ public record Sight(
     Pick picked,
     Pick pointed,
     OptionalInt finding,
-    Measures measures) {
+    Measures measures,
+    Optional<Glance> glance) {
+  /**
+   * What the hand rests on in the list of findings, without choosing it yet.
+   *
+   * @param finding the number of the finding, from 1
+   * @param fix which of its fixes, from 0; empty where it rests on the finding itself
+   */
+  public record Glance(int finding, OptionalInt fix) {}
+
   /** Blank paper. */
   public static final Sight FIRST =
       new Sight(
@@ -31,36 +42,39 @@ public record Sight(
           Pick.NOTHING,
           Pick.NOTHING,
           OptionalInt.empty(),
-          Measures.PLAN);
+          Measures.PLAN,
+          Optional.empty());
 
   /** At another step. */
   public Sight at(Step value) {
-    return new Sight(value, viewport, isFitted, picked, pointed, finding, measures);
+    return new Sight(value, viewport, isFitted, picked, pointed, finding, measures, glance);
   }
 
   /** With the plan lying otherwise. */
   public Sight with(Viewport value, boolean fitted) {
-    return new Sight(step, value, fitted, picked, pointed, finding, measures);
+    return new Sight(step, value, fitted, picked, pointed, finding, measures, glance);
   }
 
   /** With something picked. */
   public Sight picking(Pick value) {
-    return new Sight(step, viewport, isFitted, value, pointed, OptionalInt.empty(), measures);
+    return new Sight(
+        step, viewport, isFitted, value, pointed, OptionalInt.empty(), measures, Optional.empty());
   }
 
   /** With something under the pointer. */
   public Sight pointingAt(Pick value) {
-    return new Sight(step, viewport, isFitted, picked, value, finding, measures);
+    return new Sight(step, viewport, isFitted, picked, value, finding, measures, glance);
   }
 
   /** Gone to a finding. */
   public Sight goneTo(int number) {
-    return new Sight(step, viewport, isFitted, picked, pointed, OptionalInt.of(number), measures);
+    return new Sight(
+        step, viewport, isFitted, picked, pointed, OptionalInt.of(number), measures, glance);
   }
 
   /** With something else picked and the finding still gone to. */
   Sight stillAtFinding(Pick value) {
-    return new Sight(step, viewport, isFitted, value, pointed, finding, measures);
+    return new Sight(step, viewport, isFitted, value, pointed, finding, measures, glance);
   }
 
   /** Whether only how the plan lies in the window differs, and what is under the pointer. */
@@ -71,8 +85,13 @@ public record Sight(
         && measures == other.measures;
   }
 
+  /** With the hand resting on something in the list, or on nothing there. */
+  public Sight glancingAt(Optional<Glance> value) {
+    return new Sight(step, viewport, isFitted, picked, pointed, finding, measures, value);
+  }
+
   /** In other measures. */
   public Sight in(Measures value) {
-    return new Sight(step, viewport, isFitted, picked, pointed, finding, value);
+    return new Sight(step, viewport, isFitted, picked, pointed, finding, value, glance);
   }
 }

@@ -26,7 +26,8 @@ class PlanMarksTest {
   @Test
   void everyFlagLiesUnderTheNumbersOfTheJoints() {
     List<String> names =
-        PlanMarks.writing(Known.of(judged()), judged(), Words.english(UnitSystem.FEET_INCHES))
+        Writing.of(Known.of(judged()), judged(), Words.english(UnitSystem.FEET_INCHES))
+            .marks()
             .stream()
             .filter(Mark.Group.class::isInstance)
             .map(m -> ((Mark.Group) m).name())

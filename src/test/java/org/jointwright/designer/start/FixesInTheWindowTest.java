@@ -80,4 +80,49 @@ class FixesInTheWindowTest {
     assertThat(rig.has("fix-1")).isFalse();
     assertThat(rig.text("findings-count")).isEqualTo("none");
   }
+
+  @Test
+  void restingOnAFixShowsItOnThePlanAndChangesNothing() {
+    goToTheFirstFinding();
+    Plan broken = rig.plan();
+    var before = picture();
+    rig.act(() -> rig.robot().mouseMove(rig.middle("fix-1")));
+    assertThat(rig.desk().sight().glance().orElseThrow().fix()).hasValue(0);
+    assertThat(rig.plan()).isSameAs(broken);
+    assertThat(picture()).as("it is to be seen").isNotEqualTo(before);
+    rig.move(new Point(120, 180));
+    assertThat(rig.desk().sight().glance()).isEmpty();
+    goToTheFirstFinding();
+    rig.key(KeyCode.TAB);
+    assertThat(rig.desk().sight().glance().orElseThrow().fix()).as("by keys").hasValue(0);
+  }
+
+  /** The paper as it is seen, by its pixels. */
+  private List<Integer> picture() {
+    return Rig.get(
+        () -> {
+          var paper = rig.designer().pane().plan().snapshot(null, null);
+          var reader = paper.getPixelReader();
+          List<Integer> pixels = new java.util.ArrayList<>();
+          for (int y = 0; y < paper.getHeight(); y++) {
+            for (int x = 0; x < paper.getWidth(); x++) {
+              pixels.add(reader.getArgb(x, y));
+            }
+          }
+          return pixels;
+        });
+  }
+
+  @Test
+  void pageDownGoesFromFindingToFinding() {
+    int all = rig.desk().laying().laid().orElseThrow().findings().size();
+    rig.click(new Point(-30, -30)).key(KeyCode.PAGE_DOWN);
+    assertThat(rig.desk().sight().finding()).hasValue(1);
+    rig.key(KeyCode.PAGE_UP);
+    assertThat(rig.desk().sight().finding()).hasValue(all);
+    rig.key(KeyCode.PAGE_DOWN);
+    assertThat(rig.desk().sight().finding()).hasValue(1);
+    rig.clickOn("finding-1").key(KeyCode.PAGE_DOWN);
+    assertThat(rig.desk().sight().finding()).as("in the list too").hasValue(all == 1 ? 1 : 2);
+  }
 }

@@ -316,6 +316,11 @@ final class Rig implements AutoCloseable {
     return this;
   }
 
+  /** Where the middle of a node is on the screen. */
+  Point2D middle(String id) {
+    return middle(node(id));
+  }
+
   private static Point2D middle(Node node) {
     return node.localToScreen(
         node.getLayoutBounds().getCenterX(), node.getLayoutBounds().getCenterY());

@@ -1,0 +1,44 @@
+package org.jointwright.designer.canvas;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.drawing.Mark;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.text.Words;
+
+/**
+ * What is written on the plan, the findings' flags, scale and north; and the room that it takes, so
+ * that what is written above it later finds room beside it.
+ */
+public final class Writing {
+  private final List<Mark> marks = new ArrayList<>();
+  private final Places places = new Places();
+
+  private Writing(Known known, Desk desk, Words words) {
+    if (!known.layout().plan().slabs().isEmpty()) {
+      // Flags first: the stake of one may stand behind a number, never strike it through.
+      marks.addAll(FlagMarks.of(desk, places));
+      marks.addAll(Labels.of(known, desk, places, words));
+    }
+    boolean metric = words.units() == UnitSystem.METRIC;
+    marks.addAll(ScaleBar.of(desk.viewport(), metric));
+    marks.addAll(
+        NorthMark.of(desk.viewport().width(), desk.plan().north(), words.say("window.plan.north")));
+  }
+
+  /** What is written on a plan. */
+  public static Writing of(Known known, Desk desk, Words words) {
+    return new Writing(known, desk, words);
+  }
+
+  /** The marks, from below upwards. */
+  public List<Mark> marks() {
+    return List.copyOf(marks);
+  }
+
+  /** The names of the panels that a finding speaks of, each in its panel or beside it. */
+  public List<Mark> panelNames(Desk desk) {
+    return PanelNames.of(desk, places);
+  }
+}
