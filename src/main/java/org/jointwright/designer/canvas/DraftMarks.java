@@ -9,7 +9,6 @@ import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
-import org.jointwright.designer.sketch.Understanding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.drawing.Anchor;
@@ -30,7 +29,6 @@ import org.jointwright.text.Words;
 /** An outline being drawn: its edges and figures, the strings that draw the pencil. */
 final class DraftMarks {
   private static final double FIGURE = 22;
-  private static final double LETTER = 15;
 
   private final Desk desk;
   private final Draft draft;
@@ -125,31 +123,12 @@ final class DraftMarks {
   }
 
   private void corners() {
-    Understanding letters = new Understanding(desk.plan(), draft, words);
-    List<Vertex> placed = draft.placed();
-    for (int i = 0; i < placed.size(); i++) {
-      Point at = view.on(placed.get(i).at());
+    for (Vertex v : draft.placed()) {
+      Point at = view.on(v.at());
       Ring box = Rings.rounded(at.x() - 5.5, at.y() - 5.5, 11, 11, 2);
       marks.add(Mark.Area.of(box, Role.PAPER));
       marks.add(Mark.Line.of(new Path(box.edges()), 2, Role.OUTLINE));
-      Point out = outwards(i);
-      Point base = at.plus(out.times(20)).plus(new Point(0, 5.4));
-      marks.add(
-          Mark.Words.level(base, letters.letter(i), LETTER, Weight.BOLD, Anchor.MIDDLE, Role.TEXT));
     }
-  }
-
-  private Point outwards(int i) {
-    List<Edge> edges = draft.edges();
-    Point sum = new Point(0, 0);
-    if (i > 0) {
-      sum = sum.plus(edges.get(i - 1).direction(1));
-    }
-    if (i < edges.size()) {
-      sum = sum.minus(edges.get(i).direction(0));
-    }
-    Point onPaper = view.heading(sum);
-    return onPaper.norm() < 0.05 ? new Point(-0.7, 0.7) : onPaper.unit();
   }
 
   private void strings() {

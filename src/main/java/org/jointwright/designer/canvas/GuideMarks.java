@@ -34,7 +34,7 @@ final class GuideMarks {
     boolean hasFigure =
         switch (guide.kind()) {
           case IN_LINE, ON_SIDE, HALF_WAY, EVEN -> guide.length() > 0;
-          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT -> false;
+          case SQUARE, PARALLEL, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT -> false;
         };
     Length length = Length.inches(guide.length());
     String text =
@@ -49,7 +49,7 @@ final class GuideMarks {
         switch (guide.kind()) {
           case IN_LINE -> from.towards(to, 0.5).plus(new Point(10, -8));
           case HALF_WAY, ON_SIDE, EVEN -> to.plus(new Point(16, 30));
-          case SQUARE, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT ->
+          case SQUARE, PARALLEL, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT ->
               to.plus(new Point(16, -14));
         };
     marks.add(Mark.Words.level(at, text, LABEL, Weight.MEDIUM, Anchor.START, Role.STRING));
@@ -59,6 +59,7 @@ final class GuideMarks {
   private static String key(Guide.Kind kind) {
     return switch (kind) {
       case SQUARE -> "window.guide.square";
+      case PARALLEL -> "window.guide.parallel";
       case STRAIGHT_ON -> "window.guide.straightOn";
       case LEVEL -> "window.guide.level";
       case IN_LINE -> "window.guide.inLine";

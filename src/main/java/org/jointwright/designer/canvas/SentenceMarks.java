@@ -34,7 +34,7 @@ final class SentenceMarks {
   /** The sentence beside the edge that it says. */
   static List<Mark> of(Desk desk, Draft draft, Said said, Words words) {
     Draft begun = draft.last().isPresent() ? draft : draft.begunAt(Drafting.start(desk, draft));
-    String understood = new Understanding(desk.plan(), begun, words).of(said);
+    String understood = new Understanding(begun, words).of(said);
     boolean isUnclear = said instanceof Said.Unclear;
     String hint = words.say(isUnclear ? "window.typing.unclear" : "window.typing.enter");
     Box edge =
@@ -163,7 +163,7 @@ final class SentenceMarks {
         .map(
             d -> {
               Draft begun = d.last().isPresent() ? d : d.begunAt(Drafting.start(desk, d));
-              return d.typed() + ". " + new Understanding(desk.plan(), begun, words).of(said);
+              return d.typed() + ". " + new Understanding(begun, words).of(said);
             });
   }
 }

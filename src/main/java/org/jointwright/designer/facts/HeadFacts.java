@@ -37,12 +37,21 @@ public record HeadFacts(
             .orElseThrow();
     return new HeadFacts(
         name.isBlank() ? words.say("window.job.unnamed") : name,
-        last(history.past()).map(s -> EditNames.of(s, words)),
-        last(history.future()).map(s -> EditNames.of(s, words)),
+        undo(desk, words),
+        desk.isHalfDrawn()
+            ? Optional.empty()
+            : last(history.future()).map(s -> EditNames.of(s, words)),
         kept(desk, words),
         desk.isKept(),
         step.word(),
         fact(desk, step, words));
+  }
+
+  /** While an outline is drawn its last side is what undoing takes back. */
+  private static Optional<String> undo(Desk desk, Words words) {
+    return desk.isHalfDrawn()
+        ? Optional.of(words.say("window.did.drawSide"))
+        : last(desk.history().past()).map(s -> EditNames.of(s, words));
   }
 
   private static Optional<History.Step> last(java.util.List<History.Step> steps) {

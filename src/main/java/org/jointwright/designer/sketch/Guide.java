@@ -24,8 +24,10 @@ public record Guide(Kind kind, Point from, Point to, Optional<Point> beyond) {
 
   /** Why the pencil is drawn to a place. */
   public enum Kind {
-    /** Square to the side before. */
+    /** Square to the side before, or to a side nearby. */
     SQUARE,
+    /** The way a side nearby runs. */
+    PARALLEL,
     /** Straight on from the side before. */
     STRAIGHT_ON,
     /** Level on the paper, or plumb: the first side has nothing else to be square to. */

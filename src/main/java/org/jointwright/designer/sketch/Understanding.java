@@ -3,23 +3,16 @@ package org.jointwright.designer.sketch;
 import java.util.Locale;
 import java.util.Optional;
 import org.jointwright.measure.Length;
-import org.jointwright.plan.Lettering;
-import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
 /**
- * Says how a typed sentence was understood.
+ * Says how a typed sentence was understood. Corners have no letters yet: they are lettered round
+ * the closed outline, whichever way it was drawn, and a letter that changes would mislead.
  *
- * @param plan the plan drawn on
  * @param draft what is being drawn
  * @param words the reader's words
  */
-public record Understanding(Plan plan, Draft draft, Words words) {
-  /** The letter of the draft's corner {@code i}, as long as the outline is open. */
-  public String letter(int i) {
-    return Lettering.letter(Lettering.of(plan).corners().size() + i);
-  }
-
+public record Understanding(Draft draft, Words words) {
   /** What {@code said} is taken to mean. */
   public String of(Said said) {
     return switch (said) {
@@ -36,7 +29,7 @@ public record Understanding(Plan plan, Draft draft, Words words) {
       return words.say("window.understood.tooFew");
     }
     Length length = Length.inches(stroke.get().edge().length());
-    return words.say("window.understood.close", length, letter(0));
+    return words.say("window.understood.close", length);
   }
 
   private String side(Said.Side side) {
@@ -64,7 +57,7 @@ public record Understanding(Plan plan, Draft draft, Words words) {
       return words.say("window.understood.pencil", length);
     }
     return draft.heading().isPresent()
-        ? words.say("window.understood.square", length, lastSide())
+        ? words.say("window.understood.square", length)
         : words.say("window.understood.toTheRight", length);
   }
 
@@ -75,19 +68,14 @@ public record Understanding(Plan plan, Draft draft, Words words) {
           : words.say("window.understood.toTheRight", length);
     }
     if (degrees == 0) {
-      return words.say("window.understood.on", length, lastSide());
+      return words.say("window.understood.on", length);
     }
     if (Math.abs(degrees) == 90) {
-      return words.say("window.understood.square", length, lastSide());
+      return words.say("window.understood.square", length);
     }
     String figure = String.format(Locale.ROOT, "%.1f", Math.abs(degrees)).replace(".0", "");
     return degrees > 0
-        ? words.say("window.understood.turnedLeft", length, figure, lastSide())
-        : words.say("window.understood.turnedRight", length, figure, lastSide());
-  }
-
-  private String lastSide() {
-    int n = draft.placed().size();
-    return letter(n - 2) + "–" + letter(n - 1);
+        ? words.say("window.understood.turnedLeft", length, figure)
+        : words.say("window.understood.turnedRight", length, figure);
   }
 }

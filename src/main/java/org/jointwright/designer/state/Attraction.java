@@ -20,8 +20,8 @@ import org.jointwright.shape.Segment;
 
 /**
  * What gently draws the pencil: the first corner, other corners, half way along sides, square to
- * the side before and straight on from it, in line with other corners. What lies farther away than
- * its reach draws nothing.
+ * the side before and straight on from it, square and parallel to sides nearby, in line with other
+ * corners. What lies farther away than its reach draws nothing.
  *
  * @param corners the corners that draw it
  * @param sides the sides that draw it
@@ -43,6 +43,12 @@ public record Attraction(
 
   /** Places nearer than this are one, inches. */
   private static final double SAME = 0.5;
+
+  /** A side as near to the edge being drawn has it square or parallel to itself, pixels. */
+  private static final double NEARBY = 120;
+
+  /** Ways that part by less are one, the sine: about half a degree. */
+  private static final double ONE_WAY = 0.009;
 
   private static final double LINE_REACH = 8;
   private static final double SIDE_REACH = 7;
@@ -110,6 +116,7 @@ public record Attraction(
         .or(() -> jointEnd(raw))
         .or(() -> even(raw))
         .or(() -> halfWay(raw))
+        .or(() -> foot(raw))
         .or(() -> strings(raw))
         .or(() -> side(raw))
         .or(() -> onJoint(raw))
@@ -163,6 +170,30 @@ public record Attraction(
         .map(e -> new Pencil(e.at(0.5), List.of(along(Guide.Kind.HALF_WAY, e, e.at(0.5)))));
   }
 
+  /** Where the edge being drawn meets another side square. */
+  private Optional<Pencil> foot(Point raw) {
+    return feet().stream()
+        .filter(p -> p.at().distance(raw) <= CORNER_REACH * pixel)
+        .min(Comparator.comparingDouble(p -> p.at().distance(raw)));
+  }
+
+  private List<Pencil> feet() {
+    List<Pencil> feet = new ArrayList<>();
+    if (draft.last().isPresent()) {
+      Point last = draft.last().get();
+      for (Edge e : sides) {
+        double t = e.nearest(last);
+        Point at = e.at(t);
+        boolean isAmid = t * e.length() > SAME && (1 - t) * e.length() > SAME;
+        if (e instanceof Segment && isAmid && at.distance(last) > SAME) {
+          Guide square = new Guide(Guide.Kind.SQUARE, last, at);
+          feet.add(new Pencil(at, List.of(square, along(Guide.Kind.ON_SIDE, e, at))));
+        }
+      }
+    }
+    return feet;
+  }
+
   private Optional<Pencil> side(Point raw) {
     return sides.stream()
         .filter(e -> e.distance(raw) <= SIDE_REACH * pixel)
@@ -196,6 +227,7 @@ public record Attraction(
         .map(Attraction::atJoint)
         .forEach(stops::add);
     evens.forEach(g -> stops.add(new Pencil(g.to(), List.of(g))));
+    stops.addAll(feet());
     List<Pencil> apart = new ArrayList<>();
     for (Pencil p : stops) {
       if (apart.stream().noneMatch(q -> q.at().distance(p.at()) < SAME)) {
@@ -207,7 +239,7 @@ public record Attraction(
 
   private Optional<Pencil> strings(Point raw) {
     List<Strung> near =
-        strung().stream()
+        strung(raw).stream()
             .filter(s -> s.away(raw) <= LINE_REACH * pixel)
             .sorted(Comparator.comparingDouble(s -> s.away(raw)))
             .toList();
@@ -244,7 +276,7 @@ public record Attraction(
     return way.norm() < pixel ? foot : base.plus(way.unit().times(stepped(way.norm())));
   }
 
-  private List<Strung> strung() {
+  private List<Strung> strung(Point raw) {
     List<Strung> strung = new ArrayList<>();
     Optional<Point> heading = draft.heading();
     Point way = heading.orElse(new Point(1, 0));
@@ -257,10 +289,30 @@ public record Attraction(
               Guide.Kind square = isFirst ? Guide.Kind.LEVEL : Guide.Kind.SQUARE;
               strung.add(new Strung(square, last, way.left()));
               strung.add(new Strung(on, last, way));
+              strung.addAll(besides(last, raw, way));
             });
     for (Point c : inLine()) {
       strung.add(new Strung(Guide.Kind.IN_LINE, c, way));
       strung.add(new Strung(Guide.Kind.IN_LINE, c, way.left()));
+    }
+    return strung;
+  }
+
+  /** Square and parallel to the sides nearby, whichever way they run. */
+  private List<Strung> besides(Point last, Point raw, Point way) {
+    List<Point> ways = new ArrayList<>(List.of(way));
+    List<Strung> strung = new ArrayList<>();
+    for (Edge e : sides) {
+      double away = Math.min(e.distance(last), e.distance(raw));
+      Point along = e.direction(0);
+      boolean isNew =
+          ways.stream()
+              .allMatch(w -> Math.min(Math.abs(w.cross(along)), Math.abs(w.dot(along))) > ONE_WAY);
+      if (e instanceof Segment && away <= NEARBY * pixel && isNew) {
+        ways.add(along);
+        strung.add(new Strung(Guide.Kind.SQUARE, last, along.left()));
+        strung.add(new Strung(Guide.Kind.PARALLEL, last, along));
+      }
     }
     return strung;
   }

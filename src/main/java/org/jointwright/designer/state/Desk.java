@@ -101,14 +101,23 @@ public record Desk(
     return changed(papers.history().continued(edit), laying.isLaying());
   }
 
-  /** One step back; what was laid then comes back with it. */
+  /**
+   * One step back; what was laid then comes back with it. While an outline is drawn the step is its
+   * last side.
+   */
   public Desk undone() {
+    if (isHalfDrawn()) {
+      return draft()
+          .flatMap(d -> d.withTyped("").back())
+          .map(d -> withHand(InHand.drawing(d)))
+          .orElse(this);
+    }
     return stepped(papers.history().undone());
   }
 
-  /** One step forward again. */
+  /** One step forward again; while an outline is drawn there is none. */
   public Desk redone() {
-    return stepped(papers.history().redone());
+    return isHalfDrawn() ? this : stepped(papers.history().redone());
   }
 
   private Desk stepped(History history) {

@@ -83,4 +83,50 @@ class AttractionTest {
         at(Plan.EMPTY, draft(new Point(0, 0), new Point(90, 0), new Point(90, 90)), 3, -2);
     assertThat(pencil.closes()).isTrue();
   }
+
+  /** A slab whose long side runs 3 up to 4 across. */
+  private static final Plan SLANTED =
+      Plan.EMPTY.withSlabs(
+          List.of(
+              Slab.of(
+                  "walk",
+                  Outline.of(
+                      List.of(
+                          new Point(0, 0),
+                          new Point(400, 300),
+                          new Point(340, 380),
+                          new Point(-60, 80))))));
+
+  @Test
+  void theFirstSideIsDrawnSquareToTheSideThatItStartsFromWhicheverWayThatRuns() {
+    Draft begun = draft(new Point(80, 60));
+    // 100 in square to the side, and 3 in beside that.
+    Pencil pencil = at(SLANTED, begun, 80 + 60 + 2.4, 60 - 80 + 1.8);
+    assertThat(kinds(pencil)).containsExactly(Guide.Kind.SQUARE);
+    assertThat(Math.abs(pencil.at().minus(new Point(80, 60)).dot(new Point(4, 3))))
+        .isLessThan(1e-6);
+  }
+
+  @Test
+  void aSideNearbyDrawsTheEdgeParallelToItself() {
+    Draft begun = draft(new Point(24, -32));
+    Pencil pencil = at(SLANTED, begun, 24 + 160 + 1, -32 + 120 - 1);
+    assertThat(kinds(pencil)).containsExactly(Guide.Kind.PARALLEL);
+    assertThat(Math.abs(pencil.at().minus(new Point(24, -32)).cross(new Point(4, 3))))
+        .isLessThan(1e-6);
+  }
+
+  @Test
+  void anEdgeMeetsTheSideAcrossSquare() {
+    Draft begun = draft(new Point(224, 43));
+    Point foot = new Point(164, 123);
+    Pencil pencil = at(SLANTED, begun, foot.x() + 4, foot.y() + 3);
+    assertThat(pencil.at().distance(foot)).isLessThan(1e-9);
+    assertThat(kinds(pencil)).containsExactly(Guide.Kind.SQUARE, Guide.Kind.ON_SIDE);
+  }
+
+  @Test
+  void aSideFarAwayDrawsNothing() {
+    assertThat(at(SLANTED, draft(new Point(60, -80)), 260, 400).guides()).isEmpty();
+  }
 }

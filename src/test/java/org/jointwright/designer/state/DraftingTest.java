@@ -9,6 +9,7 @@ import org.jointwright.designer.sketch.Sentence;
 import org.jointwright.designer.sketch.Vocabulary;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -123,5 +124,20 @@ class DraftingTest {
     Pencil pencil = Drafting.pencil(desk, Draft.EMPTY, free);
     assertThat(pencil.guides()).isEmpty();
     assertThat(pencil.at().distance(new Point(10.3, 7.7))).isLessThan(1e-9);
+  }
+
+  @Test
+  void undoTakesBackTheLastSideWhileASlabIsDrawnAndNothingOfThePlan() {
+    Desk closed = say(Desk.blank(), "20'", "10' left", "20' left", "close");
+    Desk drawing = say(Drafting.begin(closed), "8'", "4' left", "8' left");
+    Desk typed = Drafting.type(drawing, "5");
+    Desk once = typed.undone();
+    assertThat(once.draft().orElseThrow().placed()).hasSize(3);
+    assertThat(once.draft().orElseThrow().typed()).isEmpty();
+    assertThat(once.redone()).as("no step of the plan comes in between").isSameAs(once);
+    Desk none = once.undone().undone().undone();
+    assertThat(none.draft().orElseThrow().placed()).isEmpty();
+    assertThat(none.plan()).isEqualTo(closed.plan());
+    assertThat(none.undone().plan()).isEqualTo(Plan.EMPTY);
   }
 }
