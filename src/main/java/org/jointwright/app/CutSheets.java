@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
-import org.jointwright.joint.Layout;
+import org.jointwright.plan.Job;
 import org.jointwright.sheet.CutSheet;
 import org.jointwright.sheet.Page;
 import org.jointwright.sheet.Paper;
@@ -23,6 +25,10 @@ import org.jointwright.text.Words;
 /** Prints the crew's cut sheet: an SVG and a PNG of each page, and one PDF. */
 public final class CutSheets {
   private static final String ENDING = ".jointwright.json";
+  private static final String SHEET = "cut-sheet";
+
+  /** As fine as most printers print, dots per inch. */
+  private static final int PRINTED = 300;
 
   private CutSheets() {}
 
@@ -30,15 +36,17 @@ public final class CutSheets {
    * Writes the files of the cut sheet into a folder, which is made where there is none; none of
    * them before all are made.
    *
+   * @param answer the plan with its joints, and what the rules say of it: what is open stands on
+   *     the sheet
    * @param stem the start of the files' names
    * @param words the language and the measures it is printed in
    * @return the files
    * @throws IOException when they cannot be written; what was there is then as it was
    * @throws UnprintableException when a text of the plan has letters that the sheet's font lacks
    */
-  public static List<Path> write(Layout layout, Path folder, String stem, Words words)
+  public static List<Path> write(Answer answer, Path folder, String stem, Words words)
       throws IOException, UnprintableException {
-    return write(layout, folder, stem, words, () -> true);
+    return write(answer, folder, stem, words, () -> true);
   }
 
   /**
@@ -48,13 +56,12 @@ public final class CutSheets {
    * @return the files; none where it was told to stop
    */
   public static List<Path> write(
-      Layout layout, Path folder, String stem, Words words, BooleanSupplier goOn)
+      Answer answer, Path folder, String stem, Words words, BooleanSupplier goOn)
       throws IOException, UnprintableException {
-    UnprintableException.check(layout.plan());
-    // No date of today's: the same plan gives the same sheet.
-    SheetOptions options = new SheetOptions("", words, Paper.LETTER);
-    List<Page> pages = CutSheet.of(layout, options);
-    Optional<LocalDate> date = CutSheet.dateOf(layout.plan(), options);
+    UnprintableException.check(answer.plan());
+    SheetOptions options = options(answer, words);
+    List<Page> pages = CutSheet.of(answer.layout(), options);
+    Optional<LocalDate> date = CutSheet.dateOf(answer.plan(), options);
     Map<Path, byte[]> files = new LinkedHashMap<>();
     for (SheetFile file : SheetFiles.of(pages, stem, date, goOn)) {
       files.put(folder.resolve(file.name()), file.bytes());
@@ -67,14 +74,58 @@ public final class CutSheets {
     return new ArrayList<>(files.keySet());
   }
 
-  /** The start of the names of a plan's sheets. */
+  /**
+   * Pages to be printed.
+   *
+   * @param pictures a PNG of each
+   * @param width how wide a page is, millimetres
+   * @param height how high it is, millimetres
+   */
+  public record Printed(List<byte[]> pictures, double width, double height) {
+    /** Copies the list. */
+    public Printed {
+      pictures = List.copyOf(pictures);
+    }
+  }
+
+  /**
+   * The pages of the cut sheet as pictures that are fine enough to be printed.
+   *
+   * @param goOn asked for each page
+   * @return empty once {@code goOn} has said no
+   * @throws UnprintableException when a text of the plan has letters that the sheet's font lacks
+   */
+  public static Optional<Printed> printed(Answer answer, Words words, BooleanSupplier goOn)
+      throws UnprintableException {
+    UnprintableException.check(answer.plan());
+    List<Page> pages = CutSheet.of(answer.layout(), options(answer, words));
+    Paper paper = pages.getFirst().paper();
+    return SheetFiles.pictures(pages, PRINTED, goOn)
+        .map(p -> new Printed(p, paper.width(), paper.height()));
+  }
+
+  private static SheetOptions options(Answer answer, Words words) {
+    List<String> open =
+        answer.findings().stream()
+            .filter(f -> f.severity() != Severity.NOTE)
+            .map(Finding::rule)
+            .toList();
+    // No date of today's: the same plan gives the same sheet.
+    return new SheetOptions("", words, Paper.LETTER, open);
+  }
+
+  /** The start of the names of a plan's sheets: after its job, or else after its file. */
+  public static String stem(Job job, Optional<Path> plan) {
+    return FileNames.of(job).map(n -> n + "-" + SHEET).orElseGet(() -> stem(plan));
+  }
+
+  /** The start of the names of a plan's sheets, after its file. */
   public static String stem(Optional<Path> plan) {
-    String sheet = "cut-sheet";
     return plan.map(Path::getFileName)
         .map(Path::toString)
         .map(n -> n.endsWith(ENDING) ? n.substring(0, n.length() - ENDING.length()) : n)
         .map(n -> n.endsWith(".json") ? n.substring(0, n.length() - ".json".length()) : n)
-        .map(n -> n + "-" + sheet)
-        .orElse(sheet);
+        .map(n -> n + "-" + SHEET)
+        .orElse(SHEET);
   }
 }

@@ -48,7 +48,7 @@ final class SheetPrinting {
       if (Files.exists(into) && !Files.isDirectory(into)) {
         throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.sheet.notAFolder", folder));
       }
-      return CutSheets.write(answer.layout(), into, stem, words);
+      return CutSheets.write(answer, into, stem, words);
     } catch (InvalidPathException e) {
       throw new Stop(Outcome.USAGE, Said.WORDS.say("command.noFileName", folder));
     } catch (UnprintableException e) {

@@ -26,7 +26,7 @@ public final class CutSheet {
 
   private CutSheet(Layout layout, SheetOptions options) {
     this.options = options;
-    this.facts = Facts.of(layout, options.words());
+    this.facts = Facts.of(layout, options);
     this.schedule = new Schedule(facts);
   }
 

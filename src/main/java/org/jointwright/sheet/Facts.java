@@ -26,6 +26,7 @@ import org.jointwright.text.Words;
  * @param runs the joints as their rows tell them, by number
  * @param chains the running marks of each side
  * @param ties the diagonals
+ * @param open the rules that the layout breaks, one for each finding
  */
 record Facts(
     Layout layout,
@@ -34,8 +35,10 @@ record Facts(
     Numbering numbering,
     Map<Integer, Finder.Run> runs,
     List<Chains.Chain> chains,
-    Ties ties) {
-  static Facts of(Layout layout, Words words) {
+    Ties ties,
+    List<String> open) {
+  static Facts of(Layout layout, SheetOptions options) {
+    Words words = options.words();
     Plan plan = layout.plan();
     Lettering lettering = Lettering.of(plan);
     Numbering numbering = Numbering.of(plan);
@@ -47,7 +50,8 @@ record Facts(
         numbering,
         runs,
         Chains.of(lettering, runs, numbering),
-        Ties.of(plan, lettering));
+        Ties.of(plan, lettering),
+        options.open());
   }
 
   Plan plan() {

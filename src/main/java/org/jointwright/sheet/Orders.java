@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
@@ -27,6 +28,10 @@ final class Orders {
   /** The sentences, one for each thing. */
   List<String> sentences() {
     List<String> out = new ArrayList<>();
+    if (!facts.open().isEmpty()) {
+      String rules = String.join(", ", new TreeSet<>(facts.open()));
+      out.add(facts.say("order.findings", facts.open().size(), rules));
+    }
     String cut = cut();
     String form = form();
     if (!(cut + form).isBlank()) {

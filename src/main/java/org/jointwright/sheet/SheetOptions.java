@@ -1,5 +1,6 @@
 package org.jointwright.sheet;
 
+import java.util.List;
 import org.jointwright.text.Words;
 
 /**
@@ -8,5 +9,17 @@ import org.jointwright.text.Words;
  * @param date the sheet's date, ISO 8601 {@code yyyy-mm-dd} or empty, for jobs that say none
  * @param words the reader's language and units
  * @param paper the paper
+ * @param open the rules that the layout breaks, one for each finding that is open, so that the
+ *     paper does not pass for a clean plan
  */
-public record SheetOptions(String date, Words words, Paper paper) {}
+public record SheetOptions(String date, Words words, Paper paper, List<String> open) {
+  /** Copies the list. */
+  public SheetOptions {
+    open = List.copyOf(open);
+  }
+
+  /** With nothing open. */
+  public SheetOptions(String date, Words words, Paper paper) {
+    this(date, words, paper, List.of());
+  }
+}

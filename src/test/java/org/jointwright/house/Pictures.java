@@ -64,10 +64,7 @@ final class Pictures {
     Path folder = Files.createTempDirectory("pictures");
     for (Path file :
         CutSheets.write(
-            Answer.laid(read.plan()).layout(),
-            folder,
-            "sheet",
-            Words.english(UnitSystem.FEET_INCHES))) {
+            Answer.laid(read.plan()), folder, "sheet", Words.english(UnitSystem.FEET_INCHES))) {
       if (file.toString().endsWith(".png")) {
         Files.copy(file, png, StandardCopyOption.REPLACE_EXISTING);
       }

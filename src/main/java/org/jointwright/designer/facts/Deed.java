@@ -1,5 +1,6 @@
 package org.jointwright.designer.facts;
 
+import java.nio.file.Path;
 import java.util.function.UnaryOperator;
 import org.jointwright.designer.state.Desk;
 
@@ -23,6 +24,12 @@ public record Deed(String id, String label, What what, boolean isQuiet) {
 
   /** It writes the sheets. */
   public record WriteSheets() implements What {}
+
+  /** It asks what to print. */
+  public record Print() implements What {}
+
+  /** It has the system show a file. */
+  public record ShowFile(Path file) implements What {}
 
   static Deed inMenu(String id, String label, UnaryOperator<Desk> change) {
     return new Deed(id, label, new OnDesk(change), true);

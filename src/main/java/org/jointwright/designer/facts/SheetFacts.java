@@ -1,9 +1,11 @@
 package org.jointwright.designer.facts;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Papers;
 import org.jointwright.text.Words;
 
 /** What there is to write for the crew, and the caution that goes with it. */
@@ -17,21 +19,44 @@ record SheetFacts(Desk desk, Words words) {
     } else if (musts > 0) {
       why.add(words.say("window.sheets.broken", musts));
     }
+    desk.papers()
+        .sheets()
+        .flatMap(x -> x.files().stream().findFirst())
+        .ifPresent(f -> why.add(words.say("window.sheets.where", name(f), folder(f))));
     why.add(words.say("window.sheets.what"));
     why.add(words.say("window.caution"));
-    List<Deed> deeds =
-        isLaid
-            ? List.of(
-                new Deed(
-                    "write-sheets", words.say("window.deed.sheets"), new Deed.WriteSheets(), false))
-            : List.of();
+    List<Deed> deeds = new ArrayList<>();
+    if (isLaid) {
+      deeds.add(
+          new Deed("write-sheets", words.say("window.deed.sheets"), new Deed.WriteSheets(), false));
+      deeds.add(new Deed("print", words.say("window.deed.print"), new Deed.Print(), false));
+    }
+    desk.papers()
+        .sheets()
+        .flatMap(Papers.Sheets::shown)
+        .ifPresent(
+            f ->
+                deeds.add(
+                    new Deed(
+                        "show-sheet",
+                        words.say("window.deed.showSheet"),
+                        new Deed.ShowFile(f),
+                        false)));
     List<Row> rows =
         List.of(
             new Row.Shown(
                 "sheet-cut",
                 words.say("window.sheets.cut"),
-                words.say(isLaid ? "window.sheets.ready" : "window.sheets.open")));
+                StepFacts.all(desk, words).getLast().fact()));
     return Facts.saying(
         words.say("window.step.sheets"), words.say("window.kind.sheets"), rows, deeds, why);
+  }
+
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
+  private static String folder(Path file) {
+    return String.valueOf(file.toAbsolutePath().getParent());
   }
 }

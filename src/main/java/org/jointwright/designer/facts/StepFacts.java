@@ -1,10 +1,12 @@
 package org.jointwright.designer.facts;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Papers;
 import org.jointwright.designer.state.Step;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
@@ -55,7 +57,8 @@ public record StepFacts(
                     "window.step.outlineFact",
                     plan.slabs().size(),
                     Lettering.of(plan).corners().size())
-                : words.say("window.step.notBegun")),
+                : words.say(
+                    desk.draft().isPresent() ? "window.step.drawing" : "window.step.notBegun")),
         plain(
             Step.SECTION,
             hasSlabs ? Done.DONE : Done.OPEN,
@@ -69,11 +72,21 @@ public record StepFacts(
             count(desk, Severity.MUST),
             count(desk, Severity.SHOULD),
             count(desk, Severity.NOTE)),
-        plain(
-            Step.SHEETS,
-            isLaid ? Done.BEGUN : Done.OPEN,
-            words.say("window.step.sheets"),
-            words.say(isLaid ? "window.step.sheetsFact" : "window.step.notBegun")));
+        sheets(desk, isLaid, words));
+  }
+
+  /** Done once they are written, until the plan changes. */
+  private static StepFacts sheets(Desk desk, boolean isLaid, Words words) {
+    Optional<Papers.Sheets> written = desk.papers().sheets().filter(s -> isLaid);
+    boolean isNow = written.filter(s -> s.plan().equals(desk.plan())).isPresent();
+    String fact =
+        isNow
+            ? "window.step.sheetsWritten"
+            : written.isPresent()
+                ? "window.step.sheetsOld"
+                : isLaid ? "window.step.sheetsReady" : "window.step.notBegun";
+    Done done = isNow ? Done.DONE : written.isPresent() ? Done.BEGUN : Done.OPEN;
+    return plain(Step.SHEETS, done, words.say("window.step.sheets"), words.say(fact));
   }
 
   private static StepFacts plain(Step step, Done done, String word, String fact) {

@@ -152,17 +152,9 @@ final class FactsPane extends VBox {
       int index = i;
       Button button = new Button(all.get(i).label());
       button.setId("deed-" + all.get(i).id());
-      button.setOnAction(e -> act(deeds.get(index)));
+      button.setOnAction(e -> job.act(deeds.get(index)));
       pane.getChildren().add(button);
     }
     return pane;
-  }
-
-  private void act(Deed deed) {
-    switch (deed.what()) {
-      case Deed.OnDesk on -> board.change(on.change());
-      case Deed.ToPhoto p -> job.photo();
-      case Deed.WriteSheets w -> job.sheets();
-    }
   }
 }

@@ -9,11 +9,15 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import org.jointwright.app.FileNames;
 import org.jointwright.app.work.Work;
+import org.jointwright.designer.facts.Deed;
+import org.jointwright.designer.print.PrintOrder;
 import org.jointwright.designer.settings.RecentFiles;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
+import org.jointwright.designer.state.Papers;
 import org.jointwright.designer.state.PhotoLaid;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
@@ -34,6 +38,7 @@ public final class JobWork {
   private final Supplier<LocalTime> clock;
   private final Runnable closing;
   private Consumer<Boolean> writingWatcher = w -> {};
+  private Consumer<Outside.Printout> printingWatcher = p -> {};
   private boolean isWriting;
   private final AtomicBoolean isStopped = new AtomicBoolean();
 
@@ -66,6 +71,24 @@ public final class JobWork {
   /** The plans that were opened or saved lately, the latest first. */
   List<Path> recent() {
     return recent.all();
+  }
+
+  /** Does what a button or a menu says. */
+  void act(Deed deed) {
+    switch (deed.what()) {
+      case Deed.OnDesk on -> board.change(on.change());
+      case Deed.ToPhoto p -> photo();
+      case Deed.WriteSheets w -> sheets();
+      case Deed.Print p -> print();
+      case Deed.ShowFile f -> show(f.file());
+    }
+  }
+
+  /** Has the system show a file, as a double click on it would. */
+  void show(Path file) {
+    board.change(Desk::untold);
+    workshop.run(
+        () -> outside.show(file), done -> {}, "window.notice.notShown", String.valueOf(file));
   }
 
   /** Begins a new plan, or closes, or opens another; keeps this one first if the user wants. */
@@ -221,11 +244,9 @@ public final class JobWork {
   }
 
   private Optional<Path> askWhere() {
-    String job = board.desk().plan().job().name().strip();
-    String name = job.isEmpty() ? board.say("window.file.unnamed") : job;
-    return chooser
-        .placeForPlan(name.replaceAll("[^\\p{L}\\p{N} -]", "") + ENDING)
-        .flatMap(this::withEnding);
+    String name =
+        FileNames.of(board.desk().plan().job()).orElseGet(() -> board.say("window.file.unnamed"));
+    return chooser.placeForPlan(name + ENDING).flatMap(this::withEnding);
   }
 
   /** The file with its ending; empty, and the user told, where that is another file's name. */
@@ -286,6 +307,61 @@ public final class JobWork {
     isStopped.set(true);
   }
 
+  /**
+   * Tells {@code watcher}, from here on the only one, what there is to print when that is asked.
+   */
+  void whenPrinting(Consumer<Outside.Printout> watcher) {
+    printingWatcher = watcher;
+  }
+
+  /** Asks what to print of the crew's sheets, and where. */
+  void print() {
+    if (!board.desk().plan().isLaid() && board.desk().laying().isCurrent()) {
+      board.change(d -> d.told(Notice.trouble("window.notice.noSheets", List.of())));
+      return;
+    }
+    writing(true);
+    isStopped.set(false);
+    // Behind any layout still being worked out, as when they are written.
+    workshop.afterLaying(this::printNow);
+  }
+
+  private void printNow() {
+    Plan plan = board.desk().plan();
+    Words words = board.words();
+    workshop.run(
+        () -> {
+          try {
+            return outside.pages(plan, words, () -> !isStopped.get());
+          } finally {
+            Platform.runLater(() -> writing(false));
+          }
+        },
+        made -> {
+          if (made.pages().isPresent()) {
+            printingWatcher.accept(made);
+          } else if (!made.trouble().isEmpty()) {
+            board.change(d -> d.told(Notice.trouble("window.notice.notPrinted", made.trouble())));
+          }
+        },
+        "window.notice.notPrinted");
+  }
+
+  /** Prints what was chosen, and tells of it. */
+  void print(PrintOrder order) {
+    workshop.run(
+        () -> outside.print(order),
+        isTaken ->
+            board.change(
+                d ->
+                    d.told(
+                        isTaken
+                            ? Notice.word("window.notice.printed", List.of(), order.printer())
+                            : Notice.trouble(
+                                "window.notice.refusedByPrinter", List.of(), order.printer()))),
+        "window.notice.notPrinted");
+  }
+
   /** Writes the crew's sheets into a folder that the user names. */
   public void sheets() {
     chooser.folderForSheets().ifPresent(this::sheetsInto);
@@ -314,8 +390,13 @@ public final class JobWork {
           if (written.isStopped()) {
             board.change(d -> d.told(Notice.word("window.notice.writingStopped", List.of())));
           } else if (written.trouble().isEmpty()) {
-            List<String> names = written.files().stream().map(Path::toString).toList();
-            board.change(d -> d.told(Notice.word("window.notice.written", names)));
+            Papers.Sheets sheets = new Papers.Sheets(plan, written.files(), written.canShow());
+            List<String> names =
+                written.files().stream().map(f -> String.valueOf(f.getFileName())).toList();
+            Notice told =
+                Notice.word("window.notice.written", names, folder.toString())
+                    .showing(sheets.shown());
+            board.change(d -> d.printed(sheets).told(told));
           } else {
             board.change(
                 d -> d.told(Notice.trouble("window.notice.notWritten", written.trouble())));

@@ -91,6 +91,7 @@ final class NoticePane extends StackPane {
                 buttons.add(button("leave", () -> job.proceed(next)));
               }
             });
+    notice.shows().ifPresent(f -> buttons.add(button("show", () -> job.show(f))));
     buttons.add(
         button(notice.next().isPresent() ? "stay" : "putAway", () -> board.change(Desk::untold)));
     speak(notice, (Button) buttons.getFirst());

@@ -42,14 +42,7 @@ final class PlanMenu {
       MenuItem item = new MenuItem(deed.label());
       item.setMnemonicParsing(false);
       item.setId(prefix + deed.id());
-      item.setOnAction(
-          e -> {
-            switch (deed.what()) {
-              case Deed.OnDesk on -> board.change(on.change());
-              case Deed.WriteSheets w -> job.sheets();
-              case Deed.ToPhoto p -> job.photo();
-            }
-          });
+      item.setOnAction(e -> job.act(deed));
       items.add(item);
     }
     return items;

@@ -1,5 +1,9 @@
 package org.jointwright.designer.pane;
 
+import java.util.OptionalInt;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
@@ -10,7 +14,9 @@ import javafx.scene.layout.VBox;
 import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.Lato;
 import org.jointwright.designer.facts.HeadFacts;
+import org.jointwright.designer.print.PrintCard;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Pick;
 
 /** The whole window: bar above, path left, plan in the middle, facts right. */
@@ -21,6 +27,9 @@ public final class WindowPane extends BorderPane {
   /** What the scale bar takes of the paper's width, its figures with it. */
   private static final double SCALE_BAR = 190;
 
+  /** What fixes take under a finding, pixels. */
+  private static final double UNDER = 90;
+
   private final Board board;
   private final PathPane path;
   private final ScrollPane side;
@@ -29,6 +38,7 @@ public final class WindowPane extends BorderPane {
   private final Label fact = new Label();
   private final Label hint = new Label();
   private Pick picked = Pick.NOTHING;
+  private OptionalInt finding = OptionalInt.empty();
 
   /** The window on {@code board}. */
   public WindowPane(Board board, JobWork job, Brush brush) {
@@ -90,10 +100,41 @@ public final class WindowPane extends BorderPane {
         new StackPane(
             plan, head, hint, first, busy, new NoticePane(board, job, plan::requestFocus));
     middle.setMinSize(0, 0);
+    job.whenPrinting(p -> ask(p, middle, job));
     // Left of it stands the scale bar.
     hint.maxWidthProperty().bind(middle.widthProperty().subtract(SCALE_BAR));
     VBox.setVgrow(middle, Priority.ALWAYS);
     return middle;
+  }
+
+  /** A card over the plan that asks what to print; only one at a time. */
+  private void ask(Outside.Printout printout, StackPane over, JobWork job) {
+    Runnable close =
+        () -> {
+          over.getChildren().removeIf(PrintCard.class::isInstance);
+          plan.requestFocus();
+        };
+    close.run();
+    PrintCard.Deeds deeds =
+        new PrintCard.Deeds(
+            order -> {
+              close.run();
+              job.print(order);
+            },
+            () -> {
+              close.run();
+              job.sheets();
+            },
+            close);
+    printout
+        .pages()
+        .map(p -> new PrintCard(board.words(), p, printout.printers(), deeds))
+        .ifPresent(
+            card -> {
+              StackPane.setAlignment(card, javafx.geometry.Pos.TOP_CENTER);
+              over.getChildren().add(card);
+              card.begin();
+            });
   }
 
   /** The widths of the panes: look as it is meant at 1280 and 1920, in between by share. */
@@ -116,12 +157,34 @@ public final class WindowPane extends BorderPane {
     step.setText(head.step());
     fact.setText(head.fact());
     hint.setText(Hints.of(desk, board));
+    if (!desk.sight().finding().equals(finding)) {
+      finding = desk.sight().finding();
+      // Once the list is laid out: its fixes may have come with it.
+      finding.ifPresent(n -> Platform.runLater(() -> reveal("#finding-" + n)));
+    }
     if (!desk.picked().equals(picked)) {
       picked = desk.picked();
       if (desk.sight().finding().isEmpty()) {
         // Its facts stand at the top; whoever read findings before would see nothing of them.
         side.setVvalue(side.getVmin());
       }
+    }
+  }
+
+  /** Scrolls the side until a row of it is in sight, with room for what is under it. */
+  private void reveal(String id) {
+    Node row = lookup(id);
+    if (row == null || side.getContent() == null) {
+      return;
+    }
+    side.applyCss();
+    side.layout();
+    Bounds at = side.getContent().sceneToLocal(row.localToScene(row.getLayoutBounds()));
+    double seen = side.getViewportBounds().getHeight();
+    double beyond = side.getContent().getLayoutBounds().getHeight() - seen;
+    double top = side.getVvalue() * beyond;
+    if (beyond > 0 && (at.getMinY() < top || at.getMaxY() + UNDER > top + seen)) {
+      side.setVvalue(Math.clamp((at.getMinY() - UNDER) / beyond, 0, 1));
     }
   }
 

@@ -32,6 +32,11 @@ final class Display {
         && hasText();
   }
 
+  /** Whether there is a system with programs that show files: not on a screen of our own. */
+  static boolean canShowFiles() {
+    return System.getProperty("glass.platform") == null && isThere();
+  }
+
   /** Whether this machine can show text in a window, a headless one too. */
   static boolean hasText() {
     return !isLinux() || loads(TEXT);

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import javafx.application.Application;
+import javafx.stage.Stage;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.LayoutChoice;
@@ -15,6 +17,7 @@ import org.jointwright.app.Remedies;
 import org.jointwright.app.Sample;
 import org.jointwright.app.UnprintableException;
 import org.jointwright.designer.canvas.PhotoPaint;
+import org.jointwright.designer.print.PrintOrder;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.designer.state.Outside;
@@ -23,7 +26,6 @@ import org.jointwright.designer.state.WhyHere;
 import org.jointwright.designer.state.Wish;
 import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
-import org.jointwright.joint.Layout;
 import org.jointwright.picture.Picture;
 import org.jointwright.picture.PictureException;
 import org.jointwright.plan.Plan;
@@ -150,15 +152,43 @@ final class Program implements Outside {
   public Written sheets(
       Plan plan, Path folder, Optional<Path> file, Words words, BooleanSupplier goOn) {
     try {
-      Layout layout = Answer.asItStands(plan).layout();
-      String stem = CutSheets.stem(file);
-      return new Written(CutSheets.write(layout, folder, stem, words, goOn), List.of());
+      String stem = CutSheets.stem(plan.job(), file);
+      List<Path> files = CutSheets.write(Answer.asItStands(plan), folder, stem, words, goOn);
+      return new Written(files, List.of(), Display.canShowFiles());
     } catch (IOException e) {
       String what = words.say("window.file.cannotWrite", folder.toString(), said(e));
-      return new Written(List.of(), List.of(what));
+      return new Written(List.of(), List.of(what), false);
     } catch (UnprintableException e) {
       String what = words.say("window.file.unprintable", e.letter(), e.text());
-      return new Written(List.of(), List.of(what));
+      return new Written(List.of(), List.of(what), false);
     }
+  }
+
+  @Override
+  public Path show(Path file) {
+    // The toolkit gives this to programs that it starts itself only; this one starts the toolkit.
+    new Application() {
+      @Override
+      public void start(Stage stage) {
+        throw new IllegalStateException("it is asked for its services only");
+      }
+    }.getHostServices().showDocument(file.toUri().toString());
+    return file;
+  }
+
+  @Override
+  public Printout pages(Plan plan, Words words, BooleanSupplier goOn) {
+    try {
+      return new Printout(
+          CutSheets.printed(Answer.asItStands(plan), words, goOn), Press.printers(), List.of());
+    } catch (UnprintableException e) {
+      String what = words.say("window.file.unprintable", e.letter(), e.text());
+      return new Printout(Optional.empty(), List.of(), List.of(what));
+    }
+  }
+
+  @Override
+  public boolean print(PrintOrder order) {
+    return Press.print(order);
   }
 }

@@ -263,7 +263,13 @@ public record Desk(
   public Desk keptIn(Path file, Plan saved, LocalTime time) {
     History h = papers.history();
     History marked = new History(h.past(), h.now(), h.future(), Optional.of(saved));
-    return withPapers(new Papers(marked, Optional.of(file), Optional.of(time)));
+    return withPapers(new Papers(marked, Optional.of(file), Optional.of(time), papers.sheets()));
+  }
+
+  /** With sheets written of the plan. */
+  public Desk printed(Papers.Sheets sheets) {
+    return withPapers(
+        new Papers(papers.history(), papers.file(), papers.kept(), Optional.of(sheets)));
   }
 
   /** At another step of the job; an outline that is being drawn is put away. */

@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param lines what follows, said already
  * @param isTrouble whether something went wrong
  * @param next what waits until the user has chosen whether to keep the plan first
+ * @param shows a file that the system can be asked to show
  */
 public record Notice(
     String key,
     List<Object> arguments,
     List<String> lines,
     boolean isTrouble,
-    Optional<Next> next) {
+    Optional<Next> next,
+    Optional<Path> shows) {
   private static final String HALF_DRAWN = "window.notice.halfDrawn";
 
   /**
@@ -66,17 +68,17 @@ public record Notice(
 
   /** Something that went wrong. */
   public static Notice trouble(String key, List<String> lines, Object... arguments) {
-    return new Notice(key, List.of(arguments), lines, true, Optional.empty());
+    return new Notice(key, List.of(arguments), lines, true, Optional.empty(), Optional.empty());
   }
 
   /** Something worth knowing. */
   public static Notice word(String key, List<String> lines, Object... arguments) {
-    return new Notice(key, List.of(arguments), lines, false, Optional.empty());
+    return new Notice(key, List.of(arguments), lines, false, Optional.empty(), Optional.empty());
   }
 
   /** An outline is half drawn, and what comes next would lose it. */
   public static Notice halfDrawn(Next next) {
-    return new Notice(HALF_DRAWN, List.of(), List.of(), false, Optional.of(next));
+    return waiting(HALF_DRAWN, next);
   }
 
   /** Whether it is about an outline that is half drawn. */
@@ -86,6 +88,15 @@ public record Notice(
 
   /** The plan is not kept, and what comes next would lose it. */
   public static Notice keepFirst(Next next) {
-    return new Notice("window.notice.keepFirst", List.of(), List.of(), false, Optional.of(next));
+    return waiting("window.notice.keepFirst", next);
+  }
+
+  private static Notice waiting(String key, Next next) {
+    return new Notice(key, List.of(), List.of(), false, Optional.of(next), Optional.empty());
+  }
+
+  /** This notice with a file that the system can be asked to show. */
+  public Notice showing(Optional<Path> file) {
+    return new Notice(key, arguments, lines, isTrouble, next, file);
   }
 }

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.jointwright.app.CutSheets;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.designer.print.PrintOrder;
 import org.jointwright.picture.Picture;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
@@ -47,8 +49,9 @@ public interface Outside {
    *
    * @param files the files that were written
    * @param trouble what went wrong, said in the reader's words; empty when nothing did
+   * @param canShow whether the system can be asked to show one of them
    */
-  record Written(List<Path> files, List<String> trouble) {
+  record Written(List<Path> files, List<String> trouble, boolean canShow) {
     /** Whether it was left off before anything was written. */
     public boolean isStopped() {
       return files.isEmpty() && trouble.isEmpty();
@@ -118,8 +121,40 @@ public interface Outside {
   /**
    * Writes the crew's sheets of a plan that has joints into a folder.
    *
-   * @param file the plan's file, after which they are named
+   * @param file the plan's file, after which they are named where the job has no name
    * @param goOn asked now and then; once it says no, nothing is written
    */
   Written sheets(Plan plan, Path folder, Optional<Path> file, Words words, BooleanSupplier goOn);
+
+  /**
+   * Has the system show a file in whatever program it has for such files.
+   *
+   * @return the file
+   */
+  Path show(Path file);
+
+  /**
+   * What there is to print.
+   *
+   * @param pages the pages of the crew's sheets; none where there was trouble, or it was left off
+   * @param printers the printers that the system has, the usual one first
+   * @param trouble what went wrong, said in the reader's words; empty when nothing did
+   */
+  record Printout(Optional<CutSheets.Printed> pages, List<String> printers, List<String> trouble) {
+    /** Copies the lists. */
+    public Printout {
+      printers = List.copyOf(printers);
+      trouble = List.copyOf(trouble);
+    }
+  }
+
+  /**
+   * Makes the pages of the crew's sheets of a plan that has joints, to be printed.
+   *
+   * @param goOn asked now and then; once it says no, no pages are made
+   */
+  Printout pages(Plan plan, Words words, BooleanSupplier goOn);
+
+  /** Prints; whether the printer took it. */
+  boolean print(PrintOrder order);
 }

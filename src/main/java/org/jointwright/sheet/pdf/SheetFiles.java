@@ -41,4 +41,23 @@ public final class SheetFiles {
     }
     return files;
   }
+
+  /**
+   * A PNG of each page.
+   *
+   * @param goOn asked for each page
+   * @return empty once {@code goOn} has said no
+   */
+  public static Optional<List<byte[]>> pictures(
+      List<Page> pages, int dotsPerInch, BooleanSupplier goOn) {
+    byte[] pdf = PdfSheet.bytes(pages, pages.getFirst().title(), Optional.empty());
+    List<byte[]> pictures = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      if (!goOn.getAsBoolean()) {
+        return Optional.empty();
+      }
+      pictures.add(PdfSheet.picture(pdf, i, dotsPerInch));
+    }
+    return Optional.of(pictures);
+  }
 }

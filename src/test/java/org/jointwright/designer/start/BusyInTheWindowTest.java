@@ -124,7 +124,8 @@ class BusyInTheWindowTest {
     rig.laid();
     isSlow.set(true);
     rig.nextPlace(folder);
-    rig.key(KeyCode.CONTROL, KeyCode.P).until(() -> rig.node0("busy").isVisible());
+    rig.act(() -> rig.designer().job().sheets());
+    rig.until(() -> rig.node0("busy").isVisible());
     assertThat(rig.text("busy-what")).startsWith("Writing");
     rig.clickOn("busy-button");
     stopped.await();
