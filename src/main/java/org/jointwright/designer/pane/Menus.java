@@ -1,5 +1,6 @@
 package org.jointwright.designer.pane;
 
+import java.util.List;
 import javafx.event.ActionEvent;
 import javafx.event.EventHandler;
 import javafx.scene.control.Menu;
@@ -12,11 +13,14 @@ import javafx.scene.input.KeyCombination;
 import org.jointwright.designer.facts.FactsOf;
 import org.jointwright.designer.facts.HeadFacts;
 import org.jointwright.designer.facts.Marking;
+import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.SetDown;
+import org.jointwright.designer.state.Things;
+import org.jointwright.plan.edit.Thing;
 import org.jointwright.shape.Point;
 
 /** The menus: the job, changing it, looking at it, help. */
@@ -25,6 +29,7 @@ final class Menus {
 
   private final Board board;
   private final JobWork job;
+  private List<Thing> copied = List.of();
 
   Menus(Board board, JobWork job) {
     this.board = board;
@@ -47,7 +52,8 @@ final class Menus {
             item("save", ctrl(KeyCode.S), e -> job.save()),
             item("saveAs", ctrlShift(KeyCode.S), e -> job.saveAs()),
             new SeparatorMenuItem(),
-            item("sheets", ctrl(KeyCode.P), e -> job.sheets()),
+            item("sheets", null, e -> job.sheets()),
+            item("print", ctrl(KeyCode.P), e -> job.print()),
             new SeparatorMenuItem(),
             item("close", ctrl(KeyCode.Q), e -> job.next(Notice.Next.CLOSE)));
     return menu;
@@ -74,6 +80,8 @@ final class Menus {
             item("markSide", null, e -> board.change(d -> Marking.side(d))),
             item("cutTip", null, e -> board.change(d -> Marking.tip(d, board.words()))),
             item("pour", null, e -> board.change(Marking::pour)),
+            item("copy", ctrl(KeyCode.C), e -> copied = Things.of(board.desk().picked())),
+            item("setCopyDown", ctrl(KeyCode.V), e -> board.change(d -> Whole.copied(d, still(d)))),
             item("takeOut", null, e -> board.change(d -> FactsOf.takenOut(d, board.words()))),
             withPicked);
     menu.setOnShowing(
@@ -90,6 +98,13 @@ final class Menus {
           redo.setText(named("window.bar.redo", "window.menu.redo", head.redo()));
         });
     return menu;
+  }
+
+  /** What was copied and is there still. */
+  private List<Thing> still(Desk desk) {
+    return desk.draft().isPresent()
+        ? List.of()
+        : copied.stream().filter(t -> t.isIn(desk.plan())).toList();
   }
 
   private void draw(Drawn what) {
@@ -126,15 +141,18 @@ final class Menus {
     Menu menu = new Menu(board.say("window.menu.help"));
     menu.getItems()
         .addAll(
-            item("typing", new KeyCodeCombination(KeyCode.F1), e -> tell("window.notice.typing")),
+            item(
+                "here",
+                new KeyCodeCombination(KeyCode.F1),
+                e -> board.change(d -> d.told(HelpHere.of(d, board)))),
+            item("typing", null, e -> tell("window.notice.typing")),
             item("keys", null, e -> tell("window.notice.keys")),
             item("caution", null, e -> tell("window.notice.caution")));
     return menu;
   }
 
   private void tell(String key) {
-    java.util.List<String> lines = board.say(key + ".lines").lines().toList();
-    board.change(d -> d.told(Notice.word(key, lines)));
+    board.change(d -> d.told(HelpHere.explained(key, board)));
   }
 
   private MenuItem item(

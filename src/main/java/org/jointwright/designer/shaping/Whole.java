@@ -27,6 +27,9 @@ public final class Whole {
   /** How far from what it was made of a copy stands, inches. */
   private static final double CLEAR = 24;
 
+  /** A copy is set down no more than so many of its sizes away. */
+  private static final int FARTHEST = 12;
+
   private Whole() {}
 
   /** The desk with things moved, turned or mirrored; empty where one would leave its slab. */
@@ -86,16 +89,30 @@ public final class Whole {
     }
     double right = Math.ceil(box.get().width()) + CLEAR;
     double up = Math.ceil(box.get().height()) + CLEAR;
-    for (Point by :
-        List.of(new Point(right, 0), new Point(0, up), new Point(-right, 0), new Point(0, -up))) {
-      ThingEdit.Copy edit = new ThingEdit.Copy(things, Motion.by(by));
-      List<Thing> made = edit.made(desk.plan());
-      if (isSound(desk, made, edit)) {
-        Desk copied = desk.edited(edit).picking(Things.pick(made));
-        return isOut(copied, made) ? copied.fitted() : copied;
+    for (int far = 1; far <= FARTHEST; far++) {
+      for (Point way :
+          List.of(new Point(right, 0), new Point(0, up), new Point(-right, 0), new Point(0, -up))) {
+        ThingEdit.Copy edit = new ThingEdit.Copy(things, Motion.by(way.times(far)));
+        List<Thing> made = edit.made(desk.plan());
+        if (isSound(desk, made, edit) && isApart(desk.plan(), made, edit)) {
+          Desk copied = desk.edited(edit).picking(Things.pick(made));
+          return isOut(copied, made) ? copied.fitted() : copied;
+        }
       }
     }
     return desk.told(Notice.trouble("window.notice.noRoom", List.of()));
+  }
+
+  /** Whether copies of slabs lie on none of the slabs that are there. */
+  private static boolean isApart(Plan before, List<Thing> made, Edit edit) {
+    Plan after = edit.applyTo(before);
+    return made.stream()
+        .filter(Thing.WholeSlab.class::isInstance)
+        .flatMap(t -> Things.box(after, List.of(t)).stream())
+        .allMatch(
+            b ->
+                before.slabs().stream()
+                    .noneMatch(s -> s.outline().ring().box().meets(b.grown(-1))));
   }
 
   private static boolean isOut(Desk desk, List<Thing> things) {

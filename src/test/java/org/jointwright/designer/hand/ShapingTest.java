@@ -196,7 +196,9 @@ class ShapingTest {
   void copiesStandClearAndAnOpeningsCopyStaysInTheSlab() {
     Desk copied = Whole.copied(DESK, List.of(DRIVE));
     assertThat(copied.plan().slabs()).hasSize(3);
-    assertThat(copied.plan().slabs().getLast().outline()).isEqualTo(box(264, 0, 240, 360));
+    assertThat(copied.plan().slabs().getLast().outline())
+        .as("above: to the right the walk is in the way")
+        .isEqualTo(box(0, 384, 240, 360));
     assertThat(copied.picked()).isEqualTo(new Pick.WholeSlab("drive 2"));
     Thing opening = new Thing.AnOpening("drive", 0);
     Desk two = Whole.copied(DESK, List.of(opening));

@@ -57,7 +57,7 @@ class DrawingInTheWindowTest {
       rig.type("24'6").key(KeyCode.ENTER);
       rig.type("12' right 30");
       String spoken = Rig.get(() -> rig.designer().pane().plan().getAccessibleText());
-      assertThat(spoken).contains("12' right 30").contains("turned 30° right from A–B");
+      assertThat(spoken).contains("12' right 30").contains("turned 30° right from the side before");
     }
   }
 
