@@ -10,16 +10,19 @@ import org.junit.jupiter.api.Test;
 
 /** Lines that are meant to meet in one point do, and what is listed twice cuts once. */
 class NodingTest {
-  /** Thousandths of an inch: less than a file's rounding can keep apart. */
-  private static final double HAIR = 0.004;
+  /**
+   * Off the point where two lines cross at a right angle by this a third meets each of them within
+   * a node's reach of that point, but in places that are no node's reach from each other; inches.
+   */
+  private static final double HAIR = 0.0034;
 
   @Test
   void threeLinesThroughOnePointButForAHairCutSixPanels() {
-    double[] rising = {0, 0, 240, 120};
-    double[] falling = {0, 120, 240, 0};
+    double[] rising = {60, 0, 180, 120};
+    double[] falling = {60, 120, 180, 0};
     for (double off : new double[] {HAIR, -HAIR, HAIR / 2, -HAIR / 2}) {
       double[] upright = {120 + off, 0, 120 + off, 120};
-      double[] level = {0, 60 + off / 2, 240, 60 + off / 2};
+      double[] level = {0, 60 + off, 240, 60 + off};
       for (double[] third : List.of(upright, level)) {
         assertThat(panels(rising, falling, third)).isEqualTo(6);
         assertThat(panels(third, rising, falling)).isEqualTo(6);
@@ -30,8 +33,8 @@ class NodingTest {
 
   @Test
   void fartherApartTheyCutATrianglePanel() {
-    double[] rising = {0, 0, 240, 120};
-    double[] falling = {0, 120, 240, 0};
+    double[] rising = {60, 0, 180, 120};
+    double[] falling = {60, 120, 180, 0};
     assertThat(panels(rising, falling, new double[] {120.5, 0, 120.5, 120})).isEqualTo(7);
   }
 
