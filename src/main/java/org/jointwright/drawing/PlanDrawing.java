@@ -94,7 +94,8 @@ public final class PlanDrawing {
     for (SlabLayout slab : layout.slabs()) {
       for (Joint j : slab.joints()) {
         if (j.kind() == kind && meets(j.path(), within)) {
-          double filler = Fillers.width(j, slab.slab()) * view.scale();
+          double filler =
+              kind == JointKind.ISOLATION ? Fillers.width(j, slab.slab()) * view.scale() : 0;
           List<Mark> all =
               JointMarks.joint(kind, view.on(j.path()), filler, drawn.pens(), drawn.seen());
           marks.add(group(name(slab, j), all));

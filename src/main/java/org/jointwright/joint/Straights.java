@@ -1,7 +1,11 @@
 package org.jointwright.joint;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.jointwright.plan.Joint;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
@@ -31,11 +35,23 @@ final class Straights {
   static List<Run> of(List<Joint> joints) {
     List<Run> runs = new ArrayList<>();
     joints.forEach(j -> pieces(j.path()).forEach(p -> runs.add(new Run(p, List.of(j)))));
-    boolean more = true;
-    while (more) {
-      more = joinOne(runs);
+    Ends ends = new Ends();
+    for (int i = 0; i < runs.size(); i++) {
+      ends.put(i, runs.get(i).path());
     }
-    return runs;
+    Set<Integer> gone = new HashSet<>();
+    for (int i = 0; i < runs.size(); i++) {
+      if (!gone.contains(i)) {
+        OptionalInt grown = OptionalInt.of(i);
+        while (grown.isPresent()) {
+          grown = joinOne(grown.getAsInt(), runs, ends, gone);
+        }
+      }
+    }
+    return IntStream.range(0, runs.size())
+        .filter(i -> !gone.contains(i))
+        .mapToObj(runs::get)
+        .toList();
   }
 
   /** A path whole where it is straight or one arc, told by chords or not; else edge by edge. */
@@ -54,18 +70,22 @@ final class Straights {
     return all ? List.of(Path.of(arc)) : path.edges().stream().map(Path::of).toList();
   }
 
-  private static boolean joinOne(List<Run> runs) {
-    for (int i = 0; i < runs.size(); i++) {
-      for (int k = i + 1; k < runs.size(); k++) {
-        Run joined = joined(runs.get(i), runs.get(k));
-        if (joined.joints().size() > runs.get(i).joints().size()) {
-          runs.set(i, joined);
-          runs.remove(k);
-          return true;
-        }
+  /** Joins line {@code i} with the first that goes on from it; the number of what comes of it. */
+  private static OptionalInt joinOne(int i, List<Run> runs, Ends ends, Set<Integer> gone) {
+    for (int k : ends.near(runs.get(i).path())) {
+      int first = Math.min(i, k);
+      int second = Math.max(i, k);
+      Run joined = first == second ? runs.get(i) : joined(runs.get(first), runs.get(second));
+      if (joined.joints().size() > runs.get(first).joints().size()) {
+        ends.remove(first, runs.get(first).path());
+        ends.remove(second, runs.get(second).path());
+        ends.put(first, joined.path());
+        runs.set(first, joined);
+        gone.add(second);
+        return OptionalInt.of(first);
       }
     }
-    return false;
+    return OptionalInt.empty();
   }
 
   /** Both in one line, or only the first where they are none. */

@@ -24,10 +24,15 @@ import org.jointwright.shape.Ring;
  * large plan it takes far longer to work out than there is between two pictures.
  */
 public final class Known {
+  /** A slab of fewer panels than this finds room for all that is written on it, if beside it. */
+  private static final int MANY = 300;
+
   private final Desk desk;
   private final Layout layout;
-  private final Lettering lettering;
+  private final Layout lines;
+  private final List<Corners.Corner> corners;
   private final Numbering numbering;
+  private final Map<String, Double> panels;
   private final Map<String, List<Room>> rooms;
   private final List<List<Ring>> broken;
 
@@ -46,8 +51,10 @@ public final class Known {
   private Known(Desk desk) {
     this.desk = desk;
     layout = Shown.of(desk);
-    lettering = Lettering.of(layout.plan());
+    corners = Corners.of(layout, Lettering.of(layout.plan()));
     numbering = Numbering.of(layout.plan());
+    lines = Lines.of(layout, numbering);
+    panels = layout.slabs().stream().collect(Collectors.toMap(s -> s.slab().id(), Known::panelOf));
     rooms = layout.slabs().stream().collect(Collectors.toMap(s -> s.slab().id(), Known::roomsOf));
     broken = brokenOn(desk);
   }
@@ -75,6 +82,20 @@ public final class Known {
             .map(Panel::region)
             .map(Room::of)
             .toList();
+  }
+
+  /** The middle one of the narrow sides of its panels, where it has many. */
+  private static double panelOf(SlabLayout s) {
+    if (s.panels().size() < MANY) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double[] sides =
+        s.panels().stream()
+            .map(p -> p.ring().box())
+            .mapToDouble(b -> Math.min(b.width(), b.height()))
+            .sorted()
+            .toArray();
+    return sides[sides.length / 2];
   }
 
   private static List<List<Ring>> brokenOn(Desk desk) {
@@ -107,9 +128,19 @@ public final class Known {
     return layout;
   }
 
-  /** The letters of its corners. */
-  Lettering lettering() {
-    return lettering;
+  /** The same, its joints as few lines as they can be painted with. */
+  Layout lines() {
+    return lines;
+  }
+
+  /** Its corners and their letters. */
+  List<Corners.Corner> corners() {
+    return corners;
+  }
+
+  /** How wide the panels of a slab are mostly, inches; without end where they are few. */
+  double panel(String slab) {
+    return panels.getOrDefault(slab, Double.POSITIVE_INFINITY);
   }
 
   /** The numbers of its joints. */

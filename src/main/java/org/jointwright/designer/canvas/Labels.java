@@ -20,8 +20,6 @@ import org.jointwright.joint.Numbering;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.KeepClear;
-import org.jointwright.plan.LetteredCorner;
-import org.jointwright.plan.Lettering;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
@@ -38,6 +36,9 @@ final class Labels {
   private static final double NAME = 15;
   private static final double QUIET = 13;
   private static final double SMALL_OPENING = 64;
+
+  /** Panels that are mostly smaller than this leave no room for numbers; pixels. */
+  private static final double CROWDED = 18;
 
   /** What a handle of something picked takes, its line with it; pixels. */
   private static final double HANDLE = 14;
@@ -108,17 +109,20 @@ final class Labels {
   }
 
   private void letters() {
-    for (LetteredCorner corner : known.lettering().corners()) {
+    for (Corners.Corner corner : known.corners()) {
       Point at = view.on(corner.at());
-      if (!paper.grown(2 * LETTER).holds(at)) {
+      boolean isLost = corner.opening().filter(o -> isCrowded(o.slab())).isPresent();
+      if (isLost || !paper.grown(2 * LETTER).holds(at)) {
         continue;
       }
-      Point out = outwards(corner);
+      Point out = view.heading(isInSmallOpening(corner) ? corner.out().times(-1) : corner.out());
       double half = Typeface.of(Weight.BOLD).width(corner.letter(), LETTER) / 2;
       List<Box> wanted = new ArrayList<>();
-      for (double turn : new double[] {0, 0.5, -0.5, 1, -1, 1.6, -1.6, Math.PI}) {
-        Point p = at.plus(out.turned(turn).times(17));
-        wanted.add(around(p, 2 * half + 3, 14));
+      for (double off : new double[] {17, 28, 40}) {
+        for (double turn : new double[] {0, 0.5, -0.5, 1, -1, 1.6, -1.6, Math.PI}) {
+          Point p = at.plus(out.turned(turn).times(off));
+          wanted.add(around(p, 2 * half + 3, 14));
+        }
       }
       Box box = places.takeFirst(wanted).orElse(wanted.getFirst());
       Point base = new Point(box.centre().x(), box.centre().y() + LETTER * Typeface.CAPITAL / 2);
@@ -127,58 +131,21 @@ final class Labels {
     }
   }
 
-  /** Away from the concrete: against the middle of the edges that meet at the corner. */
-  private Point outwards(LetteredCorner corner) {
-    Point sum = new Point(0, 0);
-    for (SlabLayout s : layout.slabs()) {
-      List<Ring> rings = new ArrayList<>(List.of(s.slab().outline().ring()));
-      s.slab().openings().forEach(o -> rings.add(o.outline().ring()));
-      for (Ring ring : rings) {
-        for (Edge e : ring.edges()) {
-          if (e.start().distance(corner.at()) < Lettering.SAME_PLACE) {
-            sum = sum.minus(e.direction(0));
-          } else if (e.end().distance(corner.at()) < Lettering.SAME_PLACE) {
-            sum = sum.plus(e.direction(1));
-          }
-        }
-      }
-    }
-    if (sum.norm() < 0.05) {
-      // No turn to point away from: square to the line that runs through.
-      return view.heading(smooth(corner)).unit();
-    }
-    Point way = view.heading(sum).unit();
-    boolean isInwards = isConcrete(corner.at().plus(sum.unit().times(2)));
-    return isInwards != isInSmallOpening(corner) ? way.times(-1) : way;
-  }
-
-  private Point smooth(LetteredCorner corner) {
-    return layout.slabs().stream()
-        .flatMap(s -> s.slab().outline().ring().edges().stream())
-        .filter(e -> e.start().distance(corner.at()) < Lettering.SAME_PLACE)
-        .map(e -> e.direction(0).left().times(-1))
-        .findFirst()
-        .orElse(new Point(-0.7, -0.7));
-  }
-
   /** An opening too small on the paper for the letters of its corners has them outside. */
-  private boolean isInSmallOpening(LetteredCorner corner) {
-    return layout.slabs().stream()
-        .flatMap(s -> s.slab().openings().stream())
-        .map(o -> o.outline().ring())
-        .filter(r -> r.distance(corner.at()) < Lettering.SAME_PLACE)
-        .map(view::boxOf)
-        .anyMatch(b -> Math.min(b.width(), b.height()) < SMALL_OPENING);
-  }
-
-  private boolean isConcrete(Point p) {
-    return layout.slabs().stream().anyMatch(s -> s.slab().region().contains(p));
+  private boolean isInSmallOpening(Corners.Corner corner) {
+    return corner
+        .opening()
+        .map(Corners.InSlab::box)
+        .filter(b -> Math.min(b.width(), b.height()) * view.scale() < SMALL_OPENING)
+        .isPresent();
   }
 
   private void numbers() {
     Box seen = view.back(paper);
     for (Numbering.Item item : known.numbering().items()) {
-      if (isPicked(item) || item.path().edges().stream().noneMatch(e -> e.box().meets(seen))) {
+      if (isPicked(item)
+          || isCrowded(item.slab())
+          || item.path().edges().stream().noneMatch(e -> e.box().meets(seen))) {
         continue;
       }
       Optional<Path> path =
@@ -187,6 +154,11 @@ final class Labels {
               .or(() -> item.joints().stream().findFirst().map(Joint::path));
       path.ifPresent(p -> number(item, inSight(view.on(p))));
     }
+  }
+
+  /** Where panels are smaller than numbers these would hide what they name. */
+  private boolean isCrowded(String slab) {
+    return known.panel(slab) * view.scale() < CROWDED;
   }
 
   /** As much of a straight line as is on the paper, so that its number is in sight too. */

@@ -1,5 +1,7 @@
 package org.jointwright.designer.pane;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javafx.animation.AnimationTimer;
@@ -58,7 +60,8 @@ public final class PlanPane extends Region {
     clip.heightProperty().bind(heightProperty());
     setClip(clip);
     focusVisibleProperty().addListener((o, was, is) -> isStale = true);
-    board.watchAll(d -> changed());
+    board.watchAll(d -> isStale = true);
+    board.watch(d -> setAccessibleText(PlanSpoken.of(d, board)));
     pulse =
         new AnimationTimer() {
           @Override
@@ -84,11 +87,6 @@ public final class PlanPane extends Region {
   /** The point of the plan at a place on the paper. */
   Point onPlan(double x, double y) {
     return board.desk().viewport().toPlan(new Point(x, y));
-  }
-
-  private void changed() {
-    isStale = true;
-    setAccessibleText(PlanSpoken.of(board.desk(), board));
   }
 
   @Override
@@ -132,13 +130,22 @@ public final class PlanPane extends Region {
       writing = Optional.of(now);
       painted = Optional.of(desk);
     }
-    Painter above = brush.painter(live);
-    above.wipe();
-    above.paint(LiveMarks.of(desk, board.words(), board.vocabulary()));
-    writing.ifPresent(w -> above.paint(w.panelNames(desk)));
+    paintAbove(desk);
+  }
+
+  private void paintAbove(Desk desk) {
+    List<Mark> marks = new ArrayList<>(LiveMarks.of(desk, board.words(), board.vocabulary()));
+    writing.ifPresent(w -> marks.addAll(w.panelNames(desk)));
     if (isFocusVisible()) {
       Ring ring = Rings.box(5, 5, getWidth() - 10, getHeight() - 10);
-      above.paint(Mark.Line.of(new Path(ring.edges()), 2, Role.SELECTED));
+      marks.add(Mark.Line.of(new Path(ring.edges()), 2, Role.SELECTED));
+    }
+    // A canvas takes its time with each picture even where nothing is on it.
+    live.setVisible(!marks.isEmpty());
+    if (live.isVisible()) {
+      Painter above = brush.painter(live);
+      above.wipe();
+      above.paint(marks);
     }
   }
 

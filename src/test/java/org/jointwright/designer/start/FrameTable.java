@@ -3,6 +3,7 @@ package org.jointwright.designer.start;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.lang.management.OperatingSystemMXBean;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -45,6 +46,7 @@ final class FrameTable {
   private static final int[] SIZES = {100, 1_000, 10_000};
   private static final int WARM = 240;
   private static final int FRAMES = 240;
+  private static final OperatingSystemMXBean MACHINE = ManagementFactory.getOperatingSystemMXBean();
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
   /** What there is for a picture where a screen shows sixty in a second, milliseconds. */
@@ -58,7 +60,11 @@ final class FrameTable {
       alone (the slowest way there is), as fast as it goes. Each picture is painted after the plan was pushed or zoomed, all of it, from the
       plan up to the pixels. Milliseconds of processor time of the two threads that make it, one after the other, though they work side by
       side; so what else the machine did counts little. A screen that shows sixty pictures in a second leaves %.1f. p95 is what 95 of 100
-      stay under. “Pieces” has each joint parted at every crossing, the most lines a plan of so many panels can have.
+      stay under. “Pieces” has each joint parted at every crossing, the most lines a plan of so many panels can have. Where panels are
+      smaller than the numbers of the joints no numbers are written.
+
+      Machine: %d processors (%s), %s, JDK %s; its load was %.1f when this began and %.1f when it ended (over one for each processor, other
+      programs took the time).
 
       """;
 
@@ -80,6 +86,7 @@ final class FrameTable {
     begun.join();
     try (PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8)) {
       List<Row> rows = new ArrayList<>();
+      double load = MACHINE.getSystemLoadAverage();
       int[] sizes =
           args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
       for (int panels : sizes) {
@@ -88,7 +95,7 @@ final class FrameTable {
         rows.addAll(measured(panels + " panels in pieces", inPieces(laid), out));
       }
       if (args.length == 0) {
-        Files.writeString(PAGE, page(rows));
+        Files.writeString(PAGE, page(rows, load));
         out.println(PAGE);
       }
     } finally {
@@ -264,8 +271,19 @@ final class FrameTable {
         r.p95() <= THERE_IS ? "yes" : "**no**");
   }
 
-  private static String page(List<Row> rows) {
-    StringBuilder page = new StringBuilder(String.format(Locale.ROOT, HEAD, THERE_IS));
+  private static String page(List<Row> rows, double load) {
+    StringBuilder page =
+        new StringBuilder(
+            String.format(
+                Locale.ROOT,
+                HEAD,
+                THERE_IS,
+                MACHINE.getAvailableProcessors(),
+                MACHINE.getArch(),
+                MACHINE.getName(),
+                Runtime.version().feature(),
+                load,
+                MACHINE.getSystemLoadAverage()));
     page.append("| plan | looked at | median | p95 | most | in time at p95 |\n");
     page.append("|---|---|---:|---:|---:|---|\n");
     rows.forEach(r -> page.append(line(r)));
