@@ -30,7 +30,8 @@ final class Foot {
     String count = facts.say("foot.page", String.valueOf(page), String.valueOf(pages));
     marks.add(Type.TITLE.at(right, top + 8.9, count, Anchor.END));
     Job job = facts.plan().job();
-    field(marks, facts.say("foot.job"), job.name(), 62, 74, top);
+    double from = Math.max(62, left + Type.TITLE.width(facts.say("cut.title")) + 6);
+    field(marks, facts.say("foot.job"), job.name(), from, 136 - from, top);
     field(marks, facts.say("foot.scale"), scale, 141, 30, top);
     field(marks, facts.say("foot.date"), date(facts, options), 174, 33, top);
     field(marks, facts.say("foot.revision"), job.revision(), 210, 24, top);

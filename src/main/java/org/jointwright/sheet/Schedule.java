@@ -176,12 +176,15 @@ final class Schedule {
     double words = number + 1.8;
     if (two) {
       double length = widest(rows, 1);
-      double room = width - words - length - last - 2 * COLUMN_GAP;
+      double all = width - words - length - 2 * COLUMN_GAP;
+      // What the strip is like goes on in a second line before a place must be broken in a word.
+      double strip = Math.clamp(all - longestWord(rows, 0), longestWord(rows, 2), last);
+      double room = all - strip;
       return List.of(
           new Table.Column(number, Anchor.END, number),
           new Table.Column(words, Anchor.START, room),
-          new Table.Column(width - last - COLUMN_GAP, Anchor.END, length),
-          new Table.Column(width, Anchor.END, last));
+          new Table.Column(width - strip - COLUMN_GAP, Anchor.END, length),
+          new Table.Column(width, Anchor.END, strip));
     }
     double room = (width - words - last - 2 * COLUMN_GAP) / 2;
     return List.of(
@@ -189,6 +192,14 @@ final class Schedule {
         new Table.Column(words, Anchor.START, room),
         new Table.Column(words + room + COLUMN_GAP, Anchor.START, room),
         new Table.Column(width, Anchor.END, last));
+  }
+
+  private static double longestWord(List<Table.Row> rows, int cell) {
+    return rows.stream()
+        .flatMap(r -> Lines.wrap(r.cells().get(cell), Type.TABLE, 0).stream())
+        .mapToDouble(Type.TABLE::width)
+        .max()
+        .orElse(0);
   }
 
   private static double widest(List<Table.Row> rows, int cell) {

@@ -34,6 +34,11 @@ public final class LaidPlans {
     return Stream.concat(names(FOLDER), names(SAMPLES)).toList();
   }
 
+  /** The names of the samples. */
+  static List<String> samples() {
+    return names(SAMPLES).toList();
+  }
+
   private static Stream<String> names(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
       return files

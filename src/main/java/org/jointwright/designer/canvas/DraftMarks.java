@@ -15,10 +15,12 @@ import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
+import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Vertex;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -115,9 +117,13 @@ final class DraftMarks {
     Point middle = view.on(e.at(0.5));
     Point left = view.heading(e.direction(0.5).left());
     Point out = draft.isClockwise(e.end()) ? left : left.times(-1);
-    double half = org.jointwright.drawing.Typeface.of(weight).width(text, FIGURE) / 2;
+    double half = Typeface.of(weight).width(text, FIGURE) / 2;
     double clear = 14 + draft.wide() / 2 * desk.viewport().scale();
-    Point at = middle.plus(out.times(clear + Math.abs(out.x()) * half + Math.abs(out.y()) * 9));
+    Point by = out.times(clear + Math.abs(out.x()) * half + Math.abs(out.y()) * 9);
+    Box room = desk.viewport().written();
+    boolean isOutside = InSight.isWhole(middle.plus(by), half, FIGURE / 2, room);
+    Point at =
+        InSight.pushed(isOutside ? middle.plus(by) : middle.minus(by), half, FIGURE / 2, room);
     Point base = at.plus(new Point(0, FIGURE * 0.36));
     marks.add(Mark.Words.level(base, text, FIGURE, weight, Anchor.MIDDLE, role));
   }
@@ -137,7 +143,8 @@ final class DraftMarks {
     }
     draft
         .pencil()
-        .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, view, words))));
+        .ifPresent(
+            p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, desk.viewport(), words))));
   }
 
   private void pencil() {

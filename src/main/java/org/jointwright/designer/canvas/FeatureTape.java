@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.TapeMarks;
@@ -26,7 +27,8 @@ final class FeatureTape {
 
   private FeatureTape() {}
 
-  static List<Mark> of(Plan plan, Pick.AtFeature pick, View view, Words words) {
+  static List<Mark> of(Plan plan, Pick.AtFeature pick, Viewport viewport, Words words) {
+    View view = viewport.view();
     Optional<Edge> edge = Picks.edge(plan, pick.edge());
     Optional<Feature> feature = Picks.feature(plan, pick);
     List<Mark> marks = new ArrayList<>();
@@ -50,7 +52,8 @@ final class FeatureTape {
       }
       Point out = view.heading(side.direction(share).left()).times(-1);
       String figure = words.print(Length.inches(at));
-      marks.addAll(SideTape.figure(mark, out, figure, SIZE, Weight.BOLD, Role.STRING));
+      marks.addAll(
+          SideTape.figure(mark, out, figure, SIZE, Weight.BOLD, Role.STRING, viewport.written()));
     }
     return marks;
   }

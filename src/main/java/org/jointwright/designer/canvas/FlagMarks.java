@@ -2,6 +2,7 @@ package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
@@ -17,6 +18,15 @@ final class FlagMarks {
   /** Half of what a stake takes in width; pixels. */
   private static final double STAKE = 1.5;
 
+  /** A finding this near to a stake has its flag on that stake; pixels. */
+  private static final double NEAR = 24;
+
+  /** How much higher than the one below it a flag flies on the same stake. */
+  private static final double HIGHER = FLAG * 1.15;
+
+  /** More flags than this on one stake would reach over what stands behind. */
+  private static final int MOST = 5;
+
   private static final List<Point> ASIDE =
       List.of(new Point(0, 0), new Point(10, 6), new Point(-12, 8), new Point(6, -14));
 
@@ -27,9 +37,22 @@ final class FlagMarks {
    *
    * @param index of its finding, from 0
    * @param foot where its stake stands
+   * @param level how many flags fly below it on the same stake
    * @param cloth the room of its cloth
    */
-  private record Planted(int index, Point foot, Box cloth) {
+  private record Planted(int index, Point foot, int level, Box cloth) {
+    static Planted of(int index, Point foot, int level) {
+      double wide = FLAG * (1.7 + 0.5 * (Integer.toString(index + 1).length() - 1));
+      double top = foot.y() - 2 * FLAG - level * HIGHER;
+      return new Planted(
+          index, foot, level, new Box(foot.x(), top, foot.x() + wide, top + 1.1 * FLAG));
+    }
+
+    /** Where a stake of its own would stand. */
+    Point hoisted() {
+      return foot.minus(new Point(0, level * HIGHER));
+    }
+
     Box stake() {
       return new Box(foot.x() - STAKE, cloth.minY(), foot.x() + STAKE, foot.y());
     }
@@ -42,7 +65,7 @@ final class FlagMarks {
     for (Planted p : planted(desk, places)) {
       places.stake(p.stake());
       String number = Integer.toString(p.index() + 1);
-      marks.add(Flags.flag(p.foot(), number, PlanMarks.shape(findings.get(p.index())), FLAG));
+      marks.add(Flags.flag(p.hoisted(), number, PlanMarks.shape(findings.get(p.index())), FLAG));
     }
     return marks;
   }
@@ -61,18 +84,27 @@ final class FlagMarks {
       if (!paper.holds(at)) {
         continue;
       }
-      double wide = FLAG * (1.7 + 0.5 * (Integer.toString(i + 1).length() - 1));
-      for (Point by : ASIDE) {
-        Point foot = at.plus(by);
-        Box box = new Box(foot.x(), foot.y() - 2 * FLAG, foot.x() + wide, foot.y() - FLAG * 0.9);
-        if (places.isFree(box)) {
-          places.take(box);
-          planted.add(new Planted(i, foot, box));
-          break;
-        }
-      }
+      Optional<Planted> found =
+          wanted(i, at, planted).stream().filter(p -> places.isFree(p.cloth())).findFirst();
+      found.ifPresent(
+          p -> {
+            places.take(p.cloth());
+            planted.add(p);
+          });
     }
     return planted;
+  }
+
+  /** Where a flag may fly: on top of those of a stake beside it, or on a stake of its own. */
+  private static List<Planted> wanted(int index, Point at, List<Planted> planted) {
+    List<Planted> wanted = new ArrayList<>();
+    for (Planted p : planted) {
+      if (p.foot().distance(at) <= NEAR && p.level() + 1 < MOST) {
+        wanted.add(Planted.of(index, p.foot(), p.level() + 1));
+      }
+    }
+    ASIDE.forEach(by -> wanted.add(Planted.of(index, at.plus(by), 0)));
+    return wanted;
   }
 
   private static List<Finding> findings(Desk desk) {

@@ -3,10 +3,11 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.designer.sketch.Guide;
-import org.jointwright.drawing.Anchor;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.TapeMarks;
+import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
 import org.jointwright.measure.Length;
@@ -21,7 +22,8 @@ final class GuideMarks {
 
   private GuideMarks() {}
 
-  static List<Mark> of(Guide guide, View view, Words words) {
+  static List<Mark> of(Guide guide, Viewport viewport, Words words) {
+    View view = viewport.view();
     List<Mark> marks = new ArrayList<>();
     Point from = view.on(guide.from());
     Point to = view.on(guide.to());
@@ -52,7 +54,10 @@ final class GuideMarks {
           case SQUARE, PARALLEL, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT ->
               to.plus(new Point(16, -14));
         };
-    marks.add(Mark.Words.level(at, text, LABEL, Weight.MEDIUM, Anchor.START, Role.STRING));
+    double half = Typeface.of(Weight.MEDIUM).width(text, LABEL) / 2;
+    Point middle = at.plus(new Point(half, LABEL * Typeface.CAPITAL / -2));
+    Point seen = InSight.pushed(middle, half + 4, LABEL, viewport.written());
+    marks.addAll(SideTape.strip(seen, text, LABEL, Weight.MEDIUM, Role.STRING));
     return marks;
   }
 

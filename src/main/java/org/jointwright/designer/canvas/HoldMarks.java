@@ -10,6 +10,7 @@ import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Step;
 import org.jointwright.designer.state.Things;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
@@ -35,13 +36,15 @@ final class HoldMarks {
 
   private final Desk desk;
   private final Words words;
+  private final Viewport viewport;
   private final View view;
   private final List<Mark> marks = new ArrayList<>();
 
   private HoldMarks(Desk desk, Words words) {
     this.desk = desk;
     this.words = words;
-    view = desk.viewport().view();
+    viewport = desk.viewport();
+    view = viewport.view();
   }
 
   static List<Mark> of(Desk desk, Words words) {
@@ -61,7 +64,8 @@ final class HoldMarks {
                 case Hold.HeldSide side -> h.side(side.edge());
                 case Hold.HeldBow bow -> h.picked();
                 case Hold.HeldArea area -> h.area(area);
-                case Hold.HeldShape shape -> h.marks.addAll(ReadyMarks.of(shape, h.view, words));
+                case Hold.HeldShape shape ->
+                    h.marks.addAll(ReadyMarks.of(shape, h.viewport, words));
               }
             },
             h::picked);
@@ -101,7 +105,7 @@ final class HoldMarks {
                   });
       case Pick.AtEdge pick -> Picks.edge(desk.plan(), pick.edge()).ifPresent(this::picked);
       case Pick.AtCorner pick -> sides(pick.corner(), 22);
-      case Pick.AtFeature pick -> marks.addAll(FeatureTape.of(desk.plan(), pick, view, words));
+      case Pick.AtFeature pick -> marks.addAll(FeatureTape.of(desk.plan(), pick, viewport, words));
       default -> {}
     }
   }
@@ -110,7 +114,7 @@ final class HoldMarks {
   private void things(Hold.HeldThings held) {
     marks.addAll(PickMarks.picked(desk.plan(), desk.picked(), view));
     held.pencil()
-        .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, view, words))));
+        .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words))));
     Things.box(desk.plan(), held.things())
         .ifPresent(
             b -> {
@@ -126,7 +130,14 @@ final class HoldMarks {
                       words.print(Length.inches(Math.abs(held.moved().y()))),
                       words.say(held.moved().y() < 0 ? "window.tape.down" : "window.tape.up"));
               marks.addAll(
-                  SideTape.figure(top, new Point(0, -1), come, 18, Weight.BOLD, Role.STRING));
+                  SideTape.figure(
+                      top,
+                      new Point(0, -1),
+                      come,
+                      18,
+                      Weight.BOLD,
+                      Role.STRING,
+                      viewport.written()));
             });
   }
 
@@ -137,7 +148,7 @@ final class HoldMarks {
     if (n > 0) {
       for (int i : new int[] {(edge.index() + n - 1) % n, (edge.index() + 1) % n}) {
         Picks.edge(desk.plan(), new Ref(edge.slab(), edge.ring(), i))
-            .ifPresent(e -> marks.addAll(SideTape.beside(e, view, words, 22)));
+            .ifPresent(e -> marks.addAll(SideTape.beside(e, viewport, words, 22)));
       }
     }
   }
@@ -154,7 +165,7 @@ final class HoldMarks {
   }
 
   private void picked(Edge side) {
-    marks.addAll(SideTape.beside(side, view, words, 22));
+    marks.addAll(SideTape.beside(side, viewport, words, 22));
     if (desk.sight().step() != Step.OUTLINE) {
       return;
     }
@@ -170,14 +181,15 @@ final class HoldMarks {
               words.print(Length.inches(arc.radius())));
       Point in = view.heading(SideShape.out(side)).times(-1);
       Point at = view.on(side.at(0.5)).plus(in.times(2 * HANDLE));
-      marks.addAll(SideTape.figure(at, in, bow, 15, Weight.REGULAR, Role.STRING));
+      marks.addAll(
+          SideTape.figure(at, in, bow, 15, Weight.REGULAR, Role.STRING, viewport.written()));
     }
   }
 
   private void corner(Hold.HeldCorner held) {
     marks.addAll(PickMarks.picked(desk.plan(), new Pick.AtCorner(held.corner()), view));
     sides(held.corner(), 22);
-    held.pencil().guides().forEach(g -> marks.addAll(GuideMarks.of(g, view, words)));
+    held.pencil().guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
   }
 
   private void sides(Ref corner, double size) {
@@ -185,8 +197,8 @@ final class HoldMarks {
     if (outline.isPresent() && corner.index() < outline.get().vertices().size()) {
       List<Edge> edges = outline.get().ring().edges();
       int n = edges.size();
-      marks.addAll(SideTape.beside(edges.get((corner.index() + n - 1) % n), view, words, size));
-      marks.addAll(SideTape.beside(edges.get(corner.index()), view, words, size));
+      marks.addAll(SideTape.beside(edges.get((corner.index() + n - 1) % n), viewport, words, size));
+      marks.addAll(SideTape.beside(edges.get(corner.index()), viewport, words, size));
     }
   }
 
@@ -195,6 +207,6 @@ final class HoldMarks {
     marks.add(new Mark.Line(view.on(held.was()), 1.4, List.of(4.0, 4.0), Role.QUIET_TEXT));
     marks.addAll(PickMarks.line(now.path(), view, true, true));
     marks.addAll(JointTape.held(desk, held, words));
-    held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, view, words)));
+    held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
   }
 }

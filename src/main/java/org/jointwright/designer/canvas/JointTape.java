@@ -40,6 +40,12 @@ final class JointTape {
   private static final double TAPE = 22;
   private static final double ONWARD = 15;
   private static final double HELD = 38;
+  private static final double WAS = 15;
+
+  /** How far a figure is moved on at a time, pixels, and how often. */
+  private static final double STEP = 6;
+
+  private static final int MOST_STEPS = 40;
   private static final double HELD_ONWARD = 28;
 
   private final View view;
@@ -47,12 +53,20 @@ final class JointTape {
   private final Plan plan;
   private final List<Box> flags;
   private final Box paper;
+  private final Box room;
   private final List<Mark> marks = new ArrayList<>();
+
+  /** The way that the tape runs. */
+  private Point way = new Point(1, 0);
+
+  /** Where figures stand. */
+  private final List<Box> figured = new ArrayList<>();
 
   private JointTape(Desk desk, Words words) {
     view = desk.viewport().view();
     flags = FlagMarks.cloths(desk);
-    paper = new Box(0, 0, desk.viewport().width(), desk.viewport().height());
+    paper = desk.viewport().paper();
+    room = desk.viewport().written();
     this.words = words;
     plan = desk.plan();
   }
@@ -71,15 +85,16 @@ final class JointTape {
   static List<Mark> held(Desk desk, Hold.HeldJoint held, Words words) {
     JointTape t = new JointTape(desk, words);
     boolean isBroken = isBroken(desk, held.slab());
+    t.number(held.number(), held.now());
     t.tape(held.now(), HELD, HELD_ONWARD, isBroken ? Role.MUST : Role.TEXT);
     t.was(held);
-    t.number(held.number(), held.now());
     return t.marks;
   }
 
   private void number(String number, Joint joint) {
     Point at = view.on(joint.path().edges().getFirst().at(0.42));
     double half = Math.max(9.5, Typeface.of(Weight.BOLD).width(number, 12) / 2 + 5);
+    figured.add(around(at, half, 9.5));
     marks.add(
         Mark.Area.of(Rings.rounded(at.x() - half, at.y() - 9.5, 2 * half, 19, 4), Role.SELECTED));
     Point base = at.plus(new Point(0, 4.3));
@@ -100,15 +115,10 @@ final class JointTape {
               Point a = view.on(held.was().start());
               Point b = view.on(held.was().end());
               boolean isLevel = Math.abs(b.x() - a.x()) > Math.abs(b.y() - a.y());
-              Point by = isLevel ? new Point(0, -6) : new Point(8, 5);
-              marks.add(
-                  Mark.Words.level(
-                      a.towards(b, 0.78).plus(by),
-                      text,
-                      15,
-                      Weight.REGULAR,
-                      isLevel ? Anchor.MIDDLE : Anchor.START,
-                      Role.QUIET_TEXT));
+              double half = Typeface.of(Weight.REGULAR).width(text, WAS) / 2;
+              Point by = isLevel ? new Point(0, -WAS) : new Point(half + 10, 0);
+              Point at = InSight.pushed(a.towards(b, 0.78).plus(by), half + 4, WAS / 2, room);
+              marks.addAll(SideTape.strip(at, text, WAS, Weight.REGULAR, Role.QUIET_TEXT));
             });
   }
 
@@ -127,6 +137,7 @@ final class JointTape {
     Point hook = from.plus(by);
     Point at = view.on(mark.place()).plus(by);
     Point next = to.plus(by);
+    way = next.equals(hook) ? out.left() : next.minus(hook).unit();
     stretch(hook, at, true);
     stretch(at, next, false);
     for (Point p : List.of(hook, at, next)) {
@@ -190,28 +201,46 @@ final class JointTape {
     if (from.distance(to) < 2) {
       return;
     }
-    Point way = to.minus(from).unit();
+    Point heading = to.minus(from).unit();
     marks.add(Mark.Line.of(from, to, 2, Role.STRING));
     if (first) {
-      marks.add(TapeMarks.hook(from, way, 16, 4, Role.STRING));
+      marks.add(TapeMarks.hook(from, heading, 16, 4, Role.STRING));
     }
     if (from.distance(to) > 2 * ARROW) {
-      marks.add(TapeMarks.arrow(to, way, ARROW, Role.STRING));
+      marks.add(TapeMarks.arrow(to, heading, ARROW, Role.STRING));
     }
   }
 
-  /** A place for a figure pushed in far enough that none of it is cut off at the paper's edge. */
-  private Point onPaper(Point by, Point out, String text, double size) {
-    double half = Typeface.of(Weight.BOLD).width(text, size) / 2 + 6;
-    double x = by.x() + out.x() * half;
-    double seen = Math.clamp(x, paper.minX() + half, Math.max(half, paper.maxX() - half));
-    return by.plus(new Point(seen - x, 0));
+  /**
+   * The middle of a figure: on the paper, and moved on along the tape where it would stand on the
+   * figure before it.
+   *
+   * @param wide half its width
+   * @param high half its height
+   */
+  private Point placed(Point wanted, double wide, double high) {
+    Point at = InSight.pushed(wanted, wide, high, room);
+    for (int i = 1; i <= MOST_STEPS && isOnFigure(at, wide, high); i++) {
+      at = InSight.pushed(wanted.plus(way.times(i * STEP)), wide, high, room);
+    }
+    figured.add(around(at, wide, high));
+    return at;
+  }
+
+  private boolean isOnFigure(Point at, double wide, double high) {
+    return figured.stream().anyMatch(b -> b.meets(around(at, wide, high)));
+  }
+
+  private static Box around(Point at, double wide, double high) {
+    return new Box(at.x() - wide, at.y() - high, at.x() + wide, at.y() + high);
   }
 
   private void figure(Point by, Point out, String text, double size, Role role, String below) {
     Weight weight = size >= TAPE ? Weight.BOLD : Weight.REGULAR;
     if (size <= TAPE) {
-      marks.addAll(SideTape.figure(onPaper(by, out, text, size), out, text, size, weight, role));
+      double half = Typeface.of(weight).width(text, size) / 2;
+      Point at = placed(SideTape.clear(by, out, half, size), half + 4, size * 0.55);
+      marks.addAll(SideTape.strip(at, text, size, weight, role));
       return;
     }
     // Figure and caption stand as one block clear of the tape.
@@ -222,10 +251,7 @@ final class JointTape {
             / 2;
     double high = (size + caption) / 2;
     Point clear = by.plus(out.times(10 + Math.abs(out.x()) * half + Math.abs(out.y()) * high));
-    // Pushed in where it would be cut off at the paper's edge, as the smaller figures are.
-    double rim = half + 8;
-    double x = Math.clamp(clear.x(), paper.minX() + rim, Math.max(rim, paper.maxX() - rim));
-    Point c = new Point(x, clear.y());
+    Point c = placed(clear, half + 8, high + 4);
     marks.add(
         Mark.Area.of(
             Rings.rounded(c.x() - half - 6, c.y() - high - 2, 2 * half + 12, 2 * high + 6, 4),

@@ -36,7 +36,7 @@ public final class LiveMarks {
       return marks;
     }
     if (desk.hand().shape().isPresent()) {
-      return ReadyMarks.of(desk.hand().shape().get(), view, words);
+      return ReadyMarks.of(desk.hand().shape().get(), desk.viewport(), words);
     }
     if (isBlank(desk) && desk.sight().step() == Step.OUTLINE && !isAtPhoto(desk)) {
       return SentenceMarks.invitation(desk, words);

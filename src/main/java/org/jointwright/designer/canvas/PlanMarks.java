@@ -24,7 +24,10 @@ public final class PlanMarks {
         ? List.of()
         : List.of(
             PlanDrawing.of(
-                layout, desk.viewport().view(), Pens.SCREEN, desk.viewport().paper().grown(REACH)),
+                known.lines(),
+                desk.viewport().view(),
+                Pens.SCREEN,
+                desk.viewport().paper().grown(REACH)),
             PlanDrawing.locked(layout, desk.viewport().view(), Pens.SCREEN));
   }
 

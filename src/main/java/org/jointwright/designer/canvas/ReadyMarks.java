@@ -3,6 +3,7 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.designer.state.Hold;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
@@ -23,7 +24,8 @@ final class ReadyMarks {
 
   private ReadyMarks() {}
 
-  static List<Mark> of(Hold.HeldShape held, View view, Words words) {
+  static List<Mark> of(Hold.HeldShape held, Viewport viewport, Words words) {
+    View view = viewport.view();
     List<Mark> marks = new ArrayList<>();
     held.shape()
         .at(held.pencil().at())
@@ -35,11 +37,11 @@ final class ReadyMarks {
               marks.add(Mark.Line.of(new Path(on.edges()), 3, Role.SELECTED));
               for (Edge e : r.edges()) {
                 if (view.on(e).length() >= ROOM) {
-                  marks.addAll(SideTape.beside(e, view, words, FIGURE));
+                  marks.addAll(SideTape.beside(e, viewport, words, FIGURE));
                 }
               }
             });
-    held.pencil().guides().forEach(g -> marks.addAll(GuideMarks.of(g, view, words)));
+    held.pencil().guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
     Point at = view.on(held.pencil().at());
     marks.add(Mark.Area.of(Rings.circle(at, 7), Role.PAPER));
     marks.add(Mark.Line.of(new Path(Rings.circle(at, 7).edges()), 2.5, Role.SELECTED));

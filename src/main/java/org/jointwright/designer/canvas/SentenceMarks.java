@@ -15,6 +15,7 @@ import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.Weight;
+import org.jointwright.drawing.Wrapped;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -28,6 +29,10 @@ final class SentenceMarks {
   private static final double QUIET = 13;
   private static final double HEIGHT = 68;
   private static final double INSET = 22;
+  private static final double HINT = 14;
+
+  /** How near to the edge of the paper it may stand. */
+  private static final double EDGE = 12;
 
   private SentenceMarks() {}
 
@@ -45,59 +50,78 @@ final class SentenceMarks {
                   Point last = desk.viewport().toPaper(begun.last().orElseThrow());
                   return Box.of(last, last);
                 });
-    double width = width(draft.typed(), understood);
-    Point corner = corner(desk, begun, edge, width);
-    return box(corner, draft.typed(), understood, hint, isUnclear);
+    double room = desk.viewport().width() - 2 * EDGE - INSET;
+    List<Below> below = new ArrayList<>();
+    Role role = isUnclear ? Role.MUST : Role.TEXT;
+    Wrapped.lines(understood, UNDERSTOOD, room)
+        .forEach(l -> below.add(new Below(l, UNDERSTOOD, role)));
+    Wrapped.lines(hint, QUIET, room).forEach(l -> below.add(new Below(l, QUIET, Role.QUIET_TEXT)));
+    Point corner = corner(desk, begun, edge, new Point(width(draft.typed(), below), high(below)));
+    return box(corner, draft.typed(), below);
+  }
+
+  /** A line of words below the box. */
+  private record Below(String text, double size, Role role) {
+    /** From its baseline to that of the line above it. */
+    double high() {
+      return size + 7;
+    }
+  }
+
+  private static double high(List<Below> below) {
+    return HEIGHT + 14 + below.stream().mapToDouble(Below::high).sum();
   }
 
   /** The box on blank paper, where nothing is typed yet. */
   static List<Mark> invitation(Desk desk, Words words) {
-    String first = words.say("window.empty.first");
-    String hint = words.say("window.empty.hint");
-    double width = Math.max(330, Typeface.of(Weight.REGULAR).width(first, UNDERSTOOD) + 2 * INSET);
-    double x = (desk.viewport().width() - width) / 2;
+    double room = desk.viewport().width() - 2 * EDGE - 2 * INSET;
+    List<String> first = Wrapped.lines(words.say("window.empty.first"), UNDERSTOOD, room);
+    List<String> hint = Wrapped.lines(words.say("window.empty.hint"), HINT, room);
+    double width = Math.max(330, Wrapped.width(first, UNDERSTOOD) + 2 * INSET);
+    double x = Math.max(EDGE, (desk.viewport().width() - width) / 2);
     double y = desk.viewport().height() * 0.42;
     List<Mark> marks = new ArrayList<>(frame(x, y, width, Role.SELECTED));
     marks.add(caret(x + INSET, y));
-    marks.add(
-        Mark.Words.level(
-            new Point(x + INSET, y - 16),
-            first,
-            UNDERSTOOD,
-            Weight.REGULAR,
-            Anchor.START,
-            Role.TEXT));
-    marks.add(
-        Mark.Words.level(
-            new Point(x + INSET, y + HEIGHT + 26),
-            hint,
-            14,
-            Weight.REGULAR,
-            Anchor.START,
-            Role.QUIET_TEXT));
+    for (int i = 0; i < first.size(); i++) {
+      double up = 16 + (first.size() - 1 - i) * (UNDERSTOOD + 6);
+      marks.add(line(x + INSET, y - up, first.get(i), UNDERSTOOD, Role.TEXT));
+    }
+    for (int i = 0; i < hint.size(); i++) {
+      double down = HEIGHT + 26 + i * (HINT + 6);
+      marks.add(line(x + INSET, y + down, hint.get(i), HINT, Role.QUIET_TEXT));
+    }
     return marks;
   }
 
-  private static double width(String typed, String understood) {
+  private static Mark line(double x, double y, String text, double size, Role role) {
+    return Mark.Words.level(new Point(x, y), text, size, Weight.REGULAR, Anchor.START, role);
+  }
+
+  private static double width(String typed, List<Below> below) {
     double large = Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
-    double below = Typeface.of(Weight.REGULAR).width(understood, UNDERSTOOD) + INSET;
-    return Math.max(180, Math.max(large, below));
+    double under =
+        below.stream()
+            .mapToDouble(b -> Typeface.of(Weight.REGULAR).width(b.text(), b.size()) + INSET)
+            .max()
+            .orElse(0);
+    return Math.max(180, Math.max(large, under));
   }
 
   /** Where the box stands: the first place that is on the paper and clear of what is drawn. */
-  private static Point corner(Desk desk, Draft draft, Box edge, double width) {
+  private static Point corner(Desk desk, Draft draft, Box edge, Point size) {
     double w = desk.viewport().width();
     double h = desk.viewport().height();
     Box drawn = drawn(desk, draft).with(edge).grown(10);
     Point c = edge.centre();
-    double high = HEIGHT + 60;
+    double width = size.x();
+    double high = size.y();
     List<Point> wanted =
         List.of(
             new Point(edge.maxX() + 34, c.y() - HEIGHT / 2),
             new Point(edge.minX() - 34 - width, c.y() - HEIGHT / 2),
             new Point(c.x() - width / 2, drawn.maxY() + 44),
             new Point(c.x() - width / 2, drawn.minY() - 44 - high));
-    Box paper = new Box(12, 70, w - 12, h - 50);
+    Box paper = new Box(EDGE, 70, w - EDGE, h - 50);
     return wanted.stream()
         .filter(p -> paper.holds(p) && paper.holds(p.plus(new Point(width, high))))
         .filter(p -> !new Box(p.x(), p.y(), p.x() + width, p.y() + high).meets(drawn))
@@ -105,7 +129,7 @@ final class SentenceMarks {
         .orElseGet(
             () ->
                 new Point(
-                    Math.clamp(wanted.getFirst().x(), 12, Math.max(12, w - width - 12)),
+                    Math.clamp(wanted.getFirst().x(), EDGE, Math.max(EDGE, w - width - EDGE)),
                     Math.clamp(wanted.getFirst().y(), 70, Math.max(70, h - high - 50))));
   }
 
@@ -117,8 +141,7 @@ final class SentenceMarks {
         .orElseThrow();
   }
 
-  private static List<Mark> box(
-      Point corner, String typed, String understood, String hint, boolean isUnclear) {
+  private static List<Mark> box(Point corner, String typed, List<Below> below) {
     double wide = Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
     double x = corner.x();
     double y = corner.y();
@@ -127,19 +150,17 @@ final class SentenceMarks {
         Mark.Words.level(
             new Point(x + INSET, y + 49), typed, TYPE, Weight.BOLD, Anchor.START, Role.SELECTED));
     marks.add(caret(x + INSET + Typeface.of(Weight.BOLD).width(typed, TYPE) + 3, y));
-    Role role = isUnclear ? Role.MUST : Role.TEXT;
-    marks.addAll(backed(new Point(x + INSET, y + HEIGHT + 26), understood, UNDERSTOOD, role));
-    marks.addAll(backed(new Point(x + INSET, y + HEIGHT + 48), hint, QUIET, Role.QUIET_TEXT));
+    // A strip of paper, so that nothing beneath crosses the words.
+    double strip = width("", below) - INSET;
+    double high = high(below) - HEIGHT - 6;
+    marks.add(
+        Mark.Area.of(Rings.rounded(x + INSET - 4, y + HEIGHT + 6, strip + 8, high, 3), Role.PAPER));
+    double base = y + HEIGHT + 2;
+    for (Below line : below) {
+      base += line.high();
+      marks.add(line(x + INSET, base, line.text(), line.size(), line.role()));
+    }
     return marks;
-  }
-
-  /** Words on a strip of paper, so that lines beneath do not cross them. */
-  private static List<Mark> backed(Point base, String text, double size, Role role) {
-    double width = Typeface.of(Weight.REGULAR).width(text, size);
-    Ring strip = Rings.rounded(base.x() - 4, base.y() - size, width + 8, size * 1.4, 3);
-    return List.of(
-        Mark.Area.of(strip, Role.PAPER),
-        Mark.Words.level(base, text, size, Weight.REGULAR, Anchor.START, role));
   }
 
   private static List<Mark> frame(double x, double y, double width, Role role) {

@@ -2,6 +2,7 @@ package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
@@ -11,6 +12,7 @@ import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
 import org.jointwright.measure.Length;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
@@ -21,10 +23,17 @@ final class SideTape {
   private static final double OFF = 30;
   private static final double ARROW = 12;
 
+  /** What is left free between a line and a figure beside it. */
+  private static final double CLEAR = 6;
+
+  /** How far inside the side a figure stands that has no room outside: clear of the handle. */
+  private static final double INSIDE = 14;
+
   private SideTape() {}
 
   /** The tape of an edge that has the concrete on its left. */
-  static List<Mark> beside(Edge e, View view, Words words, double size) {
+  static List<Mark> beside(Edge e, Viewport viewport, Words words, double size) {
+    View view = viewport.view();
     String figure = words.print(Length.inches(e.length()));
     Edge on = view.on(e);
     Point out = view.heading(e.direction(0.5).left()).times(-1);
@@ -40,15 +49,40 @@ final class SideTape {
       marks.add(TapeMarks.arrow(b, way, ARROW, Role.STRING));
     }
     Point middle = on.at(0.5).plus(by);
-    marks.addAll(figure(middle, out, figure, size, Weight.BOLD, Role.STRING));
+    Box room = viewport.written();
+    marks.addAll(figure(middle, out, figure, size, Weight.BOLD, Role.STRING, room));
     return marks;
   }
 
-  /** A figure on a strip of paper, pushed outwards so that it clears the line at {@code by}. */
+  /**
+   * A figure beside a tape that runs off a side: outside the tape, or, where it would be cut off
+   * there, inside the side.
+   *
+   * @param by a point of the tape
+   * @param out the way out of the slab
+   * @param room where figures may stand
+   */
   static List<Mark> figure(
-      Point by, Point out, String text, double size, Weight weight, Role role) {
+      Point by, Point out, String text, double size, Weight weight, Role role, Box room) {
     double half = Typeface.of(weight).width(text, size) / 2;
-    Point at = by.plus(out.times(6 + Math.abs(out.x()) * half + Math.abs(out.y()) * size * 0.5));
+    double high = size * 0.55;
+    Point outside = clear(by, out, half, size);
+    Point inside = clear(by.minus(out.times(OFF + INSIDE - CLEAR)), out.times(-1), half, size);
+    boolean isTurned =
+        !InSight.isWhole(outside, half + 4, high, room)
+            && InSight.isWhole(inside, half + 4, high, room);
+    Point at = isTurned ? inside : InSight.pushed(outside, half + 4, high, room);
+    return strip(at, text, size, weight, role);
+  }
+
+  /** The middle of a figure pushed outwards so that it clears the line at {@code by}. */
+  static Point clear(Point by, Point out, double half, double size) {
+    return by.plus(out.times(CLEAR + Math.abs(out.x()) * half + Math.abs(out.y()) * size * 0.5));
+  }
+
+  /** A figure on a strip of paper about {@code at}. */
+  static List<Mark> strip(Point at, String text, double size, Weight weight, Role role) {
+    double half = Typeface.of(weight).width(text, size) / 2;
     Point base = at.plus(new Point(0, size * 0.36));
     return List.of(
         Mark.Area.of(

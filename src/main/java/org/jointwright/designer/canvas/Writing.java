@@ -19,6 +19,7 @@ public final class Writing {
     if (!known.layout().plan().slabs().isEmpty()) {
       // Flags first: the stake of one may stand behind a number, never strike it through.
       marks.addAll(FlagMarks.of(desk, places));
+      Spared.take(desk, words, places);
       marks.addAll(Labels.of(known, desk, places, words));
     }
     boolean metric = words.units() == UnitSystem.METRIC;

@@ -1,8 +1,8 @@
 package org.jointwright.designer.facts;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
@@ -97,15 +97,16 @@ public record StepFacts(
     return desk.laying().laid().map(Laid::judgement).map(j -> j.of(severity).size()).orElse(0);
   }
 
-  /** The thickness of the first slab, and of those that differ from it. */
+  /** How thick the slabs are; from the thinnest to the thickest, since names would not fit. */
   private static String section(Plan plan, Words words) {
-    Length first = plan.slabs().getFirst().thickness();
-    String others =
+    List<Length> all =
         plan.slabs().stream()
-            .filter(s -> !s.thickness().equals(first))
-            .map(s -> s.id() + " " + words.print(s.thickness()))
-            .collect(Collectors.joining(", "));
-    return others.isEmpty() ? words.print(first) : words.print(first) + ", " + others;
+            .map(Slab::thickness)
+            .sorted(Comparator.comparingDouble(Length::inches))
+            .toList();
+    String least = words.print(all.getFirst());
+    String most = words.print(all.getLast());
+    return least.equals(most) ? least : words.say("window.step.sectionFact", least, most);
   }
 
   /** How much there is to cut, to whole feet or metres. */

@@ -7,7 +7,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -16,6 +15,7 @@ import org.jointwright.designer.facts.Deed;
 import org.jointwright.designer.facts.Facts;
 import org.jointwright.designer.facts.FactsOf;
 import org.jointwright.designer.facts.Row;
+import org.jointwright.designer.node.Flowing;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 
@@ -146,14 +146,14 @@ final class FactsPane extends VBox {
   }
 
   private Node buttons(List<Deed> all) {
-    FlowPane pane = new FlowPane(10, 8);
+    Flowing pane = new Flowing(10, 8);
     pane.getStyleClass().add("deeds");
     for (int i = 0; i < all.size(); i++) {
       int index = i;
       Button button = new Button(all.get(i).label());
       button.setId("deed-" + all.get(i).id());
       button.setOnAction(e -> job.act(deeds.get(index)));
-      pane.getChildren().add(button);
+      pane.add(button);
     }
     return pane;
   }

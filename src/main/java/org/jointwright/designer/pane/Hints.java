@@ -9,6 +9,9 @@ final class Hints {
   private Hints() {}
 
   static String of(Desk desk, Board board) {
+    if (desk.notice().isPresent()) {
+      return "";
+    }
     if (desk.draft().isPresent()) {
       Draft draft = desk.draft().get();
       return draft.placed().isEmpty() ? "" : board.say("window.hint.draw");

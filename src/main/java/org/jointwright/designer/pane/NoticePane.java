@@ -5,21 +5,25 @@ import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jointwright.designer.node.Flowing;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Notice;
 
 /** What the user is being told, on a card over the plan that any key or button puts away. */
 final class NoticePane extends StackPane {
   private static final PseudoClass TROUBLE = PseudoClass.getPseudoClass("trouble");
+
+  /** How far below the top of the paper the card hangs at most, and what is free round it. */
+  private static final double TOP = 90;
+
+  private static final double RIM = 12;
 
   /** More lines than this scroll. */
   private static final int MOST_LINES = 6;
@@ -54,6 +58,15 @@ final class NoticePane extends StackPane {
     board.watch(this::show);
   }
 
+  /** The card hangs a little below the top, higher where it is as high as the window. */
+  @Override
+  protected void layoutChildren() {
+    double wide = Math.min(card.getMaxWidth(), getWidth() - 2 * RIM);
+    double high = Math.min(card.prefHeight(wide), getHeight() - 2 * RIM);
+    double top = Math.clamp((getHeight() - high) / 2, RIM, TOP);
+    card.resizeRelocate((getWidth() - wide) / 2, top, wide, high);
+  }
+
   private void show(Desk desk) {
     if (desk.notice().equals(shown) && !card.getChildren().isEmpty()) {
       return;
@@ -79,7 +92,7 @@ final class NoticePane extends StackPane {
       lines.setId("notice-lines");
       card.getChildren().add(notice.lines().size() > MOST_LINES ? scrolling(lines) : lines);
     }
-    List<Node> buttons = new ArrayList<>();
+    List<Button> buttons = new ArrayList<>();
     notice
         .next()
         .ifPresent(
@@ -94,9 +107,9 @@ final class NoticePane extends StackPane {
     notice.shows().ifPresent(f -> buttons.add(button("show", () -> job.show(f))));
     buttons.add(
         button(notice.next().isPresent() ? "stay" : "putAway", () -> board.change(Desk::untold)));
-    speak(notice, (Button) buttons.getFirst());
-    HBox row = new HBox(10);
-    row.getChildren().addAll(buttons);
+    speak(notice, buttons.getFirst());
+    Flowing row = new Flowing(10, 8);
+    buttons.forEach(row::add);
     card.getChildren().add(row);
     javafx.application.Platform.runLater(buttons.getFirst()::requestFocus);
   }

@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import org.jointwright.designer.facts.BadFigure;
 import org.jointwright.designer.facts.Row;
 import org.jointwright.designer.state.Desk;
@@ -39,7 +40,7 @@ final class RowNode {
     this.board = board;
     value =
         switch (row) {
-          case Row.Shown s -> new Label();
+          case Row.Shown s -> shown();
           case Row.Typed t -> typed();
           case Row.Choice c -> choice(c);
           case Row.Tick t -> tick();
@@ -141,6 +142,15 @@ final class RowNode {
         value instanceof TextField field
             ? board.say("window.row.spoken", row.label(), field.getText())
             : value instanceof CheckBox ? row.label() : PlanSpoken.row(row, board.words()));
+  }
+
+  /** A long word goes on below; beside it the name of the fact would have no room. */
+  private static Label shown() {
+    Label shown = new Label();
+    shown.setWrapText(true);
+    shown.setAlignment(Pos.CENTER_RIGHT);
+    shown.setTextAlignment(TextAlignment.RIGHT);
+    return shown;
   }
 
   private TextField typed() {

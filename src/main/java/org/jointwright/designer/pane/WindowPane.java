@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.Lato;
 import org.jointwright.designer.facts.HeadFacts;
+import org.jointwright.designer.node.Popups;
 import org.jointwright.designer.print.PrintCard;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Outside;
@@ -29,6 +30,12 @@ public final class WindowPane extends BorderPane {
 
   /** What fixes take under a finding, pixels. */
   private static final double UNDER = 90;
+
+  /** A hint with less room than that would be a column of single words. */
+  private static final double LEAST_HINT = 220;
+
+  /** What the first steps take beside the scale. */
+  private static final double LEAST_FIRST = 400;
 
   private final Board board;
   private final PathPane path;
@@ -47,7 +54,9 @@ public final class WindowPane extends BorderPane {
     getStyleClass().add("window");
     setStyle(brush.theme().styles());
     getStylesheets()
-        .add(WindowPane.class.getResource("/org/jointwright/designer/window.css").toExternalForm());
+        .addAll(
+            WindowPane.class.getResource("/org/jointwright/designer/window.css").toExternalForm(),
+            Popups.styles(brush.times()));
     path = new PathPane(board, brush);
     plan = new PlanPane(board, brush);
     PlanHand hand = new PlanHand(board, plan);
@@ -103,6 +112,12 @@ public final class WindowPane extends BorderPane {
     job.whenPrinting(p -> ask(p, middle, job));
     // Left of it stands the scale bar.
     hint.maxWidthProperty().bind(middle.widthProperty().subtract(SCALE_BAR));
+    first.shorten(middle.widthProperty().lessThan(SCALE_BAR + LEAST_FIRST));
+    hint.visibleProperty()
+        .bind(
+            hint.textProperty()
+                .isNotEmpty()
+                .and(middle.widthProperty().greaterThan(SCALE_BAR + LEAST_HINT)));
     VBox.setVgrow(middle, Priority.ALWAYS);
     return middle;
   }
@@ -162,6 +177,7 @@ public final class WindowPane extends BorderPane {
       // Once the list is laid out: its fixes may have come with it.
       finding.ifPresent(n -> Platform.runLater(() -> reveal("#finding-" + n)));
     }
+    fact.setVisible(!fact.getText().isEmpty());
     if (!desk.picked().equals(picked)) {
       picked = desk.picked();
       if (desk.sight().finding().isEmpty()) {

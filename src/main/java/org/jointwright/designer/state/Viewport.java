@@ -16,11 +16,23 @@ public record Viewport(double width, double height, Point centre, double scale) 
   /** Blank paper: forty feet across, the plan's origin a little left of and below the middle. */
   public static final Viewport BLANK = new Viewport(744, 760, new Point(144, 96), 1.55);
 
-  /** What stands above the plan and beside it when all of it is shown; pixels. */
-  private static final double ABOVE = 124;
+  /** What stands above the plan, below it and beside it when all of it is shown; pixels. */
+  private static final double ABOVE = 136;
 
-  private static final double BELOW = 96;
+  private static final double BELOW = 118;
+
+  /** On a low paper that much less, so that enough is left for the plan. */
+  private static final double SPARED = 34;
+
+  private static final double LOW = 480;
+  private static final double HIGH = 720;
   private static final double BESIDE = 64;
+
+  /** What the window writes along the top of the paper and along its foot; pixels. */
+  private static final double HEAD = 74;
+
+  private static final double FOOT = 58;
+  private static final double RIM = 6;
 
   /** The least and the greatest scale, pixels for an inch: a mile across, and 1/16 in to see. */
   private static final double LEAST = 0.01;
@@ -75,19 +87,36 @@ public record Viewport(double width, double height, Point centre, double scale) 
   /** As large as it goes with all of {@code box} and room for what is written round it. */
   public Viewport fitted(Box box) {
     double across = Math.max(40, width - 2 * BESIDE);
-    double up = Math.max(40, height - ABOVE - BELOW);
+    double up = Math.max(40, height - above() - below());
     double wide = Math.max(box.width(), 12);
     double high = Math.max(box.height(), 12);
     double to = Math.clamp(Math.min(across / wide, up / high), LEAST, MOST / 10);
-    Point lower = new Point(0, (ABOVE - BELOW) / 2 / to);
+    Point lower = new Point(0, (above() - below()) / 2 / to);
     return new Viewport(width, height, box.centre().plus(lower), to);
+  }
+
+  private double above() {
+    return ABOVE - spared();
+  }
+
+  private double below() {
+    return BELOW - spared();
+  }
+
+  private double spared() {
+    return SPARED * Math.clamp((HIGH - height) / (HIGH - LOW), 0, 1);
   }
 
   /** The part of the plan that can be seen without what is written round it. */
   public Box clear() {
     return Box.of(
-        toPlan(new Point(BESIDE / 2, ABOVE)),
-        toPlan(new Point(width - BESIDE / 2, height - BELOW)));
+        toPlan(new Point(BESIDE / 2, above())),
+        toPlan(new Point(width - BESIDE / 2, height - below())));
+  }
+
+  /** The part of the paper between what the window writes along its top and its foot; pixels. */
+  public Box written() {
+    return new Box(RIM, HEAD, Math.max(RIM, width - RIM), Math.max(HEAD, height - FOOT));
   }
 
   /** The paper itself, pixels. */
