@@ -36,6 +36,7 @@ public final class CommandLineProgram {
     all.addSubcommand(new JointCommand(console));
     all.addSubcommand(new CheckCommand(console));
     all.addSubcommand(new SheetCommand(console));
+    all.addSubcommand(new OrderCommand(console));
     all.addSubcommand(new SchemaCommand(console));
     all.addSubcommand(new WelcomeCommand(console, window));
     all.addSubcommand(new GlimpseCommand(console, window));

@@ -1,12 +1,8 @@
 package org.jointwright.command;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
-import org.jointwright.measure.UnitSystem;
-import org.jointwright.text.Language;
 import org.jointwright.text.Words;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,9 +16,6 @@ final class SheetCommand implements Callable<Integer> {
       List.of("owner", "crew", "forms", "plant", "pour", "all");
   private static final List<String> PAPERS =
       List.of("letter", "tabloid", "arch-c", "a4", "a3", "a2");
-  private static final List<String> LANGUAGES =
-      Arrays.stream(Language.values()).map(Language::code).toList();
-  private static final List<String> UNITS = List.of("ft", "m");
 
   private final Console console;
 
@@ -56,35 +49,18 @@ final class SheetCommand implements Callable<Integer> {
   public Integer call() {
     choose("--for", form, FORMS, "crew");
     choose("--paper", paper, PAPERS, "letter");
-    choose("--lang", language, LANGUAGES, language);
-    Optional<UnitSystem> system = unitSystem();
     PlanInput input = new PlanInput(console, plan);
     Answer answer = Answer.asItStands(input.read());
     if (!answer.plan().isLaid() && !answer.judgement().isClean()) {
       throw new Stop(Outcome.REFUSED, Said.WORDS.say("command.sheet.unlaid", input.shownName()));
     }
-    Words words =
-        Words.of(
-            Language.of(language).orElseThrow(),
-            system.orElseGet(() -> UnitSystem.of(answer.plan().unit())));
+    Words words = Chosen.words(language, units, answer.plan());
     return new SheetPrinting(console, folder).print(input, answer, words);
-  }
-
-  private Optional<UnitSystem> unitSystem() {
-    if (units == null) {
-      return Optional.empty();
-    }
-    choose("--units", units, UNITS, units);
-    return Optional.of(units.equals("m") ? UnitSystem.METRIC : UnitSystem.FEET_INCHES);
   }
 
   /** Refuses a word that is not among the choices, and one that is but is not built yet. */
   private static void choose(String option, String word, List<String> choices, String built) {
-    if (!choices.contains(word)) {
-      String all = String.join(", ", choices);
-      throw new Stop(
-          Outcome.USAGE, Said.WORDS.say("command.sheet.unknownChoice", option, word, all));
-    }
+    Chosen.among(option, word, choices);
     if (!word.equals(built)) {
       throw new Stop(Outcome.USAGE, Said.WORDS.say("command.sheet.notBuilt", option, word, built));
     }

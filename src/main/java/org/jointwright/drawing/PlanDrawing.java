@@ -2,6 +2,7 @@ package org.jointwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.joint.FillerWidth;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.BoxOut;
@@ -14,7 +15,6 @@ import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
-import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 
 /** A layout as marks: grounds, panels, joints by their kind, outlines, filler, fixed objects. */
@@ -95,7 +95,7 @@ public final class PlanDrawing {
       for (Joint j : slab.joints()) {
         if (j.kind() == kind && meets(j.path(), within)) {
           double filler =
-              kind == JointKind.ISOLATION ? Fillers.width(j, slab.slab()) * view.scale() : 0;
+              kind == JointKind.ISOLATION ? FillerWidth.of(j, slab.slab()) * view.scale() : 0;
           List<Mark> all =
               JointMarks.joint(kind, view.on(j.path()), filler, drawn.pens(), drawn.seen());
           marks.add(group(name(slab, j), all));
@@ -154,22 +154,10 @@ public final class PlanDrawing {
     for (SlabLayout slab : layout.slabs()) {
       for (Joint j : slab.joints()) {
         if (j.locked()) {
-          marks.addAll(JointMarks.nailhead(view.on(middle(j.path())), pens));
+          marks.addAll(JointMarks.nailhead(view.on(j.path().middle()), pens));
         }
       }
     }
     return group("locked", marks);
-  }
-
-  /** The point half way along a path. */
-  public static Point middle(Path path) {
-    double left = path.length() / 2;
-    for (var e : path.edges()) {
-      if (left <= e.length() && e.length() > 0) {
-        return e.at(left / e.length());
-      }
-      left -= e.length();
-    }
-    return path.end();
   }
 }

@@ -27,6 +27,10 @@ enum Bounds {
   ALONG_EDGE(0, Sizes.LONGEST, "2 ft", "600 mm", "file.distanceOutOfBounds"),
   /** Width of the photo beneath. */
   PHOTO(Photo.NARROWEST, Sizes.LONGEST, "40 ft", "12 m", "file.photoOutOfBounds"),
+  /** How far a cone of the mix slumps. */
+  SLUMP(0.5, 10, "4 in", "100 mm", "file.slumpOutOfBounds"),
+  /** The nominal maximum size of the stone in the mix. */
+  STONE(0.25, 2.5, "3/4 in", "20 mm", "file.stoneOutOfBounds"),
   /** Width of a strip that is poured at a time: a crew's board, or a machine. */
   STRIP(Pour.NARROWEST.inches(), Pour.WIDEST.inches(), "12 ft", "3.6 m", "file.stripOutOfBounds");
 

@@ -11,6 +11,7 @@ import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.Job;
+import org.jointwright.plan.Mix;
 import org.jointwright.plan.Photo;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Pour;
@@ -53,11 +54,13 @@ final class DocumentReader {
     checkBoxOuts(slabs, fixed);
     List<GivenJoint> given = given(fields.list("given"));
     Pour pour = fields.object("pour").map(f -> PourFile.read(reading, f)).orElse(Pour.UNLIMITED);
+    Mix mix = fields.object("mix").map(f -> MixFile.read(reading, f)).orElse(Mix.USUAL);
     Optional<Photo> photo = fields.object("photo").flatMap(f -> PhotoFile.read(reading, f));
     if (reading.problemCount() > 0) {
       return Optional.empty();
     }
-    return Optional.of(new Plan(unit, north, job, slabs, fixed, given, pour, photo, fields.kept()));
+    return Optional.of(
+        new Plan(unit, north, job, slabs, fixed, given, pour, mix, photo, fields.kept()));
   }
 
   private boolean isOurs() {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jointwright.file.json.Decimals;
 import org.jointwright.file.json.Json;
 import org.jointwright.file.json.JsonPrinter;
 import org.jointwright.measure.Length;

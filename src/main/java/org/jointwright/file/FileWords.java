@@ -7,6 +7,7 @@ import org.jointwright.plan.Against;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Mix.Exposure;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Use;
@@ -27,6 +28,7 @@ final class FileWords {
   static final Function<Purpose, String> PURPOSE = FileWords::lower;
   static final Function<FixedKind, String> FIXED_KIND = FileWords::lower;
   static final Function<FeatureKind, String> FEATURE_KIND = FileWords::lower;
+  static final Function<Exposure, String> EXPOSURE = FileWords::lower;
   static final Function<Preference.Overall, String> CHOICE = FileWords::lower;
 
   private FileWords() {}

@@ -2,6 +2,7 @@ package org.jointwright.file;
 
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jointwright.file.json.Decimals;
 import org.jointwright.file.json.Json;
 import org.jointwright.measure.LengthFormatException;
 import org.jointwright.measure.LengthReader;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jointwright.file.json.Decimals;
 import org.jointwright.file.json.Json;
 import org.jointwright.plan.Kept;
 import org.jointwright.shape.Arc;

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jointwright.file.json.Decimals;
 import org.jointwright.file.json.Json;
 import org.jointwright.file.json.JsonPrinter;
 import org.jointwright.measure.LengthUnit;
@@ -39,6 +40,7 @@ public final class PlanWriter {
       members.put("given", Json.of(plan.given().stream().map(g -> given(g, plan.unit())).toList()));
     }
     putUnlessEmpty(members, "pour", PourFile.members(plan.pour(), plan.unit()));
+    putUnlessEmpty(members, "mix", MixFile.members(plan.mix(), plan.unit()));
     plan.photo().ifPresent(p -> members.put("photo", PhotoFile.json(p, plan.unit())));
     addUnknown(plan.kept(), members);
     return JsonPrinter.pretty(Json.of(members));

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jointwright.file.json.Decimals;
 import org.jointwright.file.json.Json;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.jointwright.check.Finding;
+import org.jointwright.file.json.Decimals;
 import org.jointwright.file.json.Json;
 import org.jointwright.joint.Source;
 import org.jointwright.reason.LikelyCrack;

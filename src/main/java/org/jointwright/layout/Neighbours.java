@@ -2,10 +2,10 @@ package org.jointwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.joint.Meeting;
 import org.jointwright.layout.search.Score;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
-import org.jointwright.plan.Meeting;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;

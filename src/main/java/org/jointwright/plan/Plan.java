@@ -18,6 +18,7 @@ import org.jointwright.measure.LengthUnit;
  * @param fixed the fixed objects; ids differ
  * @param given joints that are there already in concrete beside the slabs
  * @param pour how much is poured at a time
+ * @param mix the concrete that is ordered
  * @param photo the photo that lies beneath
  * @param kept what the file said besides
  */
@@ -29,6 +30,7 @@ public record Plan(
     List<FixedObject> fixed,
     List<GivenJoint> given,
     Pour pour,
+    Mix mix,
     Optional<Photo> photo,
     Kept kept) {
   /** A plan with nothing in it yet. */
@@ -41,10 +43,11 @@ public record Plan(
           List.of(),
           List.of(),
           Pour.UNLIMITED,
+          Mix.USUAL,
           Optional.empty(),
           Kept.NOTHING);
 
-  /** A plan without a photo beneath. */
+  /** A plan of the usual concrete, without a photo beneath. */
   public Plan(
       LengthUnit unit,
       double north,
@@ -54,7 +57,7 @@ public record Plan(
       List<GivenJoint> given,
       Pour pour,
       Kept kept) {
-    this(unit, north, job, slabs, fixed, given, pour, Optional.empty(), kept);
+    this(unit, north, job, slabs, fixed, given, pour, Mix.USUAL, Optional.empty(), kept);
   }
 
   /** Copies the lists and refuses two slabs or two fixed objects of one name. */
@@ -119,36 +122,41 @@ public record Plan(
 
   /** This plan with its bare numbers written in another unit; nothing in it moves. */
   public Plan in(LengthUnit value) {
-    return new Plan(value, north, job, slabs, fixed, given, pour, kept);
+    return new Plan(value, north, job, slabs, fixed, given, pour, mix, photo, kept);
   }
 
   /** This plan with other slabs. */
   public Plan withSlabs(List<Slab> value) {
-    return new Plan(unit, north, job, value, fixed, given, pour, photo, kept);
+    return new Plan(unit, north, job, value, fixed, given, pour, mix, photo, kept);
   }
 
   /** This plan with other fixed objects. */
   public Plan withFixed(List<FixedObject> value) {
-    return new Plan(unit, north, job, slabs, value, given, pour, photo, kept);
+    return new Plan(unit, north, job, slabs, value, given, pour, mix, photo, kept);
   }
 
   /** This plan with other facts of the job. */
   public Plan withJob(Job value) {
-    return new Plan(unit, north, value, slabs, fixed, given, pour, photo, kept);
+    return new Plan(unit, north, value, slabs, fixed, given, pour, mix, photo, kept);
   }
 
   /** This plan with other joints beside its slabs. */
   public Plan withGiven(List<GivenJoint> value) {
-    return new Plan(unit, north, job, slabs, fixed, value, pour, photo, kept);
+    return new Plan(unit, north, job, slabs, fixed, value, pour, mix, photo, kept);
   }
 
   /** This plan with other limits of a pour. */
   public Plan withPour(Pour value) {
-    return new Plan(unit, north, job, slabs, fixed, given, value, photo, kept);
+    return new Plan(unit, north, job, slabs, fixed, given, value, mix, photo, kept);
+  }
+
+  /** This plan of other concrete. */
+  public Plan withMix(Mix value) {
+    return new Plan(unit, north, job, slabs, fixed, given, pour, value, photo, kept);
   }
 
   /** This plan with another photo beneath, or none. */
   public Plan withPhoto(Optional<Photo> value) {
-    return new Plan(unit, north, job, slabs, fixed, given, pour, value, kept);
+    return new Plan(unit, north, job, slabs, fixed, given, pour, mix, value, kept);
   }
 }

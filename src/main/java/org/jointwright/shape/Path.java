@@ -62,6 +62,18 @@ public record Path(List<Edge> edges) {
     return edges.stream().mapToDouble(Edge::length).sum();
   }
 
+  /** The point half way along it. */
+  public Point middle() {
+    double left = length() / 2;
+    for (Edge e : edges) {
+      if (left <= e.length() && e.length() > 0) {
+        return e.at(left / e.length());
+      }
+      left -= e.length();
+    }
+    return end();
+  }
+
   /** The distance from {@code p} to its nearest point, inches. */
   public double distance(Point p) {
     return edges.stream().mapToDouble(e -> e.distance(p)).min().orElseThrow();

@@ -3,13 +3,13 @@ package org.jointwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.drawing.Anchor;
-import org.jointwright.drawing.Fillers;
 import org.jointwright.drawing.JointMarks;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
+import org.jointwright.joint.FillerWidth;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
@@ -158,7 +158,7 @@ final class BoxOutBlock implements Block {
     for (Joint j : item.joints()) {
       marks.addAll(
           JointMarks.joint(
-              JointKind.ISOLATION, view.on(j.path()), Fillers.width(j, slab) * scale, Pens.PAPER));
+              JointKind.ISOLATION, view.on(j.path()), FillerWidth.of(j, slab) * scale, Pens.PAPER));
     }
     for (FixedObject f : facts.plan().boxedOut(item.slab(), item.boxOut().orElseThrow())) {
       marks.addAll(PlanDrawing.fixed(f, view, Pens.PAPER));

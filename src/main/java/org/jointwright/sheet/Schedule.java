@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
-import org.jointwright.drawing.Fillers;
-import org.jointwright.drawing.PlanDrawing;
+import org.jointwright.joint.FillerWidth;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
 import org.jointwright.plan.Against;
@@ -100,7 +99,7 @@ final class Schedule {
     double width =
         item.joints().stream()
             .findFirst()
-            .map(j -> Fillers.width(j, slab))
+            .map(j -> FillerWidth.of(j, slab))
             .orElse(Filler.WIDTH.value().inches());
     String strip =
         facts.say("set.strip.size", facts.fine(width), facts.fine(slab.thickness().inches()));
@@ -142,7 +141,7 @@ final class Schedule {
   }
 
   private String beside(Joint joint, Slab slab) {
-    Point middle = PlanDrawing.middle(joint.path());
+    Point middle = joint.path().middle();
     List<Edge> edges = slab.outline().ring().edges();
     for (int i = 0; i < edges.size(); i++) {
       if (edges.get(i).distance(middle) < Sides.ON && slab.edge(i).against() != Against.OPEN) {

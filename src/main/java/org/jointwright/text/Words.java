@@ -4,22 +4,30 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.AreaPrinter;
+import org.jointwright.measure.Density;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthFormatException;
 import org.jointwright.measure.LengthPrinter;
+import org.jointwright.measure.Liquid;
+import org.jointwright.measure.LiquidPrinter;
+import org.jointwright.measure.RatePrinter;
 import org.jointwright.measure.Rounding;
+import org.jointwright.measure.Spread;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumePrinter;
+import org.jointwright.measure.Weight;
+import org.jointwright.measure.WeightPrinter;
 
 /**
  * Says things in a reader's language and measures.
  *
  * <p>A key such as {@code check.m1.tooLong} is looked up in the bundle that its first part names,
  * {@code check.properties}, or {@code check_es.properties} for a reader of Spanish. The text there
- * is a {@link MessageFormat}: an apostrophe is written twice. A {@link Length}, {@link Area} or
- * {@link Volume} among the arguments is printed in the reader's measures; numbers are printed as
- * the language does, so what is no quantity (a year, a page) is best given as text.
+ * is a {@link MessageFormat}: an apostrophe is written twice. A {@link Length}, {@link Area},
+ * {@link Volume} or another measure among the arguments is printed in the reader's measures;
+ * numbers are printed as the language does, so what is no quantity (a year, a page) is best given
+ * as text.
  */
 public final class Words {
   private final Locale locale;
@@ -125,6 +133,10 @@ public final class Words {
       case Length length -> print(length);
       case Area area -> print(area);
       case Volume volume -> print(volume);
+      case Weight weight -> WeightPrinter.print(weight, units);
+      case Density density -> RatePrinter.print(density, units);
+      case Spread spread -> RatePrinter.print(spread, units);
+      case Liquid liquid -> LiquidPrinter.print(liquid, units);
       default -> argument;
     };
   }

@@ -222,11 +222,11 @@ class CommandsTest {
   @Test
   void helpListsNoCommandThatIsNotBuilt() {
     assertThat(Run.of("--help").out())
-        .doesNotContain("welcome", "prove", "heights", "order", "price", "export");
+        .doesNotContain("welcome", "prove", "heights", "price", "export");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"heights", "order", "price", "pour", "prove", "export"})
+  @ValueSource(strings = {"heights", "price", "pour", "prove", "export"})
   void commandThatIsNotBuiltEndsWithTwoAndSaysSoWhateverItsArguments(String command) {
     Run run = Run.of(command, PATIO, "-o", at("out"), "--anything=1", "--help");
     assertThat(run.code()).isEqualTo(Outcome.USAGE);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumeUnit;
 import org.jointwright.plan.Against;
@@ -13,6 +14,7 @@ import org.jointwright.plan.Feature;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.GivenJoint;
 import org.jointwright.plan.Kept;
+import org.jointwright.plan.Mix.Exposure;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Pour;
 import org.jointwright.plan.Preference;
@@ -122,6 +124,40 @@ class NewPartsTest {
       assertThat(read(SQUARE + ", \"keepClear\": [{\"ring\": " + ring + "}]", "").repairs())
           .isEmpty();
     }
+  }
+
+  @Test
+  void theMixIsReadAndWrittenAsItWas() {
+    String mix =
+        """
+        , "mix": {"exposure": "deicers", "stone": "1 in", "strength": 4000, "slump": "5 in",
+          "fiber": true, "color": "tan"}
+        """;
+    Plan plan = read(SQUARE, mix).plan();
+    assertThat(plan.mix().exposure()).isEqualTo(Exposure.DEICERS);
+    assertThat(plan.mix().stone()).isEqualTo(Length.inches(1));
+    assertThat(plan.mix().strength()).contains(4000);
+    assertThat(plan.mix().slump()).contains(Length.inches(5));
+    assertThat(plan.mix().fiber()).isTrue();
+    String written = PlanWriter.write(plan);
+    assertThat(written).contains("\"color\": \"tan\"", "\"deicers\"", "\"5 in\"");
+    assertThat(PlanWriter.write(((PlanReading.ReadPlan) PlanReader.read(written)).plan()))
+        .isEqualTo(written);
+    assertThat(plan.in(LengthUnit.METRE).mix()).isEqualTo(plan.mix());
+  }
+
+  @Test
+  void stoneIsOneOfTheSizesThatAreSoldByEitherName() {
+    assertThat(read(SQUARE, ", \"mix\": {\"stone\": \"20 mm\"}").plan().mix().stone())
+        .isEqualTo(Length.inches(0.75));
+    PlanReading none =
+        PlanReader.read(
+            "{\"format\": \"jointwright-plan\", \"version\": 1, \"slabs\": [{\"id\": \"a\", "
+                + SQUARE
+                + "}], \"mix\": {\"stone\": \"0.86 in\", \"slump\": \"2 ft\"}}");
+    assertThat(((PlanReading.Refused) none).problems())
+        .extracting(Remark::key)
+        .containsExactlyInAnyOrder("file.noSuchStone", "file.slumpOutOfBounds");
   }
 
   @Test

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 /** The borders between the packages: who may know whom, and why. */
 class ArchitectureTest {
   /** The plan's words that a limit may be looked up by. */
-  private static final Set<String> CHOICES = Set.of("Use", "How", "SpacingRule", "Jointing");
+  private static final Set<String> CHOICES =
+      Set.of("Use", "How", "SpacingRule", "Jointing", "Exposure");
 
   @Test
   void measureKnowsNothingElse() {
@@ -92,8 +93,19 @@ class ArchitectureTest {
 
   @Test
   void takeoffKnowsNoChecks() {
-    only("takeoff", "plan", "joint", "grade", "shape", "practice", "measure")
+    only("takeoff", "plan", "joint", "grade", "shape", "practice", "measure", "text")
         .because("quantities are counted whether the layout is good or not");
+  }
+
+  @Test
+  void quantitiesAreFiguresBeforeTheyAreWords() {
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".takeoff")
+        .should()
+        .dependOnClassesThat(inPackages("text"))
+        .because("a file, a sheet and a price take the same figures")
+        .check(House.classes());
   }
 
   @Test

@@ -9,7 +9,6 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
-import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Tags;
 import org.jointwright.drawing.Typeface;
@@ -86,7 +85,7 @@ final class Labels {
     for (SlabLayout s : layout.slabs()) {
       for (Joint j : s.joints()) {
         if (j.locked()) {
-          places.take(around(view.on(PlanDrawing.middle(j.path())), 16, 16));
+          places.take(around(view.on(j.path().middle()), 16, 16));
         }
       }
     }

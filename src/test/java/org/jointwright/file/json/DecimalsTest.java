@@ -1,4 +1,4 @@
-package org.jointwright.file;
+package org.jointwright.file.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

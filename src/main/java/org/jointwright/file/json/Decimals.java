@@ -1,4 +1,4 @@
-package org.jointwright.file;
+package org.jointwright.file.json;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -9,7 +9,7 @@ import org.jointwright.measure.LengthUnit;
  * Lengths as decimal numbers of a unit. The decimal is turned into inches exactly and rounded once,
  * so that for every length there is a decimal that gives it back.
  */
-final class Decimals {
+public final class Decimals {
   /** No decimal needs more figures than this to give a length back. */
   private static final int MOST_FIGURES = 22;
 
@@ -19,7 +19,7 @@ final class Decimals {
   private Decimals() {}
 
   /** The inches of a decimal number of a unit; infinite when it is too large for any plan. */
-  static double inches(String decimal, LengthUnit unit) {
+  public static double inches(String decimal, LengthUnit unit) {
     double near = Double.parseDouble(decimal);
     // Decided before the exact figures are made: 1e999999999 would be a gigabyte of them.
     if (Math.abs(near) > 1e15) {
@@ -37,7 +37,7 @@ final class Decimals {
   }
 
   /** The shortest decimal number of a unit that is read back as exactly these inches. */
-  static String shortest(double inches, LengthUnit unit) {
+  public static String shortest(double inches, LengthUnit unit) {
     if (Math.abs(inches) < NOTHING) {
       return "0";
     }
@@ -56,12 +56,12 @@ final class Decimals {
   }
 
   /** A number to so many decimals at most, no zeros after the last figure. */
-  static String rounded(double value, int decimals) {
+  public static String rounded(double value, int decimals) {
     return plain(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN));
   }
 
   /** A number that is no length, the shortest that is read back as the same. */
-  static String number(double value) {
+  public static String number(double value) {
     return plain(new BigDecimal(Double.toString(value)));
   }
 

@@ -1,9 +1,15 @@
-package org.jointwright.plan;
+package org.jointwright.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.Test;
 

@@ -1,8 +1,10 @@
-package org.jointwright.plan;
+package org.jointwright.joint;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;

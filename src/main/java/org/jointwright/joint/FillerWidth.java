@@ -1,4 +1,4 @@
-package org.jointwright.drawing;
+package org.jointwright.joint;
 
 import java.util.List;
 import org.jointwright.measure.Length;
@@ -10,15 +10,15 @@ import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /** How wide filler is where a joint does not say. */
-public final class Fillers {
+public final class FillerWidth {
   /** A joint this near to an edge runs along it; inches. */
   private static final double ALONG = 0.5;
 
-  private Fillers() {}
+  private FillerWidth() {}
 
   /** The width of the filler in an isolation joint of a slab, inches. */
-  public static double width(Joint joint, Slab slab) {
-    boolean street = isAtStreet(PlanDrawing.middle(joint.path()), slab);
+  public static double of(Joint joint, Slab slab) {
+    boolean street = isAtStreet(joint.path().middle(), slab);
     Length usual = street ? Filler.WIDTH_AT_STREET.value() : Filler.WIDTH.value();
     return joint.width().orElse(usual).inches();
   }

@@ -1,0 +1,108 @@
+package org.jointwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.measure.Area;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.measure.Volume;
+import org.jointwright.measure.VolumeUnit;
+import org.jointwright.practice.Cited;
+import org.jointwright.practice.Ordering;
+
+/** How much concrete the slabs take, and how much is ordered. */
+final class Concrete {
+  /** Rounding up must not be set off by the noise of arithmetic. */
+  private static final double NOISE = 1e-9;
+
+  private Concrete() {}
+
+  /** The concrete of a slab seen from above: its panels, without openings and box-outs. */
+  static Area area(SlabLayout slab) {
+    return new Area(slab.panels().stream().mapToDouble(Panel::area).sum());
+  }
+
+  static List<Line> of(Layout layout, UnitSystem sold) {
+    List<Line> lines = new ArrayList<>();
+    double plain = 0;
+    double over = 0;
+    for (SlabLayout s : layout.slabs()) {
+      Area area = area(s);
+      Length thickness = s.slab().thickness();
+      Volume volume = Volume.under(area, thickness);
+      plain += volume.cubicInches();
+      over += Volume.under(area, Ordering.UNEVEN.value()).cubicInches();
+      lines.add(
+          new Line(
+              Item.SLAB,
+              List.of(s.slab().id(), thickness),
+              new Amount.OfVolume(volume),
+              List.of(Step.of("slab", s.slab().id(), area, thickness, volume)),
+              List.of()));
+    }
+    Volume slabs = new Volume(plain);
+    Line allowance = allowance(slabs, new Volume(over));
+    lines.add(allowance);
+    Volume wanted =
+        new Volume(plain + ((Amount.OfVolume) allowance.amount()).value().cubicInches());
+    Volume ordered = roundedUp(wanted, sold);
+    lines.add(
+        new Line(
+            Item.CONCRETE,
+            List.of(),
+            new Amount.OfVolume(ordered),
+            List.of(Step.of("concrete", slabs, allowance.amount().value(), wanted, ordered)),
+            Ordering.SOLD_BY.sources()));
+    int loads = (int) Math.ceil(ordered.cubicInches() / load(sold).cubicInches() - NOISE);
+    lines.add(
+        new Line(
+            Item.LOADS,
+            List.of(),
+            new Amount.Pieces(loads),
+            List.of(Step.of("loads", ordered, load(sold), loads)),
+            Ordering.LOAD.sources()));
+    return lines;
+  }
+
+  /** For an uneven base and what is lost on the way, at least the usual least share. */
+  private static Line allowance(Volume slabs, Volume uneven) {
+    double lost = Ordering.LOSS.value() * (slabs.cubicInches() + uneven.cubicInches());
+    double both = uneven.cubicInches() + lost;
+    double least = Ordering.LEAST.value() * slabs.cubicInches();
+    List<Step> how = new ArrayList<>();
+    how.add(Step.of("uneven", Ordering.UNEVEN.value(), uneven));
+    how.add(Step.of("loss", Ordering.LOSS.value(), new Volume(lost)));
+    if (both < least) {
+      how.add(Step.of("least", Ordering.LEAST.value(), new Volume(least)));
+    }
+    List<Cited> sources = new ArrayList<>(Ordering.UNEVEN.sources());
+    sources.addAll(Ordering.LOSS.sources());
+    if (both < least) {
+      sources.addAll(Ordering.LEAST.sources());
+    }
+    return new Line(
+        Item.ALLOWANCE,
+        List.of(),
+        new Amount.OfVolume(new Volume(Math.max(both, least))),
+        how,
+        sources);
+  }
+
+  /** By the quarter yard, or the quarter of a cubic metre. */
+  private static Volume roundedUp(Volume volume, UnitSystem sold) {
+    VolumeUnit unit = VolumeUnit.of(sold);
+    double step = Ordering.SOLD_BY.value().in(VolumeUnit.CUBIC_YARD);
+    return Volume.of(Math.ceil(volume.in(unit) / step - NOISE) * step, unit);
+  }
+
+  /** What a truck brings: 10 yd³, or 7.5 m³, which is as much to 2 percent. */
+  private static Volume load(UnitSystem sold) {
+    return switch (sold) {
+      case FEET_INCHES -> Ordering.LOAD.value();
+      case METRIC -> Volume.of(7.5, VolumeUnit.CUBIC_METRE);
+    };
+  }
+}

@@ -1,0 +1,117 @@
+package org.jointwright.takeoff.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.practice.Cited;
+import org.jointwright.takeoff.Amount;
+import org.jointwright.takeoff.Item;
+import org.jointwright.takeoff.Line;
+import org.jointwright.takeoff.MixLine;
+import org.jointwright.text.Words;
+
+/** The words of an order. */
+public final class OrderWords {
+  /** One pound on a square inch in megapascals: NIST SP 811, appendix B.8 (from memory). */
+  private static final double MEGAPASCALS = 0.00689475729;
+
+  private static final double NOISE = 1e-9;
+
+  private final Words words;
+
+  /** An order in these words. */
+  public OrderWords(Words words) {
+    this.words = words;
+  }
+
+  /** What a group of lines is called. */
+  public String group(Item.Group group) {
+    return words.say("takeoff.group." + group.name());
+  }
+
+  /** What a line is about. */
+  public String name(Line line) {
+    return words.say("takeoff.item." + line.item().name(), line.of().toArray());
+  }
+
+  /** How much it is; lengths in whole feet or tenths of a metre, for nobody buys less. */
+  public String amount(Line line) {
+    return switch (line.amount()) {
+      case Amount.OfLength(Length length) -> run(length);
+      case Amount.Pieces(Integer n) -> words.say("takeoff.pieces", n);
+      case Amount a -> words.say("takeoff.amount", a.value());
+    };
+  }
+
+  private String run(Length length) {
+    return words.units() == UnitSystem.METRIC
+        ? words.say("takeoff.metres", Math.ceil(length.inches() * 0.0254 * 10 - NOISE) / 10)
+        : words.say("takeoff.feet", (long) Math.ceil(length.inches() / 12 - NOISE));
+  }
+
+  /** How it was worked out, a sentence for each step. */
+  public List<String> how(Line line) {
+    return line.how().stream()
+        .map(
+            s ->
+                words.say(
+                    s.key(),
+                    s.arguments().stream()
+                        .map(a -> a instanceof Length l && isRun(line) ? run(l) : a)
+                        .toArray()))
+        .toList();
+  }
+
+  /** Whether the lengths of a line are runs of something rather than sizes. */
+  private static boolean isRun(Line line) {
+    return line.amount() instanceof Amount.OfLength;
+  }
+
+  /** Where its figures come from; empty where they are all the plan's. */
+  public String sources(Line line) {
+    return sources(line.sources());
+  }
+
+  /** Where figures come from. */
+  public String sources(List<Cited> sources) {
+    return sources.stream()
+        .map(
+            c ->
+                words.say(
+                    "check.source." + c.flag().name().toLowerCase(Locale.ROOT), c.reference()))
+        .distinct()
+        .collect(Collectors.joining("; "));
+  }
+
+  /** The mix in one breath. */
+  public String mix(MixLine mix) {
+    List<String> parts = new ArrayList<>();
+    parts.add(strength(mix.strength()));
+    parts.add(
+        mix.air().isPresent()
+            ? words.say("takeoff.mix.air", mix.air().get(), mix.airTolerance())
+            : words.say("takeoff.mix.noAir"));
+    parts.add(words.say("takeoff.mix.stone", mix.stone()));
+    parts.add(words.say("takeoff.mix.slump", mix.slump()));
+    mix.water().ifPresent(w -> parts.add(words.say("takeoff.mix.water", w)));
+    parts.add(words.say(mix.fiber() ? "takeoff.mix.fiber" : "takeoff.mix.noFiber"));
+    return String.join(", ", parts) + ".";
+  }
+
+  /** What the mix is meant for, and whether that asks for more. */
+  public String meant(MixLine mix) {
+    String exposure = words.say("takeoff.exposure." + mix.exposure().name());
+    return mix.isWeak()
+        ? words.say("takeoff.mix.weak", exposure, strength(mix.asked()))
+        : words.say("takeoff.mix.meant", exposure);
+  }
+
+  private String strength(int psi) {
+    return words.units() == UnitSystem.METRIC
+        ? words.say("takeoff.mix.megapascals", Math.round(psi * MEGAPASCALS))
+        : words.say("takeoff.mix.psi", psi);
+  }
+}
