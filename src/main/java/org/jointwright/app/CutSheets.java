@@ -14,6 +14,7 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
 import org.jointwright.plan.Job;
+import org.jointwright.plan.Plan;
 import org.jointwright.sheet.CutSheet;
 import org.jointwright.sheet.Page;
 import org.jointwright.sheet.Paper;
@@ -60,8 +61,19 @@ public final class CutSheets {
       throws IOException, UnprintableException {
     UnprintableException.check(answer.plan());
     SheetOptions options = options(answer, words);
-    List<Page> pages = CutSheet.of(answer.layout(), options);
-    Optional<LocalDate> date = CutSheet.dateOf(answer.plan(), options);
+    return save(CutSheet.of(answer.layout(), options), answer.plan(), options, folder, stem, goOn);
+  }
+
+  /** Writes pages, all of them or none. */
+  static List<Path> save(
+      List<Page> pages,
+      Plan plan,
+      SheetOptions options,
+      Path folder,
+      String stem,
+      BooleanSupplier goOn)
+      throws IOException {
+    Optional<LocalDate> date = CutSheet.dateOf(plan, options);
     Map<Path, byte[]> files = new LinkedHashMap<>();
     for (SheetFile file : SheetFiles.of(pages, stem, date, goOn)) {
       files.put(folder.resolve(file.name()), file.bytes());
@@ -104,7 +116,8 @@ public final class CutSheets {
         .map(p -> new Printed(p, paper.width(), paper.height()));
   }
 
-  private static SheetOptions options(Answer answer, Words words) {
+  /** What a sheet is printed with: what is open is said on it. */
+  static SheetOptions options(Answer answer, Words words) {
     List<String> open =
         answer.findings().stream()
             .filter(f -> f.severity() != Severity.NOTE)
@@ -121,11 +134,16 @@ public final class CutSheets {
 
   /** The start of the names of a plan's sheets, after its file. */
   public static String stem(Optional<Path> plan) {
+    return stem(plan, SHEET);
+  }
+
+  /** The same for another kind of sheet. */
+  static String stem(Optional<Path> plan, String sheet) {
     return plan.map(Path::getFileName)
         .map(Path::toString)
         .map(n -> n.endsWith(ENDING) ? n.substring(0, n.length() - ENDING.length()) : n)
         .map(n -> n.endsWith(".json") ? n.substring(0, n.length() - ".json".length()) : n)
-        .map(n -> n + "-" + SHEET)
-        .orElse(SHEET);
+        .map(n -> n + "-" + sheet)
+        .orElse(sheet);
   }
 }

@@ -16,16 +16,20 @@ final class Chosen {
 
   private Chosen() {}
 
+  /** Refuses a language or measures that there are not, before a plan is read for nothing. */
+  static void check(String language, @Nullable String units) {
+    among("--lang", language, LANGUAGES);
+    if (units != null) {
+      among("--units", units, UNITS);
+    }
+  }
+
   /**
    * The words of {@code --lang} and {@code --units}.
    *
    * @param units null for the plan's own
    */
   static Words words(String language, @Nullable String units, Plan plan) {
-    among("--lang", language, LANGUAGES);
-    if (units != null) {
-      among("--units", units, UNITS);
-    }
     UnitSystem system =
         units == null
             ? UnitSystem.of(plan.unit())

@@ -43,6 +43,7 @@ final class OrderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Chosen.check(language, units);
     Plan asked = new PlanInput(console, plan).read();
     Words words = Chosen.words(language, units, asked);
     Layout layout = Layouts.of(asked);

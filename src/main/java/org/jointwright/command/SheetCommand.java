@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 final class SheetCommand implements Callable<Integer> {
   private static final List<String> FORMS =
       List.of("owner", "crew", "forms", "plant", "pour", "all");
+  private static final List<String> BUILT = List.of("crew", "plant", "all");
   private static final List<String> PAPERS =
       List.of("letter", "tabloid", "arch-c", "a4", "a3", "a2");
 
@@ -47,22 +48,25 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    choose("--for", form, FORMS, "crew");
-    choose("--paper", paper, PAPERS, "letter");
+    choose("--for", form, FORMS, BUILT);
+    choose("--paper", paper, PAPERS, List.of("letter"));
+    Chosen.check(language, units);
     PlanInput input = new PlanInput(console, plan);
     Answer answer = Answer.asItStands(input.read());
     if (!answer.plan().isLaid() && !answer.judgement().isClean()) {
       throw new Stop(Outcome.REFUSED, Said.WORDS.say("command.sheet.unlaid", input.shownName()));
     }
     Words words = Chosen.words(language, units, answer.plan());
-    return new SheetPrinting(console, folder).print(input, answer, words);
+    return new SheetPrinting(console, folder)
+        .print(input, answer, words, form.equals("all") ? FORMS : List.of(form));
   }
 
   /** Refuses a word that is not among the choices, and one that is but is not built yet. */
-  private static void choose(String option, String word, List<String> choices, String built) {
+  private static void choose(String option, String word, List<String> choices, List<String> built) {
     Chosen.among(option, word, choices);
-    if (!word.equals(built)) {
-      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.sheet.notBuilt", option, word, built));
+    if (!built.contains(word)) {
+      String there = String.join(", ", built);
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.sheet.notBuilt", option, word, there));
     }
   }
 }

@@ -6,6 +6,10 @@ import java.util.List;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Numbering.Work;
+import org.jointwright.sheet.block.Block;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.Table;
+import org.jointwright.sheet.block.Type;
 
 /**
  * What stands under the plan: two tables of joints to cut and one of filler to set where they fit,

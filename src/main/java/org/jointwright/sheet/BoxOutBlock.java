@@ -19,6 +19,10 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
+import org.jointwright.sheet.block.Block;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.ListBlock;
+import org.jointwright.sheet.block.Type;
 
 /** A box-out drawn large, with what a crew needs to form it. */
 final class BoxOutBlock implements Block {

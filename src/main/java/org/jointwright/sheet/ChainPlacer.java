@@ -9,6 +9,7 @@ import org.jointwright.drawing.View;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.block.Type;
 
 /**
  * Places the chains: beside the side, its figures outside; a figure that would touch another goes

@@ -12,6 +12,9 @@ import org.jointwright.plan.Tape;
 import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.block.Block;
+import org.jointwright.sheet.block.ListBlock;
+import org.jointwright.sheet.block.Type;
 
 /** What stands in the column beside the plan. */
 final class ColumnBlocks {

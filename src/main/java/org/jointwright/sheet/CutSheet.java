@@ -8,6 +8,10 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
+import org.jointwright.sheet.block.Block;
+import org.jointwright.sheet.block.Flow;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.ListBlock;
 
 /**
  * The crew's cut sheet: everything a finisher with a tape needs to set the forms' corners, snap

@@ -13,6 +13,7 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
+import org.jointwright.sheet.block.Type;
 
 /** Legend, scale bar and north mark: they go where the plan leaves free ground. */
 final class Furniture {

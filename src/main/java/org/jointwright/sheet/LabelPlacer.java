@@ -21,6 +21,8 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.Type;
 
 /** Places letters, numbers and names on the plan, each where nothing else stands. */
 final class LabelPlacer {

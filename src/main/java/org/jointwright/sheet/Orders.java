@@ -16,6 +16,8 @@ import org.jointwright.practice.JointDepth;
 import org.jointwright.practice.JointWidth;
 import org.jointwright.practice.SawWindow;
 import org.jointwright.practice.Section;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.Type;
 
 /** What the crew is told in sentences: how joints are cut, how deep to dig. */
 final class Orders {

@@ -16,6 +16,9 @@ import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.Table;
+import org.jointwright.sheet.block.Type;
 
 /** The tables of the joints. */
 final class Schedule {

@@ -198,7 +198,7 @@ class ArchitectureTest {
 
   @Test
   void sheetKnowsWhatIsLaidButNoEngineAndNoJudge() {
-    only("sheet", "drawing", "text", "joint", "plan", "practice", "shape", "measure")
+    only("sheet", "drawing", "text", "takeoff", "joint", "plan", "practice", "shape", "measure")
         .because("a page says what is laid and what practice asks of it; it decides neither");
   }
 

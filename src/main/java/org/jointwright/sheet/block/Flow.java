@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.block;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,14 +6,14 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.shape.Box;
 
 /** Lets blocks flow down a column, and down the columns of a page. */
-final class Flow {
+public final class Flow {
   private static final double GAP = 4.5;
   private static final double BETWEEN = 4.8;
 
   private Flow() {}
 
   /** Fills a column; blocks without room go to {@code left}, in their order. */
-  static List<Mark> column(
+  public static List<Mark> column(
       List<Block> blocks, double x, double y, double height, double width, List<Block> left) {
     List<Mark> marks = new ArrayList<>();
     double used = 0;
@@ -33,7 +33,7 @@ final class Flow {
   }
 
   /** Fills the three columns of a page; blocks without room go to {@code left}. */
-  static List<Mark> page(List<Block> blocks, Box room, List<Block> left) {
+  public static List<Mark> page(List<Block> blocks, Box room, List<Block> left) {
     List<Mark> marks = new ArrayList<>();
     double width = (room.width() - 2 * BETWEEN) / 3;
     List<Block> rest = blocks;

@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.block;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,7 +6,7 @@ import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.Weight;
 
 /** Breaks texts into lines, and keeps them to what the font can show. */
-final class Lines {
+public final class Lines {
   /** The space that does not break. */
   private static final String BOUND = "\u00a0";
 
@@ -16,7 +16,7 @@ final class Lines {
    * The text in lines no wider than {@code width}, broken at spaces, and at spaces that do not
    * break only where what they bind is too wide.
    */
-  static List<String> wrap(String text, Type type, double width) {
+  public static List<String> wrap(String text, Type type, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : words(text, type, width)) {
@@ -42,7 +42,7 @@ final class Lines {
   }
 
   /** The user's text, cut to a width with an ellipsis, what the font lacks shown as "?". */
-  static String fitting(String text, Type type, double width) {
+  public static String fitting(String text, Type type, double width) {
     String shown = known(text);
     if (type.width(shown) <= width) {
       return shown;
@@ -55,7 +55,7 @@ final class Lines {
   }
 
   /** The user's text with what the font lacks shown as "?". */
-  static String known(String text) {
+  public static String known(String text) {
     Typeface face = Typeface.of(Weight.REGULAR);
     StringBuilder out = new StringBuilder();
     text.strip()

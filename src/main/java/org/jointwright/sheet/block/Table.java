@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.block;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,17 +17,19 @@ import org.jointwright.shape.Point;
  * @param columns where the columns stand, millimetres from the left
  * @param rows its rows
  */
-record Table(String name, List<String> heads, List<Column> columns, List<Row> rows)
+public record Table(String name, List<String> heads, List<Column> columns, List<Row> rows)
     implements Block {
   /** From one row's baseline to the next. */
-  static final double PITCH = 5.9;
+  public static final double PITCH = 5.9;
 
   private static final double SECOND_LINE = 5.6;
   private static final double HEAD = 5.6;
-  static final double BOX = 3.1;
+
+  /** How large the box to tick is, millimetres. */
+  public static final double BOX = 3.1;
 
   /** Copies the lists. */
-  Table {
+  public Table {
     heads = List.copyOf(heads);
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -40,11 +42,12 @@ record Table(String name, List<String> heads, List<Column> columns, List<Row> ro
    * @param anchor which of the two
    * @param width how wide a text may be
    */
-  record Column(double at, Anchor anchor, double width) {}
+  public record Column(double at, Anchor anchor, double width) {}
 
   /** A row: its number and the texts of the columns after it. */
-  record Row(String number, List<String> cells) {
-    Row {
+  public record Row(String number, List<String> cells) {
+    /** Copies the list. */
+    public Row {
       cells = List.copyOf(cells);
     }
   }

@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.block;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,18 +16,18 @@ import org.jointwright.shape.Point;
  * @param large whether the figures are as large as those of the chains
  * @param rows its rows
  */
-record ListBlock(String name, String title, String note, boolean large, List<Row> rows)
+public record ListBlock(String name, String title, String note, boolean large, List<Row> rows)
     implements Block {
   private static final double HEAD = 7;
   private static final double LINE = 5.7;
 
   /** Copies the list. */
-  ListBlock {
+  public ListBlock {
     rows = List.copyOf(rows);
   }
 
   /** A row; the figure may be empty, and then the label may take two lines. */
-  record Row(String label, String figure) {}
+  public record Row(String label, String figure) {}
 
   private Type figures() {
     return large ? Type.MARK : Type.TABLE;
@@ -47,7 +47,7 @@ record ListBlock(String name, String title, String note, boolean large, List<Row
   }
 
   /** The width that lists are broken to, millimetres. */
-  static final double WIDTH = 53.9;
+  public static final double WIDTH = 53.9;
 
   @Override
   public double height() {

@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.block;
 
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
@@ -9,7 +9,7 @@ import org.jointwright.drawing.Weight;
 import org.jointwright.shape.Point;
 
 /** The kinds of lettering on a sheet, by the height of their capitals in millimetres. */
-enum Type {
+public enum Type {
   /** The sheet's name and number. */
   TITLE(6, Weight.HEAVY, 1.25),
   /** A corner's letter. */
@@ -34,7 +34,7 @@ enum Type {
   NOTE(3, Weight.MEDIUM, 1.25);
 
   /** The height of a capital, millimetres. */
-  final double capital;
+  public final double capital;
 
   private final Weight weight;
   private final double fraction;
@@ -46,22 +46,22 @@ enum Type {
   }
 
   /** The size of the type, millimetres. */
-  double size() {
+  public double size() {
     return capital / Typeface.CAPITAL;
   }
 
   /** A level line of text. */
-  Mark.Words at(double x, double y, String text, Anchor anchor) {
+  public Mark.Words at(double x, double y, String text, Anchor anchor) {
     return turned(new Point(x, y), text, anchor, 0);
   }
 
   /** A line of text turned counter-clockwise as seen. */
-  Mark.Words turned(Point at, String text, Anchor anchor, double degrees) {
+  public Mark.Words turned(Point at, String text, Anchor anchor, double degrees) {
     return new Mark.Words(at, text, size(), weight, anchor, degrees, fraction, Role.TEXT);
   }
 
   /** How wide a text is. */
-  double width(String text) {
+  public double width(String text) {
     return Runs.width(at(0, 0, text, Anchor.START));
   }
 }

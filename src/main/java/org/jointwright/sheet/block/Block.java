@@ -1,10 +1,10 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.block;
 
 import java.util.List;
 import org.jointwright.drawing.Mark;
 
 /** A piece of a page that flows: a table, a box-out's detail, a list. */
-interface Block {
+public interface Block {
   /** Its name as a group of the drawing. */
   String name();
 

@@ -1,0 +1,163 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Anchor;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Role;
+import org.jointwright.plan.Plan;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+import org.jointwright.sheet.block.AmountsBlock;
+import org.jointwright.sheet.block.Block;
+import org.jointwright.sheet.block.Flow;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.Type;
+import org.jointwright.takeoff.Item;
+import org.jointwright.takeoff.Line;
+import org.jointwright.takeoff.Takeoff;
+import org.jointwright.takeoff.words.OrderWords;
+import org.jointwright.text.Words;
+
+/**
+ * The order sheet: what the dispatcher is told in one breath, all else that is bought, and on the
+ * pages after it how each figure was worked out.
+ */
+public final class OrderSheet {
+  private static final double BETWEEN = 4.8;
+  private static final double BAND = 44;
+
+  private final Plan plan;
+  private final Takeoff takeoff;
+  private final SheetOptions options;
+  private final Words words;
+  private final OrderWords said;
+
+  private OrderSheet(Plan plan, Takeoff takeoff, SheetOptions options) {
+    this.plan = plan;
+    this.takeoff = takeoff;
+    this.options = options;
+    this.words = options.words();
+    this.said = new OrderWords(words);
+  }
+
+  /** The pages of the order sheet. */
+  public static List<Page> of(Plan plan, Takeoff takeoff, SheetOptions options) {
+    return new OrderSheet(plan, takeoff, options).pages();
+  }
+
+  private List<Page> pages() {
+    Paper paper = options.paper();
+    double right = paper.width() - CutSheet.MARGIN;
+    double low = paper.height() - Foot.HEIGHT - 4;
+    List<String> cautions = cautions(right - CutSheet.MARGIN);
+    double notes = low - cautions.size() * 4.8;
+    List<List<Mark>> pages = new ArrayList<>();
+    List<Mark> first = new ArrayList<>(band(right));
+    List<Block> left = new ArrayList<>();
+    Box room = new Box(CutSheet.MARGIN, 10 + BAND, right, notes - 3);
+    first.addAll(Flow.page(blocks(false, width(room)), room, left));
+    List<Mark> told = new ArrayList<>();
+    for (int i = 0; i < cautions.size(); i++) {
+      told.add(Type.NOTE.at(CutSheet.MARGIN, notes + 3.4 + i * 4.8, cautions.get(i), Anchor.START));
+    }
+    first.add(new Mark.Group("cautions", "", told));
+    pages.add(first);
+    Box whole = new Box(CutSheet.MARGIN, 10, right, low);
+    List<Block> rest = new ArrayList<>(left);
+    rest.addAll(blocks(true, width(whole)));
+    while (!rest.isEmpty()) {
+      List<Block> more = new ArrayList<>();
+      pages.add(new ArrayList<>(Flow.page(rest, whole, more)));
+      if (more.equals(rest)) {
+        throw new IllegalStateException("a block is higher than a page: " + more.getFirst().name());
+      }
+      rest = more;
+    }
+    List<Page> out = new ArrayList<>();
+    String title = words.say("sheet.order.title");
+    for (int i = 0; i < pages.size(); i++) {
+      List<Mark> marks = pages.get(i);
+      marks.addAll(Foot.of(words, plan.job(), options, title, "", i + 1, pages.size()));
+      String job = Lines.known(plan.job().name());
+      out.add(new Page(title, words.say("sheet.order.description", job), paper, marks));
+    }
+    return out;
+  }
+
+  private static double width(Box room) {
+    return (room.width() - 2 * BETWEEN) / 3;
+  }
+
+  /** How much, of what, and what is agreed with the plant by hand. */
+  private List<Mark> band(double right) {
+    List<Mark> marks = new ArrayList<>();
+    double x = CutSheet.MARGIN;
+    Line concrete = takeoff.of(Item.CONCRETE).getFirst();
+    Line loads = takeoff.of(Item.LOADS).getFirst();
+    marks.add(Type.HEAD.at(x, 14, words.say("sheet.order.concrete"), Anchor.START));
+    marks.add(Type.TITLE.at(x, 24.5, said.amount(concrete), Anchor.START));
+    marks.add(
+        Type.TABLE.at(x, 32, words.say("sheet.order.loads", loads.amount().value()), Anchor.START));
+    double from = x + 62;
+    double y = 14;
+    for (String line : Lines.wrap(said.mix(takeoff.mix()), Type.MARK_TIGHT, right - from)) {
+      marks.add(Type.MARK_TIGHT.at(from, y, line, Anchor.START));
+      y += 6.2;
+    }
+    for (String line : Lines.wrap(said.meant(takeoff.mix()), Type.TABLE, right - from)) {
+      marks.add(Type.TABLE.at(from, y, line, Anchor.START));
+      y += 5.7;
+    }
+    double each = (right - x) / 4;
+    for (int i = 0; i < 4; i++) {
+      String key = List.of("plant", "day", "interval", "ownNumber").get(i);
+      double at = x + i * each;
+      marks.add(Type.NOTE.at(at, 40, words.say("sheet.order." + key), Anchor.START));
+      marks.add(Mark.Line.of(new Point(at, 50), new Point(at + each - 5, 50), 0.25, Role.RULE));
+    }
+    return List.of(new Mark.Group("concrete", "", marks));
+  }
+
+  private List<Block> blocks(boolean how, double width) {
+    List<Block> blocks = new ArrayList<>();
+    for (Item.Group group : Item.Group.values()) {
+      List<AmountsBlock.Row> rows =
+          takeoff.lines().stream()
+              .filter(l -> l.item().group() == group)
+              .map(l -> row(l, how))
+              .toList();
+      if (!rows.isEmpty()) {
+        String title = said.group(group);
+        blocks.add(
+            new AmountsBlock(
+                (how ? "how-" : "order-") + group.name().toLowerCase(java.util.Locale.ROOT),
+                how ? words.say("sheet.order.how", title) : title,
+                width,
+                rows));
+      }
+    }
+    return blocks;
+  }
+
+  private AmountsBlock.Row row(Line line, boolean how) {
+    List<String> steps = new ArrayList<>();
+    if (how) {
+      steps.addAll(said.how(line));
+      String sources = said.sources(line);
+      if (!sources.isEmpty()) {
+        steps.add(words.say("sheet.order.source", sources));
+      }
+    }
+    return new AmountsBlock.Row(Lines.known(said.name(line)), said.amount(line), steps);
+  }
+
+  private List<String> cautions(double width) {
+    List<String> lines = new ArrayList<>();
+    lines.addAll(Lines.wrap(words.say("sheet.order.caution"), Type.NOTE, width));
+    if (!words.isChecked()) {
+      lines.addAll(Lines.wrap(words.say("sheet.caution.unread"), Type.NOTE, width));
+    }
+    return lines;
+  }
+}
