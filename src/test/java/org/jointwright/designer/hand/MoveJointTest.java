@@ -125,7 +125,7 @@ class MoveJointTest {
         .isEqualTo(new Point(120, 200));
     assertThat(guide(corner)).isEqualTo(Guide.Kind.CORNER);
     Desk even = dragged(101.3, false);
-    assertThat(joint(even, "J1").path().start().y()).as("half of 200").isEqualTo(100);
+    assertThat(joint(even, "J1").path().start().y()).as("half of 200").isCloseTo(100, within(1e-9));
     assertThat(guide(even)).isEqualTo(Guide.Kind.EVEN);
     Desk free = dragged(198.4, true);
     assertThat(joint(free, "J1").path().start().y()).isCloseTo(198.4, within(0.1));
