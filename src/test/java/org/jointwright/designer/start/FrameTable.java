@@ -19,12 +19,16 @@ import java.util.function.UnaryOperator;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-import org.jointwright.app.Answer;
 import org.jointwright.cases.Yards;
+import org.jointwright.check.Judgement;
 import org.jointwright.designer.settings.Look;
 import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Viewport;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
+import org.jointwright.layout.LayoutEngine;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -61,7 +65,7 @@ final class FrameTable {
       plan up to the pixels. Milliseconds of processor time of the two threads that make it, one after the other, though they work side by
       side; so what else the machine did counts little. A screen that shows sixty pictures in a second leaves %.1f. p95 is what 95 of 100
       stay under. “Pieces” has each joint parted at every crossing, the most lines a plan of so many panels can have. Where panels are
-      smaller than the numbers of the joints no numbers are written.
+      smaller than the numbers of the joints no numbers are written. The plans are laid, but not judged: no flags are among the marks.
 
       Machine: %d processors (%s), %s, JDK %s; its load was %.1f when this began and %.1f when it ended (over one for each processor, other
       programs took the time).
@@ -90,7 +94,7 @@ final class FrameTable {
       int[] sizes =
           args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
       for (int panels : sizes) {
-        Plan laid = Answer.laid(Yards.of(panels)).plan();
+        Plan laid = LayoutEngine.lay(Yards.of(panels)).plan();
         rows.addAll(measured(panels + " panels", laid, out));
         rows.addAll(measured(panels + " panels in pieces", inPieces(laid), out));
       }
@@ -183,7 +187,8 @@ final class FrameTable {
         () -> {
           designer
               .board()
-              .change(d -> Desk.opened(plan, Path.of("yard.jointwright.json")).onPaperOf(d));
+              .change(
+                  d -> judged(Desk.opened(plan, Path.of("yard.jointwright.json")).onPaperOf(d)));
           return true;
         });
     while (!Rig.get(() -> designer.board().desk().laying().isCurrent())) {
@@ -209,6 +214,14 @@ final class FrameTable {
           return true;
         });
     return rows;
+  }
+
+  /** With the panels known and nothing found: judging is not painting, and takes its own time. */
+  private static Desk judged(Desk desk) {
+    long generation = desk.laying().wish().orElseThrow().generation();
+    Layout layout = Layouts.of(desk.plan());
+    return desk.answered(
+        new Laid(generation, desk.plan(), layout, new Judgement(List.of(), List.of())));
   }
 
   /** The milliseconds that each picture takes. */
