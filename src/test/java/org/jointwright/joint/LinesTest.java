@@ -34,14 +34,15 @@ class LinesTest {
   void anEndAHairOffACornerIsOnTheCorner() {
     Sketch el = Sketch.polygon(0, 0, 240, 0, 240, 60, 100, 60, 100, 120, 0, 120);
     assertThat(places(layout(el.joint(100.05, 60, 100.05, 0))))
-        .contains(new Point(100, 60))
-        .doesNotContain(new Point(100.05, 60));
+        .filteredOn(p -> p.distance(new Point(100, 60)) < 1)
+        .containsOnly(new Point(100, 60));
   }
 
   @Test
   void anEndFartherOffACornerIsAMarkOfItsOwn() {
     Sketch el = Sketch.polygon(0, 0, 240, 0, 240, 60, 100, 60, 100, 120, 0, 120);
-    assertThat(places(layout(el.joint(100.1, 60, 100.1, 0)))).contains(new Point(100.1, 60));
+    assertThat(places(layout(el.joint(100.1, 60, 100.1, 0))))
+        .anyMatch(p -> p.distance(new Point(100.1, 60)) < 1e-9);
   }
 
   @Test

@@ -80,4 +80,27 @@ class JudgedTest {
     assertThat(judged.faces()).hasSize(2);
     assertThat(judged.faces().getFirst().steps().filter(s -> !s.hard())).hasSize(1);
   }
+
+  @Test
+  void theLargestPanelIsThatOfTheLargestArea() {
+    for (double x : new double[] {40, 200}) {
+      Judged two = Evidence.of(Sketch.rectangle(240, 120).joint(x, 0, x, 120));
+      assertThat(two.largestPanel().orElseThrow().measures().area()).isEqualTo(200 * 120);
+    }
+  }
+
+  @Test
+  void onlyABoxOutThatIsRoundHasSoftSides() {
+    assertThat(boxedOut(8).faces()).allMatch(f -> f.steps().anyMatch(s -> s.soft()));
+    assertThat(boxedOut(4).faces()).noneMatch(f -> f.steps().anyMatch(s -> s.soft()));
+  }
+
+  private static Judged boxedOut(int sides) {
+    double[] xy = new double[2 * sides];
+    for (int i = 0; i < sides; i++) {
+      xy[2 * i] = 120 + 12 * Math.cos(2 * Math.PI * i / sides);
+      xy[2 * i + 1] = 60 + 12 * Math.sin(2 * Math.PI * i / sides);
+    }
+    return Evidence.of(Sketch.rectangle(240, 120).post(120, 60, 8).boxOut(xy));
+  }
 }

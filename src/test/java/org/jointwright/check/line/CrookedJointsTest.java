@@ -122,4 +122,22 @@ class CrookedJointsTest {
         .extracting(Finding::key)
         .containsExactlyInAnyOrder("check.s10.slants", "check.s10.bends");
   }
+
+  @Test
+  void besideSidesThatRunTogetherALineThatLeansFartherThanBothSlants() {
+    for (double to : new double[] {66, 94}) {
+      Sketch fan = Sketch.polygon(0, 0, 120, 0, 110, 100, 10, 100).joint(80, 0, to, 100);
+      assertThat(fan.findings("S10")).hasSize(1);
+    }
+  }
+
+  @Test
+  void aBendBetweenTwoThatAreLockedIsMeantSo() {
+    double rise = 100 * Math.tan(Math.toRadians(5));
+    Sketch slab =
+        Sketch.polygon(0, 0, 200, 0, 200, 200 + 2 * rise, 0, 200).joint(100, 0, 100, 200 + rise);
+    slab.joint(0, 100, 100, 100).locked().joint(100, 100, 200, 100 + rise);
+    assertThat(slab.findings("S10")).hasSize(1);
+    assertThat(slab.locked().findings("S10")).isEmpty();
+  }
 }

@@ -94,4 +94,49 @@ class OffMarkJointsTest {
     Sketch wedge = Sketch.polygon(0, 0, 200, 0, 170.3, 100, 0, 100);
     assertThat(wedge.joint(0, 50, 185.15, 50).findings("S6")).isEmpty();
   }
+
+  @Test
+  void aFeaturesFarEndForcesTooAndOneElsewhereDoesNot() {
+    assertThat(at(90.5).feature(0, 20, 90.5).findings("S6")).isEmpty();
+    assertThat(at(90.5).feature(0, 20, 60).findings("S6")).hasSize(1);
+    assertThat(at(90.5).given(10, 0, 10, -50).findings("S6")).hasSize(1);
+    assertThat(at(90.5).given(91.4, 0, 91.4, -50).findings("S6")).isEmpty();
+    assertThat(at(90.5).given(91.6, 0, 91.6, -50).findings("S6")).hasSize(1);
+  }
+
+  @Test
+  void betweenParallelSidesBothEndsAreMeasured() {
+    Sketch aslant = Sketch.rectangle(200, 100).joint(90, 0, 90.5, 100);
+    assertThat(aslant.findings("S6"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.measured()).isEqualTo(1));
+  }
+
+  @Test
+  void betweenSidesThatAreNotParallelOneEndMustBeWhole() {
+    Sketch wedge = Sketch.polygon(0, 0, 200, 0, 170.3, 100, 0, 100);
+    assertThat(wedge.joint(0, 50.4, 185.03, 50.4).findings("S6")).hasSize(1);
+  }
+
+  @Test
+  void whatGoesOnFromALockedJointInItsLineStandsWhereThatDoes() {
+    for (boolean up : new boolean[] {true, false}) {
+      for (boolean onUp : new boolean[] {true, false}) {
+        Sketch line = Sketch.rectangle(200, 100);
+        line.joint(90.5, up ? 0 : 30, 90.5, up ? 30 : 0).locked();
+        line.joint(90.5, onUp ? 30 : 100, 90.5, onUp ? 100 : 30);
+        assertThat(line.findings("S6")).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void whatDoesNotGoOnInItsLineIsMeasured() {
+    Sketch square =
+        Sketch.rectangle(200, 100).joint(0, 50, 90.5, 50).locked().joint(90.5, 50, 90.5, 100);
+    assertThat(square.findings("S6")).hasSize(1);
+    Sketch apart =
+        Sketch.rectangle(200, 100).joint(90.5, 0, 90.5, 30).locked().joint(90.5, 40, 90.5, 100);
+    assertThat(apart.findings("S6")).hasSize(1);
+  }
 }
