@@ -10,23 +10,23 @@ import org.junit.jupiter.api.Test;
 
 /** Lines that are meant to meet in one point do, and what is listed twice cuts once. */
 class NodingTest {
-  /**
-   * Off the point where two lines cross at a right angle by this a third meets each of them within
-   * a node's reach of that point, but in places that are no node's reach from each other; inches.
-   */
+  /** Within a node’s reach in one of two ways: from two places at once, or from each by itself. */
   private static final double HAIR = 0.0034;
 
   @Test
   void threeLinesThroughOnePointButForAHairCutSixPanels() {
-    double[] rising = {60, 0, 180, 120};
-    double[] falling = {60, 120, 180, 0};
-    for (double off : new double[] {HAIR, -HAIR, HAIR / 2, -HAIR / 2}) {
-      double[] upright = {120 + off, 0, 120 + off, 120};
-      double[] level = {0, 60 + off, 240, 60 + off};
-      for (double[] third : List.of(upright, level)) {
-        assertThat(panels(rising, falling, third)).isEqualTo(6);
-        assertThat(panels(third, rising, falling)).isEqualTo(6);
-        assertThat(panels(falling, third, rising)).isEqualTo(6);
+    for (double run : new double[] {60, 120}) {
+      double[] rising = {120 - run, 0, 120 + run, 120};
+      double[] falling = {120 - run, 120, 120 + run, 0};
+      for (double off : new double[] {HAIR, -HAIR, HAIR / 2, -HAIR / 2}) {
+        double[] upright = {120 + off, 0, 120 + off, 120};
+        double[] level = {0, 60 + off / 2, 240, 60 + off / 2};
+        double[] lower = {0, 60 + off, 240, 60 + off};
+        for (double[] third : run == 60 ? List.of(upright, lower) : List.of(upright, level)) {
+          assertThat(panels(rising, falling, third)).isEqualTo(6);
+          assertThat(panels(third, rising, falling)).isEqualTo(6);
+          assertThat(panels(falling, third, rising)).isEqualTo(6);
+        }
       }
     }
   }
@@ -74,6 +74,19 @@ class NodingTest {
     assertThat(panels).hasSize(1);
     assertThat(panels.getFirst().holes()).isEmpty();
     assertThat(panels.getFirst().ring().vertices()).contains(new Point(140, 40));
+  }
+
+  @Test
+  void aNotchAHairOffAnOpeningOpensOntoIt() {
+    // Slanting from the left, or steep: whichever of the lines begins farther to the left.
+    for (double[] x : List.of(new double[] {80, 104, 60}, new double[] {122, 120, 118})) {
+      Sketch slab =
+          Sketch.polygon(0, 0, 240, 0, 240, 120, x[0], 120, x[1], 60.003, x[2], 120, 0, 120)
+              .opening(100, 40, 140, 40, 140, 60, 100, 60);
+      List<Panel> panels = Layouts.of(slab.plan()).slabs().getFirst().panels();
+      assertThat(panels).hasSize(1);
+      assertThat(panels.getFirst().holes()).isEmpty();
+    }
   }
 
   private static int panels(double[]... joints) {

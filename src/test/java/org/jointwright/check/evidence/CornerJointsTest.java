@@ -66,6 +66,11 @@ class CornerJointsTest {
     Sketch asked = Sketch.rectangle(200, 200).cornerJoint(0, 18.3, 18.3, 0);
     Sketch plain = Sketch.rectangle(200, 200).joint(18, 0, 0, 18);
     assertThat(Evidence.of(asked, plain).corners().joints()).containsExactly("J1");
+    // At the marked corner but elsewhere: it is another joint.
+    Sketch farther = Sketch.rectangle(200, 200).joint(22, 0, 0, 22);
+    assertThat(Evidence.of(asked, farther).corners().joints()).isEmpty();
+    Sketch oneEnd = Sketch.rectangle(200, 200).joint(18, 0, 0, 22);
+    assertThat(Evidence.of(asked, oneEnd).corners().joints()).isEmpty();
     Sketch other = Sketch.rectangle(200, 200).cornerJoint(182, 0, 200, 18);
     assertThat(Evidence.of(other, plain).corners().joints()).isEmpty();
     assertThat(Evidence.of(other, square).corners().joints()).isEmpty();

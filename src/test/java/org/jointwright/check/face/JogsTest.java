@@ -78,6 +78,14 @@ class JogsTest {
   }
 
   @Test
+  void whatIsCutOffElsewhereLevelsNothingOut() {
+    Loop before = Round.through(0, 0, 100, 0, 100, 49.8, 99.8, 50, 50, 50, 50, 100, 0, 100);
+    assertThat(isJog(before, 50, 50)).isFalse();
+    Loop after = Round.through(0, 0, 100, 0, 100, 50, 50, 50, 50, 99.8, 49.8, 100, 0, 100);
+    assertThat(isJog(after, 50, 50)).isFalse();
+  }
+
+  @Test
   void aFilletThatRunsOnStraightIsNone() {
     Loop fillet =
         Round.from(0, 0)

@@ -84,6 +84,11 @@ class RoundBoxOutsTest {
     Edge level = new Segment(p(-100, 0), p(100, 0));
     assertThat(RoundBoxOuts.isRound(half(4), List.of(level))).isTrue();
     assertThat(RoundBoxOuts.isRound(half(4).reversed(), List.of(level))).isTrue();
+    for (int first = 0; first < 5; first++) {
+      List<Point> turned = new ArrayList<>(half(4).vertices());
+      java.util.Collections.rotate(turned, first);
+      assertThat(RoundBoxOuts.isRound(Ring.of(turned), List.of(level))).isTrue();
+    }
     // The side on the edge counts where it is not known to be one.
     assertThat(isRound(half(4))).isFalse();
     // Sides of 60 degrees each are corners.

@@ -110,6 +110,25 @@ class TightTurnsTest {
   }
 
   @Test
+  void aCornerBesideAnArcTracesNoCurve() {
+    Point a = Round.arc(new Point(0, 0), 12, 180, -30).end();
+    Point b = a.plus(new Point(1, 0).turned(Math.toRadians(145)));
+    Point c = b.plus(new Point(1, 0).turned(Math.toRadians(140)));
+    Loop mixed =
+        Round.from(0, 0)
+            .to(400, 0)
+            .to(400, 200)
+            .to(300, 200)
+            .right(12, 180, 30)
+            .to(300 + b.x(), 200 + b.y())
+            .to(300 + c.x(), 200 + c.y())
+            .to(0, 400)
+            .to(0, 0)
+            .loop();
+    assertThat(TightTurns.of(mixed).getFirst().degrees()).isCloseTo(30, within(1e-9));
+  }
+
+  @Test
   void itIsShownAtItsLongestTurnWithItsSmallestRadius() {
     Tight last = only(twoArcs(0.4));
     Edge longest =
@@ -168,6 +187,14 @@ class TightTurnsTest {
         Round.from(0, 0).boxOut("post", true, 10, 0).boxOut("post", false, 10, 10).to(0, 0).loop();
     assertThat(TightTurns.isSoft(mixed, 1)).isFalse();
     assertThat(TightTurns.isSoft(Round.begunAt(mixed, 2), 1)).isFalse();
+    Loop late =
+        Round.from(0, 0)
+            .boxOut("post", false, 10, 0)
+            .boxOut("post", true, 10, 10)
+            .boxOut("post", true, 0, 0)
+            .loop();
+    assertThat(TightTurns.isSoft(late, 1)).isFalse();
+    assertThat(TightTurns.isSoft(late, 2)).isTrue();
     Loop edge = Round.from(0, 0).boxOut("post", true, 10, 0).to(10, 10).to(0, 0).loop();
     assertThat(TightTurns.isSoft(edge, 0)).isFalse();
     assertThat(TightTurns.isSoft(edge, 1)).isFalse();

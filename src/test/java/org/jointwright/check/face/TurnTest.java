@@ -37,10 +37,14 @@ class TurnTest {
   @Test
   void aCuspIsTheSameWhenTheArcComesFirst() {
     Edge west = new Segment(CORNER, new Point(0, 0));
-    Edge above = Round.arc(CORNER, 10, 180, -90).reversed();
-    Edge below = Round.arc(CORNER, 10, 180, 90).reversed();
-    assertThat(Turn.degrees(above, west)).isEqualTo(-180);
-    assertThat(Turn.degrees(below, west)).isEqualTo(180);
+    for (double radius : new double[] {1, 3, 7, 10, 13, 17}) {
+      for (double sweep : new double[] {60, 90, 150, 200}) {
+        Edge above = Round.arc(CORNER, radius, 180, -sweep).reversed();
+        Edge below = Round.arc(CORNER, radius, 180, sweep).reversed();
+        assertThat(Turn.degrees(above, west)).isEqualTo(-180);
+        assertThat(Turn.degrees(below, west)).isEqualTo(180);
+      }
+    }
   }
 
   @Test
