@@ -4,15 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.check.along.Nearness;
 import org.jointwright.plan.Joint;
-import org.jointwright.plan.JointKind;
-import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /** The ends of joints that lie on nothing. */
 public final class LooseEnds {
-  private static final int SAMPLES = 4;
-
   private LooseEnds() {}
 
   /**
@@ -30,22 +26,15 @@ public final class LooseEnds {
     List<Joint> joints = slab.joints();
     List<End> loose = new ArrayList<>();
     for (Joint j : joints) {
-      List<Edge> edges = j.path().edges();
-      boolean circle = j.path().isClosed() && edges.size() == 2 && edges.getFirst() instanceof Arc;
-      if (!circle) {
-        addIfLoose(loose, j, edges.getFirst(), j.path().start(), fixed, joints);
-        addIfLoose(loose, j, edges.getLast(), j.path().end(), fixed, joints);
-      }
+      // A circle of two arcs ends on itself: each arc on the other.
+      addIfLoose(loose, j, j.path().edges().getFirst(), j.path().start(), fixed, joints);
+      addIfLoose(loose, j, j.path().edges().getLast(), j.path().end(), fixed, joints);
     }
     return loose;
   }
 
   private static void addIfLoose(
       List<End> loose, Joint joint, Edge last, Point end, List<Edge> fixed, List<Joint> joints) {
-    // Filler along an edge lies on the edge with all of it.
-    if (joint.kind() != JointKind.CONTRACTION && isAlong(last, fixed)) {
-      return;
-    }
     double gap = Nearness.distance(fixed, end);
     for (Joint j : joints) {
       for (Edge e : j.path().edges()) {
@@ -57,14 +46,5 @@ public final class LooseEnds {
     if (gap > Nearness.ON) {
       loose.add(new End(joint, end, gap));
     }
-  }
-
-  private static boolean isAlong(Edge edge, List<Edge> fixed) {
-    for (int i = 0; i <= SAMPLES; i++) {
-      if (!Nearness.isOn(fixed, edge.at((double) i / SAMPLES), Nearness.ON)) {
-        return false;
-      }
-    }
-    return true;
   }
 }

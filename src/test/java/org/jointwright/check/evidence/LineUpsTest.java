@@ -74,6 +74,12 @@ class LineUpsTest {
   }
 
   @Test
+  void twoShortStretchesDoNotAddUp() {
+    Sketch legs = Sketch.polygon(0, 0, 200, 0, 200, 100, 196, 100, 196, 80, 4, 80, 4, 100, 0, 100);
+    assertThat(of(legs.joint(2, 0, 2, 100), above(0, 200))).isEmpty();
+  }
+
+  @Test
   void aStretchWithFillerIsNotShared() {
     Sketch part = slab().filler(0, 100, 120, 100);
     assertThat(of(part.joint(60, 0, 60, 100).joint(160, 0, 160, 100), above(0, 200)))
