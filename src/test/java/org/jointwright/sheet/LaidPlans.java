@@ -16,6 +16,7 @@ import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.sheet.pdf.PdfSheet;
+import org.jointwright.takeoff.Takeoff;
 import org.jointwright.text.Language;
 import org.jointwright.text.Words;
 
@@ -89,7 +90,18 @@ public final class LaidPlans {
   }
 
   private static List<Page> pages(Plan plan, Words words) {
-    return CutSheet.of(Layouts.of(plan), new SheetOptions("2026-05-04", words, Paper.LETTER));
+    return CutSheet.of(Layouts.of(plan), options(words));
+  }
+
+  /** The pages of one of them's order sheet. */
+  static List<Page> orders(String name, Language language, UnitSystem units) {
+    Plan plan = plan(name);
+    Takeoff takeoff = Takeoff.of(Layouts.of(plan), units);
+    return OrderSheet.of(plan, takeoff, options(Words.of(language, units)));
+  }
+
+  private static SheetOptions options(Words words) {
+    return new SheetOptions("2026-05-04", words, Paper.LETTER);
   }
 
   /** A plan's cut sheet as a PDF. */

@@ -31,23 +31,26 @@ class RoomTest {
     for (String name : LaidPlans.names()) {
       Plan plan = LaidPlans.plan(name);
       UnitSystem own = UnitSystem.of(plan.unit());
-      all.add(new Sheets(name, Language.ENGLISH, own));
+      all.add(new Sheets(name, Language.ENGLISH, own, true));
+      all.add(new Sheets(name, Language.ENGLISH, own, false));
       if (plan.slabs().stream().mapToInt(s -> s.joints().size()).sum() <= MANY) {
-        all.add(new Sheets(name, Language.SPANISH, own));
+        all.add(new Sheets(name, Language.SPANISH, own, true));
       }
     }
     for (String name : LaidPlans.samples()) {
+      all.add(new Sheets(name, Language.SPANISH, UnitSystem.METRIC, false));
+      all.add(new Sheets(name, Language.SPANISH, UnitSystem.FEET_INCHES, false));
       if (!name.equals(CLOSE)) {
-        all.add(new Sheets(name, Language.SPANISH, UnitSystem.METRIC));
+        all.add(new Sheets(name, Language.SPANISH, UnitSystem.METRIC, true));
       }
     }
     return all.stream().distinct().toList();
   }
 
-  /** The sheets of a plan in a language and measures. */
-  record Sheets(String name, Language language, UnitSystem units) {
+  /** The cut sheet of a plan in a language and measures, or its order sheet. */
+  record Sheets(String name, Language language, UnitSystem units, boolean cut) {
     List<Page> pages() {
-      return LaidPlans.pages(name, language, units);
+      return cut ? LaidPlans.pages(name, language, units) : LaidPlans.orders(name, language, units);
     }
   }
 

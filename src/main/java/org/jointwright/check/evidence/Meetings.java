@@ -85,12 +85,27 @@ public final class Meetings {
     Meetings meetings = new Meetings(faces, contraction);
     List<Point> places = new ArrayList<>(meetings.leaving.keySet());
     places.sort(Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y));
-    places.forEach(p -> meetings.judge(p, places));
+    for (int i = 0; i < places.size(); i++) {
+      meetings.judge(places.get(i), near(places, i));
+    }
     return List.copyOf(meetings.found);
   }
 
-  private void judge(Point place, List<Point> places) {
-    List<Point> near = places.stream().filter(p -> p.distance(place) <= TOGETHER).toList();
+  /** The places that are one with place {@code i}, itself among them, in their order. */
+  private static List<Point> near(List<Point> places, int i) {
+    Point place = places.get(i);
+    int from = i;
+    while (from > 0 && place.x() - places.get(from - 1).x() <= TOGETHER) {
+      from--;
+    }
+    int to = i + 1;
+    while (to < places.size() && places.get(to).x() - place.x() <= TOGETHER) {
+      to++;
+    }
+    return places.subList(from, to).stream().filter(p -> p.distance(place) <= TOGETHER).toList();
+  }
+
+  private void judge(Point place, List<Point> near) {
     if (near.stream().anyMatch(other::contains)) {
       return;
     }

@@ -31,7 +31,14 @@ import org.jointwright.shape.Point;
  * a figure, no fault.
  */
 public final class SpareJoints implements Check {
+  /**
+   * So many panels are cut anew at most: with them a yard of 10,000 panels would take minutes. What
+   * more might be spared there is not looked for.
+   */
+  private static final int MOST_CUT = 100_000;
+
   private final List<Check> must;
+  private final int mostCut;
 
   /**
    * Ready to leave joints out.
@@ -39,7 +46,13 @@ public final class SpareJoints implements Check {
    * @param must the rules that must hold
    */
   public SpareJoints(List<Check> must) {
+    this(must, MOST_CUT);
+  }
+
+  /** The same with another limit of panels that are cut anew. */
+  SpareJoints(List<Check> must, int mostCut) {
     this.must = List.copyOf(must);
+    this.mostCut = mostCut;
   }
 
   @Override
@@ -59,7 +72,8 @@ public final class SpareJoints implements Check {
 
   @Override
   public List<Finding> findings(Judged slab) {
-    List<Joint> candidates = candidates(slab);
+    int most = mostCut / Math.max(1, slab.faces().size());
+    List<Joint> candidates = candidates(slab).stream().limit(most).toList();
     // First what must be: a slab that breaks a rule has other worries.
     if (candidates.isEmpty() || isBroken(slab)) {
       return List.of();

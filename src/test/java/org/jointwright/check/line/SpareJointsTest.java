@@ -2,9 +2,13 @@ package org.jointwright.check.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.jointwright.check.Case;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Sketch;
+import org.jointwright.check.evidence.Judged;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.JointKind;
 import org.junit.jupiter.api.Test;
@@ -46,6 +50,15 @@ class SpareJointsTest {
   @Test
   void aSlabThatPassesAsOnePanelDoesNot() {
     assertThat(halved(120.4).findings("S2")).hasSize(1);
+  }
+
+  /** A yard of 10,000 panels would be cut anew for each of its joints: there is an end to that. */
+  @Test
+  void noMorePanelsAreCutAnewThanMayBe() {
+    Layout layout = Layouts.of(halved(110).plan());
+    Judged slab = new Judged(layout.plan(), layout, layout.slabs().getFirst());
+    assertThat(new SpareJoints(List.of(), 2).findings(slab)).hasSize(1);
+    assertThat(new SpareJoints(List.of(), 1).findings(slab)).isEmpty();
   }
 
   @Test
