@@ -34,6 +34,9 @@ final class Ladder {
   /** A corner up to this wide may be a foot or a head: two angles of 60 degrees must be left. */
   private static final double TIP = 61;
 
+  /** A side shorter than this is none: the noise of arithmetic, inches. */
+  private static final double LEAST_SIDE = 1e-6;
+
   /** The cosine of the flattest angle of a rung with a side. */
   private static final double FLAT = Math.cos(Math.toRadians(59.2));
 
@@ -353,6 +356,10 @@ final class Ladder {
         tags.add(SOFT + k + 1);
       }
       add(from, a, b, /* back= */ true, edges, tags);
+      // Rungs that touch leave a side of no length between them: that is no panel.
+      if (edges.stream().anyMatch(e -> e.length() < LEAST_SIDE)) {
+        return false;
+      }
       Piece panel = new Piece(piece.ground(), new Loop(edges, tags), List.of());
       if (!panel.faults().none()) {
         return false;
