@@ -52,7 +52,8 @@ public record InscribedCircle(Point centre, double radius) {
     if (fault.getErrorType() == TopologyValidationError.RING_SELF_INTERSECTION) {
       return polygon.buffer(0);
     }
-    throw new IllegalArgumentException("no circle fits in a region that crosses itself: " + polygon);
+    throw new IllegalArgumentException(
+        "no circle fits in a region that crosses itself: " + polygon);
   }
 
   private static LinearRing ring(GeometryFactory factory, Ring ring) {
