@@ -12,6 +12,7 @@ import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.View;
+import org.jointwright.shape.Box;
 import org.jointwright.text.Words;
 
 /** What is laid above the plan: what is picked, pointed at, held, and drawn. */
@@ -27,7 +28,9 @@ public final class LiveMarks {
       Said said = said(desk, vocabulary);
       marks.addAll(DraftMarks.of(desk, draft.get(), said, words));
       if (SentenceMarks.isShown(draft.get())) {
-        marks.addAll(SentenceMarks.of(desk, draft.get(), said, words));
+        List<Mark> sentence = SentenceMarks.of(desk, draft.get(), said, words);
+        marks.removeIf(m -> m instanceof Mark.Words w && lieUnder(sentence, InSight.room(w)));
+        marks.addAll(sentence);
       } else if (isBlank(desk)
           && draft.get().placed().isEmpty()
           && draft.get().pencil().isEmpty()) {
@@ -47,6 +50,12 @@ public final class LiveMarks {
     marks.addAll(HoldMarks.of(desk, words));
     marks.addAll(FixMarks.of(desk));
     return marks;
+  }
+
+  /** Whether what is written there lies under the box: half a figure would be misread. */
+  private static boolean lieUnder(List<Mark> box, Box written) {
+    return box.stream()
+        .anyMatch(m -> m instanceof Mark.Area a && a.rings().getFirst().box().meets(written));
   }
 
   /** What the sentence being typed says. */

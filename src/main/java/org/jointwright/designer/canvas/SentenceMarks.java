@@ -1,10 +1,12 @@
 package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Said;
+import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
 import org.jointwright.designer.sketch.Understanding;
 import org.jointwright.designer.state.Desk;
@@ -34,16 +36,28 @@ final class SentenceMarks {
   /** How near to the edge of the paper it may stand. */
   private static final double EDGE = 12;
 
+  /** What stands above and below it on the paper: names, the scale bar. */
+  private static final double TOP = 70;
+
+  private static final double BOTTOM = 50;
+
+  /** How far from a side its figure reaches. */
+  private static final double FIGURES = 90;
+
+  /** How many places are tried across the paper and down it. */
+  private static final int STEPS = 6;
+
   private SentenceMarks() {}
 
   /** The sentence beside the edge that it says. */
   static List<Mark> of(Desk desk, Draft draft, Said said, Words words) {
     Draft begun = draft.last().isPresent() ? draft : draft.begunAt(Drafting.start(desk, draft));
     String understood = new Understanding(begun, words).of(said);
-    boolean isUnclear = said instanceof Said.Unclear;
+    Optional<Stroke> stroke = Strokes.of(begun, said);
+    boolean isUnclear = stroke.isEmpty() && !(said instanceof Said.Silent);
     String hint = words.say(isUnclear ? "window.typing.unclear" : "window.typing.enter");
     Box edge =
-        Strokes.of(begun, said)
+        stroke
             .map(s -> desk.viewport().view().on(s.edge()).box())
             .orElseGet(
                 () -> {
@@ -107,38 +121,41 @@ final class SentenceMarks {
     return Math.max(180, Math.max(large, under));
   }
 
-  /** Where the box stands: the first place that is on the paper and clear of what is drawn. */
+  /** Where the box stands: beside the side if there is room, and never on it if that can be. */
   private static Point corner(Desk desk, Draft draft, Box edge, Point size) {
     double w = desk.viewport().width();
     double h = desk.viewport().height();
-    Box drawn = drawn(desk, draft).with(edge).grown(10);
     Point c = edge.centre();
     double width = size.x();
     double high = size.y();
-    List<Point> wanted =
-        List.of(
-            new Point(edge.maxX() + 34, c.y() - HEIGHT / 2),
-            new Point(edge.minX() - 34 - width, c.y() - HEIGHT / 2),
-            new Point(c.x() - width / 2, drawn.maxY() + 44),
-            new Point(c.x() - width / 2, drawn.minY() - 44 - high));
-    Box paper = new Box(EDGE, 70, w - EDGE, h - 50);
+    double right = Math.max(EDGE, w - width - EDGE);
+    double low = Math.max(TOP, h - high - BOTTOM);
+    List<Point> wanted = new ArrayList<>();
+    wanted.add(new Point(edge.maxX() + 34, c.y() - HEIGHT / 2));
+    wanted.add(new Point(edge.minX() - 34 - width, c.y() - HEIGHT / 2));
+    wanted.add(new Point(c.x() - width / 2, edge.maxY() + 44));
+    wanted.add(new Point(c.x() - width / 2, edge.minY() - 44 - high));
+    for (int i = 0; i <= STEPS; i++) {
+      for (int j = 0; j <= STEPS; j++) {
+        double x = EDGE + (right - EDGE) * i / STEPS;
+        wanted.add(new Point(x, TOP + (low - TOP) * j / STEPS));
+      }
+    }
+    List<Box> sides = new ArrayList<>();
+    draft.edges().forEach(e -> sides.add(desk.viewport().view().on(e).box()));
     return wanted.stream()
-        .filter(p -> paper.holds(p) && paper.holds(p.plus(new Point(width, high))))
-        .filter(p -> !new Box(p.x(), p.y(), p.x() + width, p.y() + high).meets(drawn))
-        .findFirst()
-        .orElseGet(
-            () ->
-                new Point(
-                    Math.clamp(wanted.getFirst().x(), EDGE, Math.max(EDGE, w - width - EDGE)),
-                    Math.clamp(wanted.getFirst().y(), 70, Math.max(70, h - high - 50))));
+        .filter(p -> p.x() >= EDGE && p.y() >= TOP && p.x() <= right && p.y() <= low)
+        .min(Comparator.comparingDouble(p -> inTheWay(p, size, edge.grown(10), sides)))
+        .orElse(new Point(EDGE, TOP));
   }
 
-  private static Box drawn(Desk desk, Draft draft) {
-    return draft.placed().stream()
-        .map(v -> desk.viewport().toPaper(v.at()))
-        .map(p -> Box.of(p, p))
-        .reduce(Box::with)
-        .orElseThrow();
+  /** How much a box would hide: the side being typed weighs most, then those that are there. */
+  private static double inTheWay(Point at, Point size, Box edge, List<Box> sides) {
+    Box box = new Box(at.x(), at.y(), at.x() + size.x(), at.y() + size.y());
+    double hidden = box.meets(edge) ? 1e6 : 0;
+    hidden += 1e4 * sides.stream().filter(s -> box.meets(s.grown(10))).count();
+    hidden += 1e3 * sides.stream().filter(s -> box.meets(s.grown(FIGURES))).count();
+    return hidden + box.centre().distance(edge.centre());
   }
 
   private static List<Mark> box(Point corner, String typed, List<Below> below) {

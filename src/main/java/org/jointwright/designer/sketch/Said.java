@@ -20,6 +20,14 @@ public sealed interface Said {
     }
   }
 
+  /**
+   * Its last word could become one that is known. It shows what was said before that word, but is
+   * not to be placed: no word is left out of what a hand typed.
+   *
+   * @param soFar what stands before the word
+   */
+  record Unfinished(Said soFar) implements Said {}
+
   /** Nothing was typed. */
   record Silent() implements Said {}
 
@@ -33,5 +41,13 @@ public sealed interface Said {
 
     /** A way on the paper, degrees counter-clockwise from the right. */
     record OnPaper(double degrees) implements Turn {}
+
+    /**
+     * So far over while it goes so far up: a slanted side as it is taped, such as a flare.
+     *
+     * @param over to the right on the paper; below zero to the left
+     * @param up up the paper; below zero down
+     */
+    record Slanted(Length over, Length up) implements Turn {}
   }
 }

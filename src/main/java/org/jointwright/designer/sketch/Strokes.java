@@ -9,14 +9,18 @@ public final class Strokes {
   /** The first corner of a slab typed on blank paper. */
   private static final Point ORIGIN = new Point(0, 0);
 
+  /** The way a first side goes where nothing says another. */
+  private static final Point RIGHT = new Point(1, 0);
+
   private Strokes() {}
 
   /** The stroke that {@code said} means; empty where it says none, or not yet. */
   public static Optional<Stroke> of(Draft draft, Said said) {
     return switch (said) {
-      case Said.Side side -> Optional.of(side(draft, side));
+      case Said.Side side -> side(draft, side);
       case Said.Close close -> closing(draft, close.bulge());
       case Said.Silent silent -> byPencil(draft);
+      case Said.Unfinished unfinished -> of(draft, unfinished.soFar());
       case Said.Unclear unclear -> Optional.empty();
     };
   }
@@ -42,9 +46,10 @@ public final class Strokes {
     Optional<Point> heading = draft.heading();
     return switch (turn) {
       case Said.Turn.Unsaid unsaid -> pointed(draft);
-      case Said.Turn.By by ->
-          heading.map(h -> turned(h, by.degrees())).orElseGet(() -> firstSide(by.degrees()));
-      case Said.Turn.OnPaper paper -> turned(new Point(1, 0), paper.degrees());
+      case Said.Turn.By by -> turned(heading.orElse(RIGHT), by.degrees());
+      case Said.Turn.OnPaper paper -> turned(RIGHT, paper.degrees());
+      case Said.Turn.Slanted slanted ->
+          new Point(slanted.over().inches(), slanted.up().inches()).unit();
     };
   }
 
@@ -53,19 +58,13 @@ public final class Strokes {
     if (degrees == 0) {
       return way;
     }
+    if (degrees == 180) {
+      return way.times(-1);
+    }
     if (degrees == 90) {
       return way.left();
     }
     return degrees == -90 ? way.left().times(-1) : way.turned(Math.toRadians(degrees));
-  }
-
-  /** The first side has none before it: left and right are those of the paper. */
-  private static Point firstSide(double degrees) {
-    Point right = new Point(1, 0);
-    if (degrees == 90) {
-      return right.times(-1);
-    }
-    return degrees == -90 ? right : turned(right, degrees);
   }
 
   private static Point pointed(Draft draft) {
@@ -76,15 +75,30 @@ public final class Strokes {
       }
     }
     // Nothing points: round the slab counter-clockwise, as its corners are lettered.
-    return draft.heading().map(Point::left).orElse(new Point(1, 0));
+    return draft.heading().map(Point::left).orElse(RIGHT);
   }
 
-  private static Stroke side(Draft draft, Said.Side side) {
+  /** Whether a straight side would run back over the one before it: that is no outline. */
+  public static boolean runsBack(Draft draft, Said.Side side) {
+    Optional<Point> heading = draft.heading();
+    return side.bulge().isEmpty()
+        && heading.isPresent()
+        && heading.get().dot(direction(draft, side.turn())) < -1 + 1e-9;
+  }
+
+  private static Optional<Stroke> side(Draft draft, Said.Side side) {
+    if (runsBack(draft, side)) {
+      return Optional.empty();
+    }
     Point from = from(draft);
-    Point to = from.plus(direction(draft, side.turn()).times(side.length().inches()));
+    Point way =
+        side.turn() instanceof Said.Turn.Slanted(Length over, Length up)
+            ? new Point(over.inches(), up.inches())
+            : direction(draft, side.turn()).times(side.length().inches());
+    Point to = from.plus(way);
     boolean closes =
         draft.canClose() && draft.first().map(f -> f.distance(to) < 1.0 / 16).orElse(false);
-    return bent(draft, from, to, side.bulge(), closes);
+    return Optional.of(bent(draft, from, to, side.bulge(), closes));
   }
 
   private static Optional<Stroke> closing(Draft draft, Optional<Length> bulge) {

@@ -18,6 +18,7 @@ public record Understanding(Draft draft, Words words) {
     return switch (said) {
       case Said.Silent silent -> words.say("window.understood.nothing");
       case Said.Unclear unclear -> words.say(unclear.key(), unclear.arguments().toArray());
+      case Said.Unfinished unfinished -> of(unfinished.soFar());
       case Said.Close close -> close(close);
       case Said.Side side -> side(side);
     };
@@ -33,20 +34,42 @@ public record Understanding(Draft draft, Words words) {
   }
 
   private String side(Said.Side side) {
+    if (Strokes.runsBack(draft, side)) {
+      return words.say("window.understood.back", side.length());
+    }
     String what =
         switch (side.turn()) {
           case Said.Turn.Unsaid unsaid -> unsaid(side.length());
-          case Said.Turn.OnPaper paper ->
-              words.say(
-                  paper.degrees() > 0 ? "window.understood.up" : "window.understood.down",
-                  side.length());
+          case Said.Turn.OnPaper paper -> onPaper(side.length(), paper.degrees());
           case Said.Turn.By by -> turned(side.length(), by.degrees());
+          case Said.Turn.Slanted slanted -> slanted(side.length(), slanted);
         };
     return side.bulge().map(b -> bulging(what, b)).orElse(what);
   }
 
+  private String onPaper(Length length, double degrees) {
+    if (degrees == 90) {
+      return words.say("window.understood.up", length);
+    }
+    if (degrees == -90) {
+      return words.say("window.understood.down", length);
+    }
+    return words.say(
+        degrees == 0 ? "window.understood.toTheRight" : "window.understood.toTheLeft", length);
+  }
+
+  private String slanted(Length length, Said.Turn.Slanted slanted) {
+    String over = onPaper(size(slanted.over()), slanted.over().inches() > 0 ? 0 : 180);
+    String up = onPaper(size(slanted.up()), slanted.up().inches() > 0 ? 90 : -90);
+    return words.say("window.understood.slanted", over, up, length);
+  }
+
+  private static Length size(Length signed) {
+    return Length.inches(Math.abs(signed.inches()));
+  }
+
   private String bulging(String what, Length bulge) {
-    Length size = Length.inches(Math.abs(bulge.inches()));
+    Length size = size(bulge);
     return bulge.inches() < 0
         ? words.say("window.understood.in", what, size)
         : words.say("window.understood.out", what, size);
@@ -62,18 +85,21 @@ public record Understanding(Draft draft, Words words) {
   }
 
   private String turned(Length length, double degrees) {
-    if (draft.heading().isEmpty()) {
-      return degrees > 0
-          ? words.say("window.understood.toTheLeft", length)
-          : words.say("window.understood.toTheRight", length);
+    boolean isFirst = draft.heading().isEmpty();
+    if (degrees == 0 && isFirst) {
+      return words.say("window.understood.toTheRight", length);
     }
     if (degrees == 0) {
       return words.say("window.understood.on", length);
     }
-    if (Math.abs(degrees) == 90) {
+    if (Math.abs(degrees) == 90 && !isFirst) {
       return words.say("window.understood.square", length);
     }
     String figure = String.format(Locale.ROOT, "%.1f", Math.abs(degrees)).replace(".0", "");
+    if (isFirst) {
+      return words.say(
+          degrees > 0 ? "window.understood.risesBy" : "window.understood.fallsBy", length, figure);
+    }
     return degrees > 0
         ? words.say("window.understood.turnedLeft", length, figure)
         : words.say("window.understood.turnedRight", length, figure);

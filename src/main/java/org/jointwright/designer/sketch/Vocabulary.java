@@ -12,10 +12,12 @@ import org.jointwright.text.Words;
 public final class Vocabulary {
   /** What a word means. */
   public enum Meaning {
-    /** Turn to the left. */
+    /** To the left on the paper; with degrees, turned to the left. */
     LEFT("window.said.left"),
-    /** Turn to the right. */
+    /** To the right on the paper; with degrees, turned to the right. */
     RIGHT("window.said.right"),
+    /** Left and right turn from the side before. */
+    TURN("window.said.turn"),
     /** Go straight on. */
     ON("window.said.on"),
     /** Up the paper. */
@@ -29,12 +31,29 @@ public final class Vocabulary {
     /** Back to the first corner. */
     CLOSE("window.said.close"),
     /** Degrees; says nothing by itself. */
-    DEGREES("window.said.degrees");
+    DEGREES("window.said.degrees"),
+    /** Joins two parts; says nothing by itself. */
+    AND("window.said.and");
 
     private final String key;
 
     Meaning(String key) {
       this.key = key;
+    }
+
+    /** Whether it is a way on the paper. */
+    public boolean isOnPaper() {
+      return this == LEFT || this == RIGHT || this == UP || this == DOWN;
+    }
+
+    /** The way on the paper, degrees counter-clockwise from the right. */
+    double degrees() {
+      return switch (this) {
+        case UP -> 90;
+        case LEFT -> 180;
+        case DOWN -> -90;
+        default -> 0;
+      };
     }
   }
 
@@ -57,10 +76,15 @@ public final class Vocabulary {
     return Optional.ofNullable(meanings.get(word.toLowerCase(locale)));
   }
 
-  /** Whether {@code start} begins a word that is known, so that it may yet become one. */
-  public boolean mayBecome(String start) {
+  /** What a word that begins with {@code start} may come to mean, each once. */
+  public List<Meaning> mayBecome(String start) {
     String lower = start.toLowerCase(locale);
-    return meanings.keySet().stream().anyMatch(w -> w.startsWith(lower));
+    return meanings.entrySet().stream()
+        .filter(e -> e.getKey().startsWith(lower))
+        .map(Map.Entry::getValue)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** The usual word for a meaning. */

@@ -114,6 +114,10 @@ public final class Drafting {
     if (said instanceof Said.Silent && isLed) {
       return placedByKeys(desk, draft, name);
     }
+    if (said instanceof Said.Unfinished) {
+      // The space ends the word: what it cannot be is said beneath it.
+      return type(desk, draft.typed() + " ");
+    }
     boolean ends = said instanceof Said.Silent || said instanceof Said.Close;
     if (ends && draft.what() == Drawn.STRIP && draft.line().isPresent()) {
       return Finished.strip(desk, draft, name);

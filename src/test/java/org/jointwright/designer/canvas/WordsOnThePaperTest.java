@@ -168,9 +168,12 @@ class WordsOnThePaperTest {
     assertThat(wanting(blank, words)).isEmpty();
     Vocabulary vocabulary = new Vocabulary(words);
     String left = vocabulary.word(Vocabulary.Meaning.LEFT);
+    String up = vocabulary.word(Vocabulary.Meaning.UP);
     String out = vocabulary.word(Vocabulary.Meaning.OUT);
     Desk desk = Drafting.begin(blank);
-    for (String typed : List.of("24", "12 " + left, "24 " + left + " " + out + " 2", "400 x")) {
+    for (String typed :
+        List.of(
+            "24", "12 " + up, "3 " + up + " 2 " + left, "24 " + left + " " + out + " 2", "400 x")) {
       Desk typing = Drafting.type(desk, typed);
       assertThat(wanting(typing, words)).as(typed).isEmpty();
       desk = Drafting.enter(typing, LiveMarks.said(typing, vocabulary), "slab");

@@ -71,8 +71,8 @@ class BusyInTheWindowTest {
   }
 
   private void drawn() {
-    rig.type("20'").key(KeyCode.ENTER).type("12' left").key(KeyCode.ENTER);
-    rig.type("20' left").key(KeyCode.ENTER).type("close").key(KeyCode.ENTER);
+    rig.type("20'").key(KeyCode.ENTER).type("12' turn left").key(KeyCode.ENTER);
+    rig.type("20' turn left").key(KeyCode.ENTER).type("close").key(KeyCode.ENTER);
   }
 
   private boolean isShown() {

@@ -36,8 +36,8 @@ class DrawingInTheWindowTest {
   void fourSentencesMakeASlab() {
     try (Rig rig = new Rig()) {
       rig.type("24'6").key(KeyCode.ENTER);
-      rig.type("12' left").key(KeyCode.ENTER);
-      rig.type("24'6 left").key(KeyCode.ENTER);
+      rig.type("12' turn left").key(KeyCode.ENTER);
+      rig.type("24'6 turn left").key(KeyCode.ENTER);
       rig.type("close").key(KeyCode.ENTER).laid();
       assertThat(rig.plan().slabs()).hasSize(1);
       Slab slab = rig.plan().slabs().getFirst();
@@ -76,9 +76,9 @@ class DrawingInTheWindowTest {
   void escapeStepsBackSentenceThenCornerThenDraft() {
     try (Rig rig = new Rig()) {
       rig.type("20'").key(KeyCode.ENTER);
-      rig.type("10' left");
+      rig.type("10' turn left");
       rig.key(KeyCode.BACK_SPACE);
-      assertThat(rig.desk().draft().orElseThrow().typed()).isEqualTo("10' lef");
+      assertThat(rig.desk().draft().orElseThrow().typed()).isEqualTo("10' turn lef");
       rig.key(KeyCode.ESCAPE);
       assertThat(rig.desk().draft().orElseThrow().typed()).isEmpty();
       rig.key(KeyCode.ESCAPE);
@@ -92,8 +92,8 @@ class DrawingInTheWindowTest {
   void anArcIsTypedByItsBulge() {
     try (Rig rig = new Rig()) {
       rig.type("20'").key(KeyCode.ENTER);
-      rig.type("12' left").key(KeyCode.ENTER);
-      rig.type("20' left out 3'").key(KeyCode.ENTER);
+      rig.type("12' turn left").key(KeyCode.ENTER);
+      rig.type("20' turn left out 3'").key(KeyCode.ENTER);
       rig.type("close").key(KeyCode.ENTER).laid();
       Slab slab = rig.plan().slabs().getFirst();
       assertThat(slab.outline().ring().box().height()).isCloseTo(15 * 12, within());

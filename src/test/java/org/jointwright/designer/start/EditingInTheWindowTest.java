@@ -28,7 +28,7 @@ class EditingInTheWindowTest {
 
   @BeforeEach
   void drawASlab() {
-    rig = new Rig().drawn("20'", "30' left", "20' left");
+    rig = new Rig().drawn("20'", "30' turn left", "20' turn left");
   }
 
   @AfterEach

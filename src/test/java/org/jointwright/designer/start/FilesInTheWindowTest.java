@@ -43,8 +43,8 @@ class FilesInTheWindowTest {
 
   private void drawASlab() {
     rig.type("20'").key(KeyCode.ENTER);
-    rig.type("12' left").key(KeyCode.ENTER);
-    rig.type("20' left").key(KeyCode.ENTER);
+    rig.type("12' turn left").key(KeyCode.ENTER);
+    rig.type("20' turn left").key(KeyCode.ENTER);
     rig.type("close").key(KeyCode.ENTER).laid();
   }
 

@@ -26,7 +26,14 @@ class FirstAnswerInTheWindowTest {
   void drawASlab() {
     rig =
         new Rig()
-            .drawn("40'", "14' left", "14' left", "20' right", "12' left", "20' left", "14' right");
+            .drawn(
+                "40'",
+                "14' turn left",
+                "14' turn left",
+                "20' turn right",
+                "12' turn left",
+                "20' turn left",
+                "14' turn right");
     rig.act(
         () ->
             rig.designer()

@@ -47,7 +47,7 @@ class FirstStepsTest {
   void theOfferIsGoneOnceSomethingIsDrawn() {
     rig.type("20'");
     assertThat(isOffered()).isFalse();
-    rig.key(KeyCode.ENTER).drawn("12' left", "20' left");
+    rig.key(KeyCode.ENTER).drawn("12' turn left", "20' turn left");
     assertThat(isOffered()).isFalse();
     rig.key(KeyCode.CONTROL, KeyCode.N);
     rig.clickOn("notice-leave");
@@ -57,7 +57,7 @@ class FirstStepsTest {
   @Test
   void aPlanThatIsDroppedIsOpenedAndWorkIsAskedForFirst() {
     Path sample = Path.of("samples/shed-pad-with-a-drain.jointwright.json").toAbsolutePath();
-    rig.drawn("20'", "12' left", "20' left");
+    rig.drawn("20'", "12' turn left", "20' turn left");
     rig.act(() -> rig.designer().job().dropped(sample, Optional.empty()));
     assertThat(rig.desk().notice()).isPresent();
     assertThat(rig.plan().fixed()).isEmpty();

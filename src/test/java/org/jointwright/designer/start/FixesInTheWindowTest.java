@@ -22,8 +22,8 @@ class FixesInTheWindowTest {
   void takeAJointOut() {
     rig = new Rig(1280, 800);
     rig.type("20'").key(KeyCode.ENTER);
-    rig.type("30' left").key(KeyCode.ENTER);
-    rig.type("20' left").key(KeyCode.ENTER);
+    rig.type("30' turn left").key(KeyCode.ENTER);
+    rig.type("20' turn left").key(KeyCode.ENTER);
     rig.type("close").key(KeyCode.ENTER).laid();
     rig.clickOn("step-joints");
     Joint across =

@@ -26,7 +26,7 @@ class GroundInTheWindowTest {
 
   @BeforeEach
   void drawASlab() {
-    rig = new Rig(1280, 800).drawn("20'", "30' left", "20' left");
+    rig = new Rig(1280, 800).drawn("20'", "30' turn left", "20' turn left");
   }
 
   @AfterEach

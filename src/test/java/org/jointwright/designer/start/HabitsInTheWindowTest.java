@@ -30,7 +30,7 @@ class HabitsInTheWindowTest {
   @BeforeEach
   void open() {
     rig = new Rig();
-    rig.drawn("20'", "12' left", "20' left");
+    rig.drawn("20'", "12' turn left", "20' turn left");
   }
 
   @AfterEach

@@ -35,7 +35,7 @@ class HelpInTheWindowTest {
   @Test
   void eachStepHasItsOwnWords() {
     assertThat(help()).isEqualTo("window.notice.helpDraw");
-    rig.drawn("20'", "30' left", "20' left");
+    rig.drawn("20'", "30' turn left", "20' turn left");
     assertThat(help()).isEqualTo("window.notice.helpOutline");
     rig.key(KeyCode.CONTROL, KeyCode.J);
     assertThat(help()).isEqualTo("window.notice.helpLine");
@@ -51,7 +51,7 @@ class HelpInTheWindowTest {
 
   @Test
   void aSideIsUndoneByTheButtonWhileASlabIsDrawn() {
-    rig.type("20'").key(KeyCode.ENTER).type("30' left").key(KeyCode.ENTER);
+    rig.type("20'").key(KeyCode.ENTER).type("30' turn left").key(KeyCode.ENTER);
     assertThat(rig.text("undo")).isEqualTo("Undo “draw a side”");
     rig.clickOn("undo");
     assertThat(rig.desk().draft().orElseThrow().placed()).hasSize(2);
@@ -61,7 +61,7 @@ class HelpInTheWindowTest {
 
   @Test
   void whatIsPickedIsCopiedByTheUsualKeysEachCopyBesideTheOthers() {
-    rig.drawn("10'", "8' left", "10' left").click(new Point(60, 48));
+    rig.drawn("10'", "8' turn left", "10' turn left").click(new Point(60, 48));
     rig.key(KeyCode.CONTROL, KeyCode.C);
     for (int i = 2; i <= 6; i++) {
       rig.key(KeyCode.CONTROL, KeyCode.V);

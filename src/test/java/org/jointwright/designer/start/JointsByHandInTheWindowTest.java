@@ -24,7 +24,7 @@ class JointsByHandInTheWindowTest {
 
   @BeforeEach
   void drawASlab() {
-    rig = new Rig(1280, 800).drawn("20'", "30' left", "20' left").clickOn("step-joints");
+    rig = new Rig(1280, 800).drawn("20'", "30' turn left", "20' turn left").clickOn("step-joints");
   }
 
   @AfterEach

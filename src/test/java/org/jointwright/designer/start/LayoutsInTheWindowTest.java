@@ -19,7 +19,7 @@ class LayoutsInTheWindowTest {
 
   @BeforeEach
   void drawAPatio() {
-    rig = new Rig(1280, 800).drawn("13'", "17' left", "13' left");
+    rig = new Rig(1280, 800).drawn("13'", "17' turn left", "13' turn left");
     rig.clickOn("step-joints").click(new Point(30, 30));
   }
 

@@ -16,7 +16,7 @@ class NearInTheWindowTest {
 
   @BeforeEach
   void drawADrive() {
-    rig = new Rig(1280, 800).drawn("20'", "30' left", "20' left");
+    rig = new Rig(1280, 800).drawn("20'", "30' turn left", "20' turn left");
     rig.clickOn("step-joints").click(new Point(30, 30));
   }
 

@@ -183,7 +183,7 @@ class PhotoInTheWindowTest {
   @Test
   void aPlanIsDrawnOverIt() throws IOException {
     dropped();
-    rig.click(MIDDLE).type("20'").key(KeyCode.ENTER).drawn("12' left", "20' left");
+    rig.click(MIDDLE).type("20'").key(KeyCode.ENTER).drawn("12' turn left", "20' turn left");
     assertThat(rig.plan().slabs()).hasSize(1);
     assertThat(rig.plan().photo()).isPresent();
     rig.clickOn("step-outline").act(() -> rig.designer().job().photo());

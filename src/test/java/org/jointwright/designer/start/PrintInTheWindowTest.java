@@ -69,7 +69,7 @@ class PrintInTheWindowTest {
   }
 
   private void asked() {
-    rig.drawn("20'", "30' left", "20' left");
+    rig.drawn("20'", "30' turn left", "20' turn left");
     rig.key(KeyCode.CONTROL, KeyCode.P).until(() -> node("print") != null);
   }
 

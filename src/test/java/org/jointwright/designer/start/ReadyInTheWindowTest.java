@@ -52,7 +52,7 @@ class ReadyInTheWindowTest {
 
   @Test
   void aWalkWithABendIsSetDownByKeysAlone() {
-    rig.drawn("20'", "30' left", "20' left");
+    rig.drawn("20'", "30' turn left", "20' turn left");
     rig.key(KeyCode.CONTROL, KeyCode.R);
     choose(6);
     rig.fill("ready-wide", "4'").fill("ready-turn", "90");

@@ -54,7 +54,7 @@ class SettingsInTheWindowTest {
   @Test
   void theLanguageTurnsWithTheWorkOnTheDesk() {
     try (Rig rig = new Rig()) {
-      rig.drawn("24'", "12' left", "24' left");
+      rig.drawn("24'", "12' turn left", "24' turn left");
       Plan before = rig.plan();
       String slab = before.slabs().getFirst().id();
       rig.act(() -> rig.designer().board().change(d -> d.picking(new Pick.WholeSlab(slab))));
@@ -77,7 +77,7 @@ class SettingsInTheWindowTest {
   @Test
   void aSpanishWindowUnderstandsSpanishSentences() {
     try (Rig rig = new Rig(980, 720, Settings.FIRST.with(Language.SPANISH))) {
-      for (String side : List.of("20'", "10' izquierda", "20' izquierda afuera 2'")) {
+      for (String side : List.of("20'", "10' arriba", "20' izquierda afuera 2'")) {
         rig.type(side).key(KeyCode.ENTER);
       }
       rig.type("cerrar").key(KeyCode.ENTER).laid();
@@ -89,7 +89,7 @@ class SettingsInTheWindowTest {
   @Test
   void measuresTurnAndThePlanStays() {
     try (Rig rig = new Rig()) {
-      rig.drawn("24'", "12' left", "24' left");
+      rig.drawn("24'", "12' turn left", "24' turn left");
       Plan before = rig.plan();
       choose(rig, "menu-measures-metric");
       rig.act(() -> rig.designer().board().change(d -> d.picking(Pick.NOTHING)));
@@ -116,7 +116,7 @@ class SettingsInTheWindowTest {
   @Test
   void aPlanBegunInMetresIsWrittenInMetres() {
     try (Rig rig = new Rig(980, 720, Settings.FIRST.with(Measures.METRIC))) {
-      rig.drawn("6", "4 left", "6 left");
+      rig.drawn("6", "4 turn left", "6 turn left");
       assertThat(rig.plan().unit()).isEqualTo(LengthUnit.METRE);
       assertThat(length(rig.plan())).isCloseTo(6000 / 25.4, within());
     }
@@ -129,7 +129,7 @@ class SettingsInTheWindowTest {
   @Test
   void theWindowTurnsDarkAndLarge() {
     try (Rig rig = new Rig()) {
-      rig.drawn("24'", "12' left", "24' left");
+      rig.drawn("24'", "12' turn left", "24' turn left");
       choose(rig, "menu-look-dark");
       var dark = Rig.get(() -> rig.designer().picture(1280, 800));
       assertThat(dark.getPixelReader().getColor(700, 700)).isEqualTo(Color.web("#363A3B"));

@@ -25,7 +25,8 @@ class WhyHereInTheWindowTest {
   @BeforeEach
   void drawAnEll() {
     rig = new Rig(1280, 800);
-    for (String side : List.of("36'", "22' left", "22' left", "22' right", "14' left")) {
+    for (String side :
+        List.of("36'", "22' turn left", "22' turn left", "22' turn right", "14' turn left")) {
       rig.type(side).key(KeyCode.ENTER);
     }
     rig.type("close").key(KeyCode.ENTER).laid();

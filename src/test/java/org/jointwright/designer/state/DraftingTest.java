@@ -33,7 +33,7 @@ class DraftingTest {
 
   @Test
   void turnsToTheLeftGoRoundCounterClockwise() {
-    Desk desk = say(Desk.blank(), "20'", "10' left", "20' left", "close");
+    Desk desk = say(Desk.blank(), "20'", "10' turn left", "20' turn left", "close");
     assertThat(first(desk).outline().ring().signedArea()).isEqualTo(200 * 144.0);
     assertThat(desk.picked()).isEqualTo(new Pick.WholeSlab("slab 1"));
     assertThat(desk.draft()).isEmpty();
@@ -41,15 +41,38 @@ class DraftingTest {
 
   @Test
   void turnsToTheRightMakeTheSameSlab() {
-    Desk desk = say(Desk.blank(), "20' right", "10' right", "20' right", "close");
+    Desk desk = say(Desk.blank(), "20' right", "10' turn right", "20' turn right", "close");
     assertThat(first(desk).outline().ring().signedArea()).isEqualTo(200 * 144.0);
+  }
+
+  @Test
+  void aDriveWithAFlareIsTypedAsItWasTaped() {
+    Desk desk =
+        say(Desk.blank(), "20' right", "12' down", "6' down 4' right", "12' down", "24' left")
+            .picking(Pick.NOTHING);
+    assertThat(say(desk, "close").plan().slabs().getFirst().outline().ring().area())
+        .isEqualTo((20 * 12 + 22 * 6 + 24 * 12) * 144.0);
+  }
+
+  @Test
+  void aSideBackOverTheOneBeforeIsNotPlaced() {
+    Desk desk = say(Desk.blank(), "20' right", "12' left");
+    assertThat(desk.draft().orElseThrow().placed()).hasSize(2);
+    assertThat(desk.draft().orElseThrow().typed()).isEqualTo("12' left");
+  }
+
+  @Test
+  void halfAWordIsNotPlaced() {
+    Desk desk = say(Desk.blank(), "20' right", "12' do", "6' o");
+    assertThat(desk.draft().orElseThrow().placed()).hasSize(3);
+    assertThat(desk.draft().orElseThrow().typed()).isEqualTo("6' o ");
   }
 
   @Test
   void anArcThatBulgesOutAddsToTheSlabWhicheverWayItIsDrawn() {
     double straight = 200 * 144.0;
-    Desk left = say(Desk.blank(), "20'", "10' left", "20' left out 3'", "close");
-    Desk right = say(Desk.blank(), "20' right", "10' right", "20' right out 3'", "close");
+    Desk left = say(Desk.blank(), "20'", "10' turn left", "20' turn left out 3'", "close");
+    Desk right = say(Desk.blank(), "20' right", "10' turn right", "20' turn right out 3'", "close");
     assertThat(first(left).outline().ring().area()).isGreaterThan(straight);
     assertThat(first(right).outline().ring().area())
         .isCloseTo(first(left).outline().ring().area(), within(1e-6));
@@ -57,13 +80,13 @@ class DraftingTest {
 
   @Test
   void aSideTypedBackToTheFirstCornerCloses() {
-    Desk desk = say(Desk.blank(), "20'", "10' left", "20' left", "10' left");
+    Desk desk = say(Desk.blank(), "20'", "10' turn left", "20' turn left", "10' turn left");
     assertThat(desk.plan().slabs()).hasSize(1);
   }
 
   @Test
   void anOutlineThatCrossesItselfIsNotClosed() {
-    Desk desk = say(Desk.blank(), "20'", "10' left", "5' left 135", "30' left 45", "close");
+    Desk desk = say(Desk.blank(), "20'", "10' turn left", "5' left 135", "30' left 45", "close");
     assertThat(desk.plan().slabs()).isEmpty();
     assertThat(desk.draft()).isPresent();
     assertThat(desk.notice()).isPresent();
@@ -71,14 +94,14 @@ class DraftingTest {
 
   @Test
   void aSideLongerThanAnySlabIsNotPlaced() {
-    Desk desk = say(Desk.blank(), "20'", "9999999' left");
+    Desk desk = say(Desk.blank(), "20'", "9999999' turn left");
     assertThat(desk.draft().orElseThrow().placed()).hasSize(2);
     assertThat(desk.notice().orElseThrow().key()).isEqualTo("window.notice.tooLarge");
   }
 
   @Test
   void anOutlineLargerThanAnySlabIsNotClosed() {
-    Desk desk = say(Desk.blank(), "2000'", "2000' left", "2000' left", "close");
+    Desk desk = say(Desk.blank(), "2000'", "2000' turn left", "2000' turn left", "close");
     assertThat(desk.plan().slabs()).isEmpty();
     assertThat(desk.draft()).isPresent();
     assertThat(desk.notice().orElseThrow().key()).isEqualTo("window.notice.tooLarge");
@@ -93,8 +116,8 @@ class DraftingTest {
 
   @Test
   void aSecondSlabGetsAnotherNameAndStandsClear() {
-    Desk desk = say(Desk.blank(), "20'", "10' left", "20' left", "close");
-    Desk two = say(Drafting.begin(desk), "8'", "4' left", "8' left", "close");
+    Desk desk = say(Desk.blank(), "20'", "10' turn left", "20' turn left", "close");
+    Desk two = say(Drafting.begin(desk), "8'", "4' turn left", "8' turn left", "close");
     assertThat(two.plan().slabs()).extracting(Slab::id).containsExactly("slab 1", "slab 2");
     assertThat(two.plan().slabs().get(1).outline().ring().box().minX()).isGreaterThan(240);
   }
@@ -128,8 +151,8 @@ class DraftingTest {
 
   @Test
   void undoTakesBackTheLastSideWhileASlabIsDrawnAndNothingOfThePlan() {
-    Desk closed = say(Desk.blank(), "20'", "10' left", "20' left", "close");
-    Desk drawing = say(Drafting.begin(closed), "8'", "4' left", "8' left");
+    Desk closed = say(Desk.blank(), "20'", "10' turn left", "20' turn left", "close");
+    Desk drawing = say(Drafting.begin(closed), "8'", "4' turn left", "8' turn left");
     Desk typed = Drafting.type(drawing, "5");
     Desk once = typed.undone();
     assertThat(once.draft().orElseThrow().placed()).hasSize(3);
