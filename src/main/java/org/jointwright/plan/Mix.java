@@ -30,12 +30,7 @@ public record Mix(
     /** It freezes while wet. */
     SEVERE,
     /** It freezes while wet, and salt is spread on it or drips from cars. */
-    DEICERS;
-
-    /** Whether the mix needs air. */
-    public boolean freezes() {
-      return this != NEGLIGIBLE;
-    }
+    DEICERS
   }
 
   /** The sizes of stone, inches: ASTM C33 by its usual names, from memory. */

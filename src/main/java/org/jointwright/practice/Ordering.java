@@ -2,6 +2,7 @@ package org.jointwright.practice;
 
 import org.jointwright.measure.Length;
 import org.jointwright.measure.Volume;
+import org.jointwright.measure.VolumeUnit;
 
 /** How much more concrete is ordered than the plan holds, and how it is sold. */
 public final class Ordering {
@@ -20,15 +21,16 @@ public final class Ordering {
   /** The least share ordered over what the plan holds. */
   public static final Limit<Double> LEAST = Limit.of(0.04, AS_RESTATED);
 
-  /** The most that is usual. */
-  public static final Limit<Double> MOST = Limit.of(0.10, AS_RESTATED);
-
   /** Plants sell by the quarter yard. */
   public static final Limit<Volume> SOLD_BY = Limit.of(Volume.cubicYards(0.25), Cited.practice());
 
   /** What a truck brings at most; 8 to 10 yd³ are usual. */
   public static final Limit<Volume> LOAD =
       Limit.of(Volume.cubicYards(10), Cited.read("truck suppliers’ pages", "", "typical loads"));
+
+  /** The same where concrete is sold by the cubic metre: as much to 2 percent. */
+  public static final Limit<Volume> METRIC_LOAD =
+      Limit.of(Volume.of(7.5, VolumeUnit.CUBIC_METRE), Cited.practice());
 
   /** Loads under this are charged more by many plants. */
   public static final Limit<Volume> SHORT_LOAD =

@@ -11,6 +11,7 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumeUnit;
 import org.jointwright.practice.Cited;
+import org.jointwright.practice.Limit;
 import org.jointwright.practice.Ordering;
 
 /** How much concrete the slabs take, and how much is ordered. */
@@ -56,14 +57,7 @@ final class Concrete {
             new Amount.OfVolume(ordered),
             List.of(Step.of("concrete", slabs, allowance.amount().value(), wanted, ordered)),
             Ordering.SOLD_BY.sources()));
-    int loads = (int) Math.ceil(ordered.cubicInches() / load(sold).cubicInches() - NOISE);
-    lines.add(
-        new Line(
-            Item.LOADS,
-            List.of(),
-            new Amount.Pieces(loads),
-            List.of(Step.of("loads", ordered, load(sold), loads)),
-            Ordering.LOAD.sources()));
+    lines.add(loads(ordered, sold));
     return lines;
   }
 
@@ -98,11 +92,22 @@ final class Concrete {
     return Volume.of(Math.ceil(volume.in(unit) / step - NOISE) * step, unit);
   }
 
-  /** What a truck brings: 10 yd³, or 7.5 m³, which is as much to 2 percent. */
-  private static Volume load(UnitSystem sold) {
-    return switch (sold) {
-      case FEET_INCHES -> Ordering.LOAD.value();
-      case METRIC -> Volume.of(7.5, VolumeUnit.CUBIC_METRE);
-    };
+  private static Line loads(Volume ordered, UnitSystem sold) {
+    Limit<Volume> load =
+        switch (sold) {
+          case FEET_INCHES -> Ordering.LOAD;
+          case METRIC -> Ordering.METRIC_LOAD;
+        };
+    double full = load.value().cubicInches();
+    int loads = (int) Math.ceil(ordered.cubicInches() / full - NOISE);
+    List<Step> how = new ArrayList<>();
+    how.add(Step.of("loads", ordered, load.value(), loads));
+    List<Cited> sources = new ArrayList<>(load.sources());
+    Volume last = new Volume(ordered.cubicInches() - (loads - 1) * full);
+    if (last.cubicInches() < Ordering.SHORT_LOAD.value().cubicInches()) {
+      how.add(Step.of("shortLoad", last, Ordering.SHORT_LOAD.value()));
+      sources.addAll(Ordering.SHORT_LOAD.sources());
+    }
+    return new Line(Item.LOADS, List.of(), new Amount.Pieces(loads), how, sources);
   }
 }

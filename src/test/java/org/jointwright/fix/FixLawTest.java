@@ -13,6 +13,7 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Subject;
+import org.jointwright.check.figure.Figures;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.check.line.CrookedJoints;
 import org.jointwright.joint.Layouts;
@@ -66,12 +67,21 @@ class FixLawTest {
         if (finding.severity() != Severity.MUST) {
           assertThat(after.findings()).as(what).hasSizeLessThan(before.findings().size());
           assertThat(crooked(plan)).as(what).isLessThanOrEqualTo(crooked(c.layout().plan()));
+          if (joints(plan) == joints(c.layout().plan())) {
+            assertThat(Figures.of(asked, Layouts.of(plan)).cost())
+                .as("%s makes the joints dearer, feet", what)
+                .isLessThanOrEqualTo(Figures.of(c.asked(), c.layout()).cost() + 1);
+          }
         }
         assertThat(History.begun(c.layout().plan()).done(fix.edit()).undone().now())
             .as(what)
             .isEqualTo(c.layout().plan());
       }
     }
+  }
+
+  private static int joints(Plan plan) {
+    return plan.slabs().stream().mapToInt(s -> s.joints().size()).sum();
   }
 
   /** How many joints are crooked where none is locked: a lock that a fix sets hides none. */

@@ -165,6 +165,21 @@ class TakeoffTest {
     assertThat(feet(t.of(Item.BOARDS).getFirst())).isEqualTo(50);
   }
 
+  /** Loads of 10 yd3; under 4 yd3 many plants charge more (truck suppliers’ pages). */
+  @Test
+  void aLastLoadThatIsShortIsSaid() {
+    assertThat(loads(13.75).how()).hasSize(2);
+    assertThat(loads(14).how()).as("4 yd3 for the last truck, no less").hasSize(1);
+    assertThat(loads(20).how()).as("two full trucks").hasSize(1);
+    assertThat(loads(20.25).how()).as("a third truck for a quarter yard").hasSize(2);
+  }
+
+  private static Line loads(double yards) {
+    // Of 6 in: 54 ft2 to the yard. An eighth more, 1 in 48, and 2 percent of both.
+    double plain = (yards - 1e-6) / (1 + 1 / 48.0) / 1.02;
+    return of(Sketch.rectangle(plain * 54 * 144 / 120, 120).thick(6)).of(Item.LOADS).getFirst();
+  }
+
   @Test
   void jointsTakeNoConcreteAway() {
     Area whole = (Area) of(Sketch.rectangle(240, 120)).of(Item.SURFACE).getFirst().amount().value();

@@ -9,6 +9,7 @@ import org.jointwright.file.json.Json;
 import org.jointwright.file.json.JsonPrinter;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Liquid;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.measure.Volume;
@@ -77,7 +78,7 @@ public final class OrderWriter {
       case Amount.OfWeight(Weight w) ->
           put(members, metric ? w.tonnes() : w.tons(), metric ? "t" : "ton");
       case Amount.OfLength(Length l) ->
-          put(members, l.inches() * (metric ? 0.0254 : 1 / 12.0), metric ? "m" : "ft");
+          put(members, metric ? l.in(LengthUnit.METRE) : l.feet(), metric ? "m" : "ft");
       case Amount.OfArea(Area a) ->
           put(members, metric ? a.squareMetres() : a.squareFeet(), metric ? "m2" : "ft2");
       case Amount.OfLiquid(Liquid l) ->

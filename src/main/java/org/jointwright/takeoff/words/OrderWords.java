@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.practice.Cited;
 import org.jointwright.takeoff.Amount;
@@ -22,9 +24,18 @@ public final class OrderWords {
 
   private final Words words;
 
+  /** The same words for the sizes that figures are worked out from: an eighth of an inch shows. */
+  private final Words exact;
+
   /** An order in these words. */
   public OrderWords(Words words) {
     this.words = words;
+    this.exact =
+        words.rounded(
+            switch (words.units()) {
+              case FEET_INCHES -> Rounding.SIXTEENTH_INCH;
+              case METRIC -> Rounding.MILLIMETRE;
+            });
   }
 
   /** What a group of lines is called. */
@@ -48,8 +59,8 @@ public final class OrderWords {
 
   private String run(Length length) {
     return words.units() == UnitSystem.METRIC
-        ? words.say("takeoff.metres", Math.ceil(length.inches() * 0.0254 * 10 - NOISE) / 10)
-        : words.say("takeoff.feet", (long) Math.ceil(length.inches() / 12 - NOISE));
+        ? words.say("takeoff.metres", Math.ceil(length.in(LengthUnit.METRE) * 10 - NOISE) / 10)
+        : words.say("takeoff.feet", (long) Math.ceil(length.feet() - NOISE));
   }
 
   /** How it was worked out, a sentence for each step. */
@@ -57,7 +68,7 @@ public final class OrderWords {
     return line.how().stream()
         .map(
             s ->
-                words.say(
+                exact.say(
                     s.key(),
                     s.arguments().stream()
                         .map(a -> a instanceof Length l && isRun(line) ? run(l) : a)
