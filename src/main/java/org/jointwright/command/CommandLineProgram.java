@@ -1,100 +1,31 @@
 package org.jointwright.command;
 
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.util.stream.Collectors;
-import org.jointwright.text.Words;
-import picocli.CommandLine;
-import picocli.CommandLine.Model.ArgSpec;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
-/** The whole command line: reads the arguments, runs the command, gives the exit code. */
+/** The whole command line: from the arguments to the exit code. */
 public final class CommandLineProgram {
-  private static final String VERSION = "0.1.0";
-
   private final Console console;
   private final Window window;
-  private final CommandLine line;
 
   CommandLineProgram(Console console, Window window) {
     this.console = console;
     this.window = window;
-    this.line = line();
   }
 
-  /** Runs what the arguments say, on the process's own input and output. */
+  /** Runs what the arguments say, on the process’s own input and output. */
   public static int run(Window window, String... arguments) {
     return new CommandLineProgram(Console.ofProcess(), window).execute(arguments);
   }
 
-  private CommandLine line() {
-    CommandLine all = new CommandLine(new JointwrightCommand(console, window));
-    all.addSubcommand(new DesignCommand(console, window));
-    all.addSubcommand(new JointCommand(console));
-    all.addSubcommand(new CheckCommand(console));
-    all.addSubcommand(new SheetCommand(console));
-    all.addSubcommand(new OrderCommand(console));
-    all.addSubcommand(new SchemaCommand(console));
-    all.addSubcommand(new WelcomeCommand(console, window));
-    all.addSubcommand(new GlimpseCommand(console, window));
-    describe(all);
-    all.getSubcommands().values().forEach(CommandLineProgram::describe);
-    UnbuiltCommand.addAll(all);
-    all.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
-    all.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
-    all.setExecutionStrategy(new CommandLine.RunLast());
-    all.setParameterExceptionHandler(this::misused);
-    all.setExecutionExceptionHandler(this::stopped);
-    return all;
-  }
-
-  private static void describe(CommandLine command) {
-    CommandSpec spec = command.getCommandSpec();
-    Words words = Said.WORDS;
-    spec.resourceBundle(
-        new Said(spec.args().stream().map(ArgSpec::descriptionKey).collect(Collectors.toSet())));
-    spec.usageMessage().description(words.say("command.about." + spec.name()).replace("%", "%%"));
-    spec.addOption(
-        OptionSpec.builder("-h", "--help")
-            .usageHelp(true)
-            .description(words.say("command.help"))
-            .build());
-    spec.addOption(
-        OptionSpec.builder("-V", "--version")
-            .versionHelp(true)
-            .description(words.say("command.version"))
-            .build());
-    spec.version(spec.root().name() + " " + VERSION);
-    spec.usageMessage()
-        .sortOptions(false)
-        .synopsisHeading(words.say("command.heading.usage") + " ")
-        .synopsisSubcommandLabel("[" + words.say("command.heading.command") + "]")
-        .commandListHeading(words.say("command.heading.commands") + "%n");
-  }
-
   int execute(String... arguments) {
     try {
-      return line.execute(arguments);
+      Optional<Callable<Integer>> straight = StraightToWindow.asked(console, window, arguments);
+      return straight.isPresent()
+          ? straight.get().call()
+          : new Commands(console, window).execute(arguments);
     } catch (Exception | StackOverflowError | OutOfMemoryError e) {
-      return new FaultReport(console, arguments).write(e);
+      return Ended.by(e, console, arguments);
     }
-  }
-
-  private int misused(ParameterException e, String[] arguments) {
-    console.say(Misuse.say(e));
-    console.say(
-        Said.WORDS.say("command.seeHelp", e.getCommandLine().getCommandSpec().qualifiedName()));
-    return Outcome.USAGE;
-  }
-
-  private int stopped(Exception e, CommandLine command, ParseResult parsed) {
-    if (e instanceof Stop stop) {
-      console.say(String.valueOf(stop.getMessage()));
-      return stop.code();
-    }
-    return new FaultReport(console, parsed.originalArgs().toArray(String[]::new)).write(e);
   }
 }

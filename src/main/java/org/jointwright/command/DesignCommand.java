@@ -21,6 +21,11 @@ final class DesignCommand implements Callable<Integer> {
     this.window = window;
   }
 
+  DesignCommand(Console console, Window window, String plan) {
+    this(console, window);
+    this.plan = plan;
+  }
+
   @Override
   public Integer call() {
     Optional<Path> file = Optional.empty();
