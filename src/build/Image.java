@@ -203,10 +203,9 @@ final class Image {
             .map(l -> l.replace("$APPDIR", app().toString()))
             .toList();
     command.addAll(List.of("-cp", String.join(File.pathSeparator, path), MAIN, "glimpse"));
-    command.addAll(List.of("samples/drive-approach-walk.jointwright.json", "-o"));
-    command.add(image.resolveSibling("learnt").toString());
+    // Not the sheets as well: their classes would double the cache, and every start pays for it.
+    command.add("samples/drive-approach-walk.jointwright.json");
     run(command);
-    delete(image.resolveSibling("learnt"));
     int at = lines.indexOf("[JavaOptions]") + 1;
     lines.addAll(at, WITH_CACHE.stream().map(o -> "java-options=" + o).toList());
     Files.write(cfg, lines);

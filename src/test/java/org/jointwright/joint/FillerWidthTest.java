@@ -40,7 +40,12 @@ class FillerWidthTest {
   @Test
   void isWhatTheJointSaysWhereItSays() {
     Slab slab =
-        Sketch.rectangle(240, 120).edge(3, Against.STREET).filler(0, 120, 0, 0).plan().slabs().getFirst();
+        Sketch.rectangle(240, 120)
+            .edge(3, Against.STREET)
+            .filler(0, 120, 0, 0)
+            .plan()
+            .slabs()
+            .getFirst();
     Joint usual = slab.joints().getFirst();
     Joint said =
         new Joint(
