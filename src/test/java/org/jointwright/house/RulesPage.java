@@ -1,5 +1,8 @@
 package org.jointwright.house;
 
+import static org.jointwright.measure.UnitSystem.FEET_INCHES;
+import static org.jointwright.measure.UnitSystem.METRIC;
+
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.nio.file.Path;
@@ -15,6 +18,9 @@ import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.measure.Volume;
+import org.jointwright.measure.VolumePrinter;
+import org.jointwright.measure.VolumeUnit;
 import org.jointwright.practice.Cited;
 import org.jointwright.practice.Limit;
 import org.jointwright.text.Words;
@@ -77,6 +83,9 @@ final class RulesPage {
       case Length length ->
           LengthPrinter.print(
               length, isMetric(length) ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH);
+      case Volume volume ->
+          VolumePrinter.print(
+              volume, isWhole(volume.in(VolumeUnit.CUBIC_METRE) * 4) ? METRIC : FEET_INCHES);
       case List<?> list -> list.stream().map(RulesPage::value).collect(Collectors.joining(", "));
       default -> value.toString();
     };
@@ -84,10 +93,11 @@ final class RulesPage {
 
   /** Whether it is whole millimetres and no figure of a tape in inches. */
   private static boolean isMetric(Length length) {
-    double sixteenths = length.inches() * 16;
-    double millimetres = length.in(LengthUnit.MILLIMETRE);
-    return Math.abs(sixteenths - Math.rint(sixteenths)) > 1e-6
-        && Math.abs(millimetres - Math.rint(millimetres)) < 1e-6;
+    return !isWhole(length.inches() * 16) && isWhole(length.in(LengthUnit.MILLIMETRE));
+  }
+
+  private static boolean isWhole(double value) {
+    return Math.abs(value - Math.rint(value)) < 1e-6;
   }
 
   private static String sources(List<Cited> sources) {

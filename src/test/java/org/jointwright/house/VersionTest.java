@@ -10,7 +10,7 @@ class VersionTest {
   void theCommandLineSaysTheVersionOfTheBuild() {
     String pom = House.text(Path.of("pom.xml"));
     String version = pom.replaceFirst("(?s).*?<version>([^<]*)</version>.*", "$1");
-    assertThat(House.text(House.MAIN.resolve("org/jointwright/command/CommandLineProgram.java")))
+    assertThat(House.text(House.MAIN.resolve("org/jointwright/command/Commands.java")))
         .contains("VERSION = \"" + version + "\"");
   }
 }
