@@ -3,6 +3,8 @@ package org.jointwright.command;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
+import org.jointwright.app.SheetKind;
+import org.jointwright.app.Sheets;
 import org.jointwright.text.Words;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,9 +16,6 @@ import picocli.CommandLine.Parameters;
 final class SheetCommand implements Callable<Integer> {
   private static final List<String> FORMS =
       List.of("owner", "crew", "forms", "plant", "pour", "all");
-  private static final List<String> BUILT = List.of("crew", "plant", "all");
-  private static final List<String> PAPERS =
-      List.of("letter", "tabloid", "arch-c", "a4", "a3", "a2");
 
   private final Console console;
 
@@ -48,8 +47,9 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    choose("--for", form, FORMS, BUILT);
-    choose("--paper", paper, PAPERS, List.of("letter"));
+    Chosen.among("--for", form, FORMS);
+    List<SheetKind> kinds = kinds();
+    Chosen.among("--paper", paper, Sheets.papers());
     Chosen.check(language, units);
     PlanInput input = new PlanInput(console, plan);
     Answer answer = Answer.asItStands(input.read());
@@ -58,15 +58,22 @@ final class SheetCommand implements Callable<Integer> {
     }
     Words words = Chosen.words(language, units, answer.plan());
     return new SheetPrinting(console, folder)
-        .print(input, answer, words, form.equals("all") ? FORMS : List.of(form));
+        .print(input, answer, new Sheets.Wanted(kinds, words, paper));
   }
 
-  /** Refuses a word that is not among the choices, and one that is but is not built yet. */
-  private static void choose(String option, String word, List<String> choices, List<String> built) {
-    Chosen.among(option, word, choices);
-    if (!built.contains(word)) {
-      String there = String.join(", ", built);
-      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.sheet.notBuilt", option, word, there));
+  /** The sheets that are wished for; a word for one that is not built yet ends the command. */
+  private List<SheetKind> kinds() {
+    if (form.equals("all")) {
+      return List.of(SheetKind.values());
     }
+    return List.of(
+        SheetKind.of(form)
+            .orElseThrow(
+                () -> {
+                  String there = String.join(", ", SheetKind.all()) + ", all";
+                  return new Stop(
+                      Outcome.USAGE,
+                      Said.WORDS.say("command.sheet.notBuilt", "--for", form, there));
+                }));
   }
 }

@@ -23,8 +23,10 @@ import org.jointwright.sheet.block.Type;
 record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, double height) {
   private static final int MOST_ROWS = 6;
 
-  /** The highest table that stands under the plan, millimetres: seven rows. */
-  private static final double HIGHEST = 48.5;
+  /**
+   * The highest table that stands under the plan, as a share of the paper: seven rows of letter.
+   */
+  private static final double HIGHEST = 0.231;
 
   private static final double GAP = 4;
 
@@ -33,6 +35,9 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
 
   /** The widest table of joints to cut, millimetres. */
   private static final double WIDEST = 100;
+
+  /** The narrowest table of joints to cut. */
+  private static final double THINNEST = 76;
 
   /** The narrowest column of sentences beside tables, millimetres. */
   private static final double NARROWEST = 80;
@@ -44,17 +49,61 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     }
   }
 
-  static Bottom of(Facts facts, Schedule schedule, double width) {
+  /**
+   * What stands under the plan.
+   *
+   * @param width how wide it may be, millimetres
+   * @param paper how high the paper is, millimetres
+   */
+  static Bottom of(Facts facts, Schedule schedule, double width, double paper) {
     List<Table.Row> cut = schedule.rows(Work.CUT);
     List<Table.Row> form = schedule.rows(Work.FORM);
     List<Table.Row> set = schedule.setRows();
-    List<Placed> placed = new ArrayList<>();
     List<Block> left = new ArrayList<>();
+    List<Placed> narrow = placed(schedule, cut, form, set, width, Schedule.SET_WIDTH);
+    List<Placed> wide = placed(schedule, cut, form, set, width, Schedule.setWidth(set));
+    List<Placed> placed = low(wide) < low(narrow) ? wide : narrow;
+    double setWidth = set.isEmpty() ? 0 : placed.getLast().width() + GAP;
+    double x =
+        placed.stream()
+            .filter(p -> p.x() + p.width() < width - setWidth + 1e-9)
+            .mapToDouble(p -> p.x() + p.width() + GAP)
+            .max()
+            .orElse(0);
+    if (low(placed) > HIGHEST * paper) {
+      // The plan needs the room more: the tables have a page of their own.
+      placed = List.of();
+      x = 0;
+      if (!cut.isEmpty()) {
+        left.add(schedule.table(Work.CUT, cut, Schedule.CUT_WIDTH));
+      }
+      if (!form.isEmpty()) {
+        left.add(schedule.table(Work.FORM, form, Schedule.CUT_WIDTH));
+      }
+      if (!set.isEmpty()) {
+        left.add(schedule.setTable(set, Schedule.SET_WIDTH));
+      }
+    }
+    return texts(facts, width, x, width - setWidth, placed, left);
+  }
+
+  /** The tables side by side, that of the filler last and as wide as is said. */
+  private static List<Placed> placed(
+      Schedule schedule,
+      List<Table.Row> cut,
+      List<Table.Row> form,
+      List<Table.Row> set,
+      double width,
+      double setUsual) {
     // One table as long as there is room for it; never a second one for a row or two.
     int all = cut.size() + form.size();
     int tables = all <= 4 ? 1 : all <= 2 * MOST_ROWS || !set.isEmpty() ? 2 : 3;
-    double setWidth = set.isEmpty() ? 0 : tables == 1 ? WIDEST : Schedule.SET_WIDTH;
-    double each = Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
+    double setWidth = set.isEmpty() ? 0 : tables == 1 ? WIDEST : setUsual;
+    while (tables > 1 && each(width, setWidth, tables) < THINNEST) {
+      tables--;
+    }
+    double each = each(width, setWidth, tables);
+    List<Placed> placed = new ArrayList<>();
     double x = 0;
     for (List<Table> column : columns(schedule, cut, form, tables, each)) {
       double y = 0;
@@ -67,21 +116,11 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
     if (!set.isEmpty()) {
       placed.add(new Placed(schedule.setTable(set, setWidth), width - setWidth, 0, setWidth));
     }
-    if (low(placed) > HIGHEST) {
-      // The plan needs the room more: the tables have a page of their own.
-      placed.clear();
-      x = 0;
-      if (!cut.isEmpty()) {
-        left.add(schedule.table(Work.CUT, cut, Schedule.CUT_WIDTH));
-      }
-      if (!form.isEmpty()) {
-        left.add(schedule.table(Work.FORM, form, Schedule.CUT_WIDTH));
-      }
-      if (!set.isEmpty()) {
-        left.add(schedule.setTable(set, Schedule.SET_WIDTH));
-      }
-    }
-    return texts(facts, width, x, width - setWidth - (set.isEmpty() ? 0 : GAP), placed, left);
+    return placed;
+  }
+
+  private static double each(double width, double setWidth, int tables) {
+    return Math.min(WIDEST, (width - setWidth - tables * GAP) / tables);
   }
 
   /**

@@ -1,47 +1,77 @@
 package org.jointwright.sheet;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layout;
-import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
 import org.jointwright.sheet.block.Block;
 import org.jointwright.sheet.block.Flow;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.ListBlock;
+import org.jointwright.sheet.page.Foot;
+import org.jointwright.sheet.page.Ink;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.Scale;
+import org.jointwright.sheet.page.Sheet;
+import org.jointwright.sheet.page.SheetOptions;
+import org.jointwright.sheet.page.SheetSet;
 
 /**
  * The crew's cut sheet: everything a finisher with a tape needs to set the forms' corners, snap
  * every joint and set every strip of filler.
  */
 public final class CutSheet {
-  /** Between the paper's edge and everything, millimetres. */
-  static final double MARGIN = 10;
-
   private static final double COLUMN = ListBlock.WIDTH;
   private static final double GAP = 5.6;
 
   private final Facts facts;
-  private final SheetOptions options;
   private final Schedule schedule;
+  private final Paper paper;
 
-  private CutSheet(Layout layout, SheetOptions options) {
-    this.options = options;
-    this.facts = Facts.of(layout, options);
+  private CutSheet(Facts facts, Paper paper) {
+    this.facts = facts;
     this.schedule = new Schedule(facts);
+    this.paper = paper;
   }
 
-  /** The pages of the cut sheet for a layout, one at least. */
+  /** The numbered pages of the cut sheet for a layout, one at least. */
   public static List<Page> of(Layout layout, SheetOptions options) {
-    return new CutSheet(layout, options).pages();
+    return SheetSet.of(List.of(sheet(layout, options)), layout.plan().job(), options).pages();
   }
 
-  /** The date a sheet of the plan carries: the job's, or else that of the options. */
-  public static Optional<LocalDate> dateOf(Plan plan, SheetOptions options) {
-    return Foot.dateOf(plan.job(), options);
+  /**
+   * The cut sheet for a layout, on paper that lies; on paper that stands where that draws the plan
+   * larger and takes no more pages.
+   */
+  public static Sheet sheet(Layout layout, SheetOptions options) {
+    Facts facts = Facts.of(layout, options);
+    CutSheet lying = new CutSheet(facts, options.paper());
+    CutSheet standing = new CutSheet(facts, options.paper().turned());
+    Drawn lies = lying.drawn();
+    if (standing.largest().ratio() >= lies.plan().field().scale().ratio()) {
+      return lying.sheet(lies);
+    }
+    Drawn stands = standing.drawn();
+    boolean better =
+        stands.plan().field().scale().ratio() < lies.plan().field().scale().ratio()
+            && stands.plan().loss() <= lies.plan().loss()
+            && stands.leaves().size() <= lies.leaves().size();
+    return better ? standing.sheet(stands) : lying.sheet(lies);
+  }
+
+  /** The plan as it lies on the first page, and all pages. */
+  private record Drawn(PlanOnPage plan, List<List<Mark>> leaves) {}
+
+  private Sheet sheet(Drawn drawn) {
+    return new Sheet(
+        facts.say("cut.title"),
+        facts.say("cut.description", Lines.known(facts.plan().job().name())),
+        paper,
+        Ink.BLACK,
+        drawn.plan().field().scale().label(),
+        drawn.leaves());
   }
 
   /**
@@ -64,39 +94,40 @@ public final class CutSheet {
     return large;
   }
 
-  private List<Page> pages() {
-    Paper paper = options.paper();
-    double low = paper.height() - Foot.HEIGHT;
-    double right = paper.width() - MARGIN;
-    Bottom bottom = Bottom.of(facts, schedule, right - MARGIN);
-    double fieldLow = low - bottom.height() - 3;
-    Box field = new Box(MARGIN, 8, right - COLUMN - GAP, fieldLow);
-    PlanOnPage plan = PlanOnPage.of(facts, field);
+  private double low() {
+    return paper.height() - Foot.height(paper);
+  }
 
+  private double right() {
+    return paper.width() - Foot.MARGIN;
+  }
+
+  private Bottom bottom() {
+    return Bottom.of(facts, schedule, right() - Foot.MARGIN, paper.height());
+  }
+
+  /** Where the plan lies above what stands under it. */
+  private Box field(Bottom bottom) {
+    return new Box(Foot.MARGIN, 8, right() - COLUMN - GAP, low() - bottom.height() - 3);
+  }
+
+  /** The largest scale at which the plan lies on this paper. */
+  private Scale largest() {
+    return Field.of(facts.layout(), facts.words().units(), field(bottom())).getFirst().scale();
+  }
+
+  private Drawn drawn() {
+    Bottom bottom = bottom();
+    Box field = field(bottom);
+    PlanOnPage plan = PlanOnPage.of(facts, field);
     List<Mark> first = new ArrayList<>(plan.marks());
     List<Block> left = new ArrayList<>();
-    first.addAll(column(plan, right - COLUMN, fieldLow - 10, left));
-    first.addAll(bottom.at(MARGIN, low - bottom.height()));
+    first.addAll(column(plan, right() - COLUMN, field.maxY() - 10, left));
+    first.addAll(bottom.at(Foot.MARGIN, low() - bottom.height()));
     List<Block> rest = new ArrayList<>(bottom.left());
     rest.addAll(left);
-
-    List<List<Mark>> pages = new ArrayList<>();
-    pages.add(first);
-    while (!rest.isEmpty()) {
-      List<Block> more = new ArrayList<>();
-      pages.add(Flow.page(rest, new Box(MARGIN, 10, right, low - 4), more));
-      if (more.size() == rest.size() && more.equals(rest)) {
-        throw new IllegalStateException("a block is higher than a page: " + more.getFirst().name());
-      }
-      rest = more;
-    }
-    List<Page> out = new ArrayList<>();
-    for (int i = 0; i < pages.size(); i++) {
-      List<Mark> marks = pages.get(i);
-      marks.addAll(Foot.of(facts, options, plan.field().scale().label(), i + 1, pages.size()));
-      String job = Lines.known(facts.plan().job().name());
-      out.add(new Page(facts.say("cut.title"), facts.say("cut.description", job), paper, marks));
-    }
-    return out;
+    List<List<Mark>> pages = new ArrayList<>(List.of(first));
+    pages.addAll(Flow.pages(rest, new Box(Foot.MARGIN, 10, right(), low() - 4)));
+    return new Drawn(plan, pages);
   }
 }

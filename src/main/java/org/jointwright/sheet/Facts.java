@@ -14,6 +14,7 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.text.Words;
 
 /**

@@ -7,6 +7,7 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.page.Scale;
 
 /**
  * How the plan lies in its field on the page.
@@ -21,7 +22,10 @@ record Field(Scale scale, View view) {
   /** How many scales below the largest possible are worth a try. */
   private static final int TRIED = 4;
 
-  /** The job's long side across, in the middle of the field, at the largest scales that fit. */
+  /**
+   * The job's long side along the field's, in the middle of the field, at the largest scales that
+   * fit.
+   */
   static List<Field> of(Layout layout, UnitSystem units, Box field) {
     Box plan =
         layout.plan().slabs().stream()
@@ -29,7 +33,10 @@ record Field(Scale scale, View view) {
             .map(o -> o.ring().box())
             .reduce(Box::with)
             .orElse(new Box(0, 0, 120, 120));
-    boolean turned = plan.height() > plan.width() * 1.05;
+    boolean turned =
+        field.height() > field.width()
+            ? plan.width() > plan.height() * 1.05
+            : plan.height() > plan.width() * 1.05;
     double width = turned ? plan.height() : plan.width();
     double height = turned ? plan.width() : plan.height();
     Scale largest =

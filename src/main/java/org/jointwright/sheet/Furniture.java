@@ -14,6 +14,7 @@ import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.page.Scale;
 
 /** Legend, scale bar and north mark: they go where the plan leaves free ground. */
 final class Furniture {
@@ -23,6 +24,9 @@ final class Furniture {
   private static final double SAMPLE = 11;
 
   private static final double GAP = 5;
+
+  /** No scale bar is longer, millimetres. */
+  private static final double LONGEST_BAR = 73;
 
   private final Facts facts;
   private final Scale scale;
@@ -98,22 +102,53 @@ final class Furniture {
     return marks;
   }
 
-  /** The lines of the legend side by side; in two rows where one is too short for them. */
-  private static List<Mark> rows(List<Legend> lines, Box room) {
-    double whole = lines.stream().mapToDouble(Furniture::wide).sum();
-    int inRow = room.minX() + whole - GAP <= room.maxX() ? lines.size() : (lines.size() + 1) / 2;
-    List<Mark> marks = new ArrayList<>();
-    double x = room.minX();
-    for (int i = 0; i < inRow; i++) {
-      double wide = wide(lines.get(i));
-      double up = inRow == lines.size() ? 5 : 2.5;
-      marks.add(sample(lines.get(i), new Point(x, room.minY() + up), SAMPLE));
-      if (i + inRow < lines.size()) {
-        Legend below = lines.get(i + inRow);
-        marks.add(sample(below, new Point(x, room.minY() + up + ROW), SAMPLE));
-        wide = Math.max(wide, wide(below));
+  /** How high a strip for all three is that is so wide, millimetres. */
+  static double stripHeight(Facts facts, double width) {
+    int rows = rowsOf(Legend.of(facts), width - LONGEST_BAR - 14 - 13);
+    return Math.max(2, rows) * ROW - 1;
+  }
+
+  /** The fewest rows in which the lines of the legend fit side by side. */
+  private static int rowsOf(List<Legend> lines, double width) {
+    for (int rows = 1; rows < lines.size(); rows++) {
+      List<Double> columns = columns(lines, rows);
+      if (columns.stream().mapToDouble(c -> c).sum() - GAP <= width) {
+        return rows;
       }
-      x += wide;
+    }
+    return lines.size();
+  }
+
+  /** How wide the columns are where the lines stand in so many rows. */
+  private static List<Double> columns(List<Legend> lines, int rows) {
+    int inRow = (lines.size() + rows - 1) / rows;
+    List<Double> columns = new ArrayList<>();
+    for (int c = 0; c < inRow; c++) {
+      double wide = 0;
+      for (int i = c; i < lines.size(); i += inRow) {
+        wide = Math.max(wide, wide(lines.get(i)));
+      }
+      columns.add(wide);
+    }
+    return columns;
+  }
+
+  /** The lines of the legend side by side; in more rows where one is too short for them. */
+  private static List<Mark> rows(List<Legend> lines, Box room) {
+    List<Mark> marks = new ArrayList<>();
+    if (lines.isEmpty()) {
+      return marks;
+    }
+    int rows = rowsOf(lines, room.width());
+    List<Double> columns = columns(lines, rows);
+    double x = room.minX();
+    for (int c = 0; c < columns.size(); c++) {
+      double y = room.minY() + (rows == 1 ? 5 : 2.5);
+      for (int i = c; i < lines.size(); i += columns.size()) {
+        marks.add(sample(lines.get(i), new Point(x, y), SAMPLE));
+        y += ROW;
+      }
+      x += columns.get(c);
     }
     return marks;
   }

@@ -13,6 +13,13 @@ import org.jointwright.sheet.block.Block;
 import org.jointwright.sheet.block.Flow;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.page.Foot;
+import org.jointwright.sheet.page.Ink;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.Sheet;
+import org.jointwright.sheet.page.SheetOptions;
+import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.takeoff.Item;
 import org.jointwright.takeoff.Line;
 import org.jointwright.takeoff.Takeoff;
@@ -24,7 +31,6 @@ import org.jointwright.text.Words;
  * pages after it how each figure was worked out.
  */
 public final class OrderSheet {
-  private static final double BETWEEN = 4.8;
   private static final double BAND = 44;
 
   private final Plan plan;
@@ -41,58 +47,50 @@ public final class OrderSheet {
     this.said = new OrderWords(words);
   }
 
-  /** The pages of the order sheet. */
+  /** The numbered pages of the order sheet. */
   public static List<Page> of(Plan plan, Takeoff takeoff, SheetOptions options) {
-    return new OrderSheet(plan, takeoff, options).pages();
+    return SheetSet.of(List.of(sheet(plan, takeoff, options)), plan.job(), options).pages();
   }
 
-  private List<Page> pages() {
+  /** The order sheet. */
+  public static Sheet sheet(Plan plan, Takeoff takeoff, SheetOptions options) {
+    return new OrderSheet(plan, takeoff, options).sheet();
+  }
+
+  private Sheet sheet() {
     Paper paper = options.paper();
-    double right = paper.width() - CutSheet.MARGIN;
-    double low = paper.height() - Foot.HEIGHT - 4;
-    List<String> cautions = cautions(right - CutSheet.MARGIN);
+    double right = paper.width() - Foot.MARGIN;
+    double low = paper.height() - Foot.height(paper) - 4;
+    List<String> cautions = cautions(right - Foot.MARGIN);
     double notes = low - cautions.size() * 4.8;
     List<List<Mark>> pages = new ArrayList<>();
     List<Mark> first = new ArrayList<>(band(right));
     List<Block> left = new ArrayList<>();
-    Box room = new Box(CutSheet.MARGIN, 10 + BAND, right, notes - 3);
-    first.addAll(Flow.page(blocks(false, width(room)), room, left));
+    Box room = new Box(Foot.MARGIN, 10 + BAND, right, notes - 3);
+    first.addAll(Flow.page(blocks(false, Flow.columnWidth(room)), room, left));
     List<Mark> told = new ArrayList<>();
     for (int i = 0; i < cautions.size(); i++) {
-      told.add(Type.NOTE.at(CutSheet.MARGIN, notes + 3.4 + i * 4.8, cautions.get(i), Anchor.START));
+      told.add(Type.NOTE.at(Foot.MARGIN, notes + 3.4 + i * 4.8, cautions.get(i), Anchor.START));
     }
     first.add(new Mark.Group("cautions", "", told));
     pages.add(first);
-    Box whole = new Box(CutSheet.MARGIN, 10, right, low);
+    Box whole = new Box(Foot.MARGIN, 10, right, low);
     List<Block> rest = new ArrayList<>(left);
-    rest.addAll(blocks(true, width(whole)));
-    while (!rest.isEmpty()) {
-      List<Block> more = new ArrayList<>();
-      pages.add(new ArrayList<>(Flow.page(rest, whole, more)));
-      if (more.equals(rest)) {
-        throw new IllegalStateException("a block is higher than a page: " + more.getFirst().name());
-      }
-      rest = more;
-    }
-    List<Page> out = new ArrayList<>();
-    String title = words.say("sheet.order.title");
-    for (int i = 0; i < pages.size(); i++) {
-      List<Mark> marks = pages.get(i);
-      marks.addAll(Foot.of(words, plan.job(), options, title, "", i + 1, pages.size()));
-      String job = Lines.known(plan.job().name());
-      out.add(new Page(title, words.say("sheet.order.description", job), paper, marks));
-    }
-    return out;
-  }
-
-  private static double width(Box room) {
-    return (room.width() - 2 * BETWEEN) / 3;
+    rest.addAll(blocks(true, Flow.columnWidth(whole)));
+    pages.addAll(Flow.pages(rest, whole));
+    return new Sheet(
+        words.say("sheet.order.title"),
+        words.say("sheet.order.description", Lines.known(plan.job().name())),
+        paper,
+        Ink.BLACK,
+        "",
+        pages);
   }
 
   /** How much, of what, and what is agreed with the plant by hand. */
   private List<Mark> band(double right) {
     List<Mark> marks = new ArrayList<>();
-    double x = CutSheet.MARGIN;
+    double x = Foot.MARGIN;
     Line concrete = takeoff.of(Item.CONCRETE).getFirst();
     Line loads = takeoff.of(Item.LOADS).getFirst();
     marks.add(Type.HEAD.at(x, 14, words.say("sheet.order.concrete"), Anchor.START));

@@ -25,8 +25,6 @@ import org.jointwright.shape.Ring;
  * @param loss how much worse than a perfect drawing it is; only to be compared
  */
 record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, double loss) {
-  private static final double STRIP = 13;
-
   /** What a step down in scale costs against labels that find no good place. */
   private static final double STEP = 3;
 
@@ -46,7 +44,7 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     PlanOnPage best = null;
     for (boolean strip : new boolean[] {false, true}) {
       double step = strip ? 0.5 : 0;
-      Try way = new Try(room, strip, number);
+      Try way = new Try(room, strip ? Furniture.stripHeight(facts, room.width()) : 0, number);
       double before = Double.POSITIVE_INFINITY;
       for (Field field : Field.of(facts.layout(), facts.words().units(), way.box())) {
         if (best != null && best.loss() <= step) {
@@ -67,15 +65,16 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     return Objects.requireNonNull(best);
   }
 
-  /** A way of drawing: with a strip for the legend above the plan or not, numbers so high. */
-  private record Try(Box room, boolean strip, double number) {
+  /**
+   * A way of drawing: with a strip so high for the legend above the plan or none, numbers so high.
+   */
+  private record Try(Box room, double strip, double number) {
     Box box() {
-      double top = room.minY() + (strip ? STRIP : 0);
-      return new Box(room.minX(), top, room.maxX(), room.maxY());
+      return new Box(room.minX(), room.minY() + strip, room.maxX(), room.maxY());
     }
   }
 
-  /** With the legend in free ground, or in a strip of its own when {@code strip}. */
+  /** With the legend in free ground, or in a strip of its own where there is one. */
   private static Optional<PlanOnPage> tried(Facts facts, Field field, Try way, double step) {
     Box room = way.room();
     View view = field.view();
@@ -93,8 +92,8 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     marks.add(new Mark.Group("beside", "", labels.besides()));
     marks.add(new Mark.Group("kept-clear", "", labels.zones()));
     Furniture furniture = new Furniture(facts, field, grounds(drawing));
-    if (way.strip()) {
-      Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + STRIP);
+    if (way.strip() > 0) {
+      Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + way.strip());
       marks.addAll(furniture.strip(top));
     } else {
       Optional<List<Mark>> placed = furniture.place(ground);

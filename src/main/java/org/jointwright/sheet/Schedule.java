@@ -28,6 +28,9 @@ final class Schedule {
   /** How wide the table of filler to set is, millimetres. */
   static final double SET_WIDTH = 79.4;
 
+  /** How wide it is at most, where its words take more. */
+  private static final double WIDE_SET = 92;
+
   private static final double COLUMN_GAP = 1.5;
 
   private final Facts facts;
@@ -152,6 +155,13 @@ final class Schedule {
       }
     }
     return "";
+  }
+
+  /** How wide the table of filler stands where it need not be broken, millimetres. */
+  static double setWidth(List<Table.Row> rows) {
+    double words = Table.BOX + 1.2 + Type.TABLE_NUMBER.width("88") + 1.8;
+    double whole = words + widest(rows, 0) + widest(rows, 1) + widest(rows, 2) + 2 * COLUMN_GAP;
+    return Math.clamp(whole, SET_WIDTH, WIDE_SET);
   }
 
   Table setTable(List<Table.Row> rows, double width) {

@@ -25,8 +25,9 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
-import org.jointwright.sheet.Page;
-import org.jointwright.sheet.Paper;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.pdf.PdfSheet;
 
 /**
@@ -61,7 +62,14 @@ final class FamilySheet {
     try (PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8)) {
       for (Map.Entry<String, List<OpenCase>> family : families.entrySet()) {
         Path png = FOLDER.resolve(family.getKey() + ".png");
-        byte[] pdf = PdfSheet.bytes(List.of(page(family.getValue())), "cases", Optional.empty());
+        byte[] pdf =
+            PdfSheet.bytes(
+                new SheetSet(
+                    "cases",
+                    Locale.ENGLISH,
+                    Optional.empty(),
+                    List.of(),
+                    List.of(page(family.getValue()))));
         Files.write(png, PdfSheet.picture(pdf, 0, DOTS_PER_INCH));
         out.println(png);
       }

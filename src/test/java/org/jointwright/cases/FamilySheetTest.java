@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.jointwright.drawing.Mark;
-import org.jointwright.sheet.Page;
+import org.jointwright.sheet.page.Page;
 import org.junit.jupiter.api.Test;
 
 /** The sheets to be looked at show each case twice, and nothing off the paper. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jointwright.app.Answer;
 import org.jointwright.app.CutSheets;
 import org.jointwright.app.PlanFiles;
+import org.jointwright.app.Sheets;
 import org.jointwright.designer.settings.Look;
 import org.jointwright.designer.settings.Measures;
 import org.jointwright.designer.settings.Settings;
@@ -31,7 +32,7 @@ final class Pictures {
 
   public static void main(String[] args) throws Exception {
     if (args.length > 0) {
-      Path png = Path.of("target", CutSheets.stem(Optional.of(Path.of(args[0]))) + "-window.png");
+      Path png = Path.of("target", Sheets.stem(Optional.of(Path.of(args[0]))) + "-window.png");
       Files.deleteIfExists(png);
       Portrait.write(
           Path.of(args[0]),
@@ -64,7 +65,11 @@ final class Pictures {
     Path folder = Files.createTempDirectory("pictures");
     for (Path file :
         CutSheets.write(
-            Answer.laid(read.plan()), folder, "sheet", Words.english(UnitSystem.FEET_INCHES))) {
+            Answer.laid(read.plan()),
+            folder,
+            "sheet",
+            Words.english(UnitSystem.FEET_INCHES),
+            () -> true)) {
       if (file.toString().endsWith(".png")) {
         Files.copy(file, png, StandardCopyOption.REPLACE_EXISTING);
       }

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -15,6 +16,10 @@ import org.jointwright.joint.Layouts;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.SheetOptions;
+import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.pdf.PdfSheet;
 import org.jointwright.takeoff.Takeoff;
 import org.jointwright.text.Language;
@@ -81,7 +86,7 @@ public final class LaidPlans {
 
   /** The PDF of one of them. */
   public static byte[] pdf(String name) {
-    return PdfSheet.bytes(pages(name), "Cut sheet", Optional.empty());
+    return pdf(pages(name));
   }
 
   /** The pages of a plan's cut sheet on letter paper. */
@@ -106,6 +111,11 @@ public final class LaidPlans {
 
   /** A plan's cut sheet as a PDF. */
   public static byte[] pdf(Plan plan) {
-    return PdfSheet.bytes(pages(plan), "Cut sheet", Optional.empty());
+    return pdf(pages(plan));
+  }
+
+  private static byte[] pdf(List<Page> pages) {
+    return PdfSheet.bytes(
+        new SheetSet("Cut sheet", Locale.ENGLISH, Optional.empty(), List.of(), pages));
   }
 }

@@ -11,6 +11,7 @@ import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.page.Page;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

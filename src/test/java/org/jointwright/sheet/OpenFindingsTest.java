@@ -12,6 +12,8 @@ import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
 

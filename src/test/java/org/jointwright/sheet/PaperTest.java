@@ -12,15 +12,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
@@ -28,10 +31,15 @@ import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Weight;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.pdf.PdfSheet;
 import org.jointwright.sheet.svg.SvgPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 
 /** What holds of the files whatever is drawn in them. */
@@ -43,7 +51,8 @@ class PaperTest {
   }
 
   private static byte[] pdf(Page page) {
-    return PdfSheet.bytes(List.of(page), "test", Optional.empty());
+    return PdfSheet.bytes(
+        new SheetSet("test", Locale.ENGLISH, Optional.empty(), List.of(), List.of(page)));
   }
 
   @Test
@@ -53,6 +62,40 @@ class PaperTest {
         assertThat(page.getMediaBox().getWidth()).isEqualTo(792);
         assertThat(page.getMediaBox().getHeight()).isEqualTo(612);
       }
+    }
+  }
+
+  static List<Paper> papers() {
+    return Paper.ALL.stream().flatMap(p -> Stream.of(p, p.turned())).toList();
+  }
+
+  /** Page sizes to a hundredth of a millimetre: 1/2540 in. */
+  @ParameterizedTest
+  @MethodSource("papers")
+  void pageIsAsLargeAsItsPaper(Paper paper) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf(new Page("test", "", paper, List.of())))) {
+      PDRectangle box = document.getPage(0).getMediaBox();
+      assertThat(box.getLowerLeftX()).isZero();
+      assertThat(box.getLowerLeftY()).isZero();
+      assertThat(box.getWidth() / 72 * 25.4).isCloseTo(paper.width(), within(0.005));
+      assertThat(box.getHeight() / 72 * 25.4).isCloseTo(paper.height(), within(0.005));
+    }
+  }
+
+  @Test
+  void paperStandsWhereThePlanIsLargerForIt() {
+    Plan square = LaidPlans.plan("opening_tree_well_24x24_4in");
+    Paper stands = LaidPlans.pages(square).getFirst().paper();
+    assertThat(stands.height()).isGreaterThan(stands.width());
+    Paper lies = LaidPlans.pages(LaidPlans.plan("rect_lane_11x96_5in")).getFirst().paper();
+    assertThat(lies.width()).isGreaterThan(lies.height());
+  }
+
+  @Test
+  void fileSaysWhatItIsAndInWhatLanguage() throws IOException {
+    try (PDDocument document = Loader.loadPDF(LaidPlans.pdf(DRIVE))) {
+      assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Cut sheet");
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
     }
   }
 
@@ -123,7 +166,7 @@ class PaperTest {
     factory.setNamespaceAware(true);
     Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
     var root = document.getDocumentElement();
-    assertThat(root.getAttribute("width")).isEqualTo("11in");
+    assertThat(root.getAttribute("width")).isEqualTo("279.4mm");
     assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 279.4 215.9");
     assertThat(root.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("Cut sheet");
     assertThat(root.getElementsByTagName("text").getLength()).isGreaterThan(50);

@@ -11,6 +11,7 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.page.Page;
 import org.jointwright.text.Language;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -13,6 +13,7 @@ import org.jointwright.file.PlanReader;
 import org.jointwright.file.PlanReading;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.sheet.page.Page;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

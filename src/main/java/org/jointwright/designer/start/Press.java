@@ -50,7 +50,9 @@ final class Press {
         printer
             .get()
             .createPageLayout(
-                paper, PageOrientation.LANDSCAPE, Printer.MarginType.HARDWARE_MINIMUM);
+                paper,
+                stands(order.pages()) ? PageOrientation.PORTRAIT : PageOrientation.LANDSCAPE,
+                Printer.MarginType.HARDWARE_MINIMUM);
     for (byte[] png : order.pages().pictures()) {
       if (!job.printPage(layout, onPaper(png, order.pages(), order.paper(), layout))) {
         job.cancelJob();
@@ -60,14 +62,20 @@ final class Press {
     return job.endJob();
   }
 
+  private static boolean stands(CutSheets.Printed pages) {
+    return pages.height() > pages.width();
+  }
+
   /** The page moved so that it lies amid the paper, wherever the printer begins to print. */
   private static Group onPaper(
       byte[] png, CutSheets.Printed pages, PrintPaper paper, PageLayout layout) {
     ImageView view = new ImageView(new Image(new ByteArrayInputStream(png)));
     view.setFitWidth(pages.width() * POINTS);
     view.setFitHeight(pages.height() * POINTS);
-    view.setX((paper.width() - pages.width()) / 2 * POINTS - layout.getLeftMargin());
-    view.setY((paper.height() - pages.height()) / 2 * POINTS - layout.getTopMargin());
+    double width = stands(pages) ? paper.height() : paper.width();
+    double height = stands(pages) ? paper.width() : paper.height();
+    view.setX((width - pages.width()) / 2 * POINTS - layout.getLeftMargin());
+    view.setY((height - pages.height()) / 2 * POINTS - layout.getTopMargin());
     return new Group(view);
   }
 }

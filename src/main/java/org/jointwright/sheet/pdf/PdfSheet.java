@@ -7,24 +7,24 @@ import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.io.IOUtils;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import org.jointwright.sheet.Page;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.svg.SvgPage;
 
 /** Pages as one PDF file, and a PDF's pages as pictures. The same pages give the same bytes. */
@@ -34,26 +34,25 @@ public final class PdfSheet {
   /**
    * The pages as the bytes of one PDF file.
    *
-   * @param title the document's title
-   * @param date its date where there is one; the clock is never asked
    * @throws IllegalArgumentException when the font has no glyph for a character of a page
    */
-  public static byte[] bytes(List<Page> pages, String title, Optional<LocalDate> date) {
-    try {
-      byte[] merged = merge(pages);
-      try (PDDocument document = Loader.loadPDF(merged)) {
-        PDDocumentInformation facts = new PDDocumentInformation();
-        facts.setTitle(title);
-        facts.setProducer("Jointwright");
-        date.ifPresent(d -> facts.setCreationDate(calendar(d)));
-        document.setDocumentInformation(facts);
-        document.getDocumentCatalog().setMetadata(null);
-        document.getDocumentCatalog().setLanguage("en");
-        document.getDocument().setDocumentID(id(pages));
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        document.save(out);
-        return out.toByteArray();
+  public static byte[] bytes(SheetSet set) {
+    try (PDDocument document = new PDDocument()) {
+      PdfFonts fonts = new PdfFonts(document);
+      for (Page page : set.pages()) {
+        PdfPainter.add(page, document, fonts);
       }
+      PDDocumentInformation facts = new PDDocumentInformation();
+      facts.setTitle(set.title());
+      facts.setProducer("Jointwright");
+      // Where there is no date, there is none: the clock is never asked.
+      set.date().ifPresent(d -> facts.setCreationDate(calendar(d)));
+      document.setDocumentInformation(facts);
+      document.getDocumentCatalog().setLanguage(set.language().toLanguageTag());
+      document.getDocument().setDocumentID(id(set.pages()));
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      document.save(out);
+      return out.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -74,20 +73,6 @@ public final class PdfSheet {
     }
   }
 
-  private static byte[] merge(List<Page> pages) throws IOException {
-    if (pages.size() == 1) {
-      return PdfPage.bytes(pages.getFirst());
-    }
-    PDFMergerUtility merger = new PDFMergerUtility();
-    for (Page page : pages) {
-      merger.addSource(new RandomAccessReadBuffer(PdfPage.bytes(page)));
-    }
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    merger.setDestinationStream(out);
-    merger.mergeDocuments(IOUtils.createMemoryOnlyStreamCache());
-    return out.toByteArray();
-  }
-
   private static Calendar calendar(LocalDate date) {
     Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
     calendar.clear();
@@ -98,13 +83,39 @@ public final class PdfSheet {
   /** A page of a PDF as the bytes of a PNG picture. */
   public static byte[] picture(byte[] pdf, int page, int dotsPerInch) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      BufferedImage image =
-          new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, ImageType.RGB);
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      ImageIO.write(image, "png", out);
-      return out.toByteArray();
+      return picture(new PDFRenderer(document), page, dotsPerInch);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Each page of a PDF as the bytes of a PNG picture.
+   *
+   * @param goOn asked for each page
+   * @return empty once {@code goOn} has said no
+   */
+  static Optional<List<byte[]>> pictures(byte[] pdf, int dotsPerInch, BooleanSupplier goOn) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFRenderer renderer = new PDFRenderer(document);
+      List<byte[]> pictures = new ArrayList<>();
+      for (int i = 0; i < document.getNumberOfPages(); i++) {
+        if (!goOn.getAsBoolean()) {
+          return Optional.empty();
+        }
+        pictures.add(picture(renderer, i, dotsPerInch));
+      }
+      return Optional.of(pictures);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] picture(PDFRenderer renderer, int page, int dotsPerInch)
+      throws IOException {
+    BufferedImage image = renderer.renderImageWithDPI(page, dotsPerInch, ImageType.RGB);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(image, "png", out);
+    return out.toByteArray();
   }
 }

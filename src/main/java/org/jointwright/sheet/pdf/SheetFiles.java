@@ -1,11 +1,10 @@
 package org.jointwright.sheet.pdf;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import org.jointwright.sheet.Page;
+import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.svg.SvgPage;
 
 /** The files of a sheet: one PDF of all its pages, and an SVG and a PNG of each. */
@@ -16,28 +15,34 @@ public final class SheetFiles {
   private SheetFiles() {}
 
   /**
-   * The files of the pages of one sheet.
+   * The files of pages that are printed together.
    *
-   * @param stem the start of the files' names; pages after the first add {@code -2}, {@code -3}
-   * @param date the sheet's date where it has one
+   * @param whole the name of the PDF, without its ending
+   * @param names those of the pages, a name for each sheet; its pages after the first add {@code
+   *     -2}, {@code -3}
    * @param goOn asked for each page
    * @return none once {@code goOn} has said no
    */
   public static List<SheetFile> of(
-      List<Page> pages, String stem, Optional<LocalDate> date, BooleanSupplier goOn) {
-    List<SheetFile> files = new ArrayList<>();
+      SheetSet set, String whole, List<String> names, BooleanSupplier goOn) {
     if (!goOn.getAsBoolean()) {
       return List.of();
     }
-    byte[] pdf = PdfSheet.bytes(pages, pages.getFirst().title(), date);
-    files.add(new SheetFile(stem + ".pdf", pdf));
-    for (int i = 0; i < pages.size(); i++) {
-      if (!goOn.getAsBoolean()) {
-        return List.of();
+    byte[] pdf = PdfSheet.bytes(set);
+    Optional<List<byte[]>> pictures = PdfSheet.pictures(pdf, DOTS_PER_INCH, goOn);
+    if (pictures.isEmpty()) {
+      return List.of();
+    }
+    List<SheetFile> files = new ArrayList<>();
+    files.add(new SheetFile(whole + ".pdf", pdf));
+    for (int sheet = 0; sheet < names.size(); sheet++) {
+      SheetSet.Entry entry = set.entries().get(sheet);
+      for (int i = 0; i < entry.count(); i++) {
+        String name = i == 0 ? names.get(sheet) : names.get(sheet) + "-" + (i + 1);
+        int page = entry.first() - 1 + i;
+        files.add(new SheetFile(name + ".svg", SvgPage.bytes(set.pages().get(page))));
+        files.add(new SheetFile(name + ".png", pictures.get().get(page)));
       }
-      String name = i == 0 ? stem : stem + "-" + (i + 1);
-      files.add(new SheetFile(name + ".svg", SvgPage.bytes(pages.get(i))));
-      files.add(new SheetFile(name + ".png", PdfSheet.picture(pdf, i, DOTS_PER_INCH)));
     }
     return files;
   }
@@ -49,15 +54,7 @@ public final class SheetFiles {
    * @return empty once {@code goOn} has said no
    */
   public static Optional<List<byte[]>> pictures(
-      List<Page> pages, int dotsPerInch, BooleanSupplier goOn) {
-    byte[] pdf = PdfSheet.bytes(pages, pages.getFirst().title(), Optional.empty());
-    List<byte[]> pictures = new ArrayList<>();
-    for (int i = 0; i < pages.size(); i++) {
-      if (!goOn.getAsBoolean()) {
-        return Optional.empty();
-      }
-      pictures.add(PdfSheet.picture(pdf, i, dotsPerInch));
-    }
-    return Optional.of(pictures);
+      SheetSet set, int dotsPerInch, BooleanSupplier goOn) {
+    return PdfSheet.pictures(PdfSheet.bytes(set), dotsPerInch, goOn);
   }
 }

@@ -44,7 +44,7 @@ final class Sections {
 
   private void thickness() {
     for (Printed l : lines) {
-      if (l.isBold("Semibold") && l.y() < 190 && l.page() == 0) {
+      if (l.isBold("Semibold") && l.y() < SheetReader.title(lines).y() - 9 && l.page() == 0) {
         Matcher m = Pattern.compile("(.* )?(" + Grammar.LENGTH + ")").matcher(l.text());
         if (m.matches()) {
           double printed = Grammar.length(m.group(2));
@@ -164,7 +164,8 @@ final class Sections {
     Reading reading = SheetReader.read(lines);
     long scales =
         lines.stream()
-            .filter(l -> l.y() > 200 && Math.abs(l.x() - 141) < 0.5)
+            .filter(l -> l.y() > SheetReader.title(lines).y() - 9)
+            .filter(l -> l.text().startsWith("1:") || l.text().contains(" = "))
             .map(Printed::text)
             .distinct()
             .count();

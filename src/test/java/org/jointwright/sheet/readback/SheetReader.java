@@ -21,12 +21,31 @@ import org.jointwright.sheet.readback.Reading.Where;
 /** Understands the lines of a printed cut sheet by their words, type and places. */
 final class SheetReader {
   private static final double COLUMN = 53.9;
-  private static final double FOOT = 194;
 
   private final List<Printed> lines;
 
+  /** Where the foot begins. */
+  private final double foot;
+
+  /** Where the column of lists begins. */
+  private final double column;
+
   private SheetReader(List<Printed> lines) {
     this.lines = lines;
+    this.foot = title(lines).y() - 9;
+    this.column = count(lines).right() - 56.4;
+  }
+
+  /** What the sheet is, at its foot. */
+  static Printed title(List<Printed> lines) {
+    return lines.stream().filter(l -> l.text().equals("Cut sheet")).findFirst().orElseThrow();
+  }
+
+  private static Printed count(List<Printed> lines) {
+    return lines.stream()
+        .filter(l -> l.text().matches("[0-9]+ of [0-9]+"))
+        .findFirst()
+        .orElseThrow();
   }
 
   static Reading read(List<Printed> lines) {
@@ -89,7 +108,7 @@ final class SheetReader {
   private Map<String, Point> letters() {
     Map<String, Point> letters = new LinkedHashMap<>();
     for (Printed l : lines) {
-      if (l.page() == 0 && l.isBold("Heavy") && l.capital() > 4.5 && l.y() < FOOT) {
+      if (l.page() == 0 && l.isBold("Heavy") && l.capital() > 4.5 && l.y() < foot) {
         letters.put(l.text(), new Point(l.middleX(), l.y() - l.capital() / 2));
       }
     }
@@ -99,7 +118,7 @@ final class SheetReader {
   private List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
     for (Printed l : lines) {
-      boolean inColumn = l.x() > 213;
+      boolean inColumn = l.x() > column;
       if (l.page() == 0 && l.isBold("Bold") && !inColumn && Grammar.isLength(l.text())) {
         figures.add(
             new Figure(Grammar.length(l.text()), new Point(l.middleX(), l.middleY()), l.text()));
@@ -140,7 +159,7 @@ final class SheetReader {
         .filter(l -> isHead(l) || isColumnHead(l) || isOrder(l))
         .mapToDouble(l -> l.y() - 2)
         .min()
-        .orElse(FOOT);
+        .orElse(foot);
   }
 
   private static boolean isOrder(Printed l) {

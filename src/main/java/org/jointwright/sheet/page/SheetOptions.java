@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.page;
 
 import java.util.List;
 import org.jointwright.text.Words;

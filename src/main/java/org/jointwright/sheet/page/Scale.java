@@ -1,11 +1,12 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.page;
 
 import java.util.List;
 import org.jointwright.measure.UnitSystem;
 
 /**
  * A drawing scale of the usual series: architects' and engineers' scales for feet (from memory),
- * 1:n for metric (the steps of ISO 5455 and the 25 and 75 between them, from memory).
+ * 1:n for metric (the steps of ISO 5455 and, between them, 25, 75, 125, 150 and 250, as on the
+ * three-edged rule, from memory).
  *
  * @param label as it is printed
  * @param ratio how many times smaller than true the drawing is
@@ -44,6 +45,8 @@ public record Scale(String label, double ratio) {
           new Scale("1:50", 50),
           new Scale("1:75", 75),
           new Scale("1:100", 100),
+          new Scale("1:125", 125),
+          new Scale("1:150", 150),
           new Scale("1:200", 200),
           new Scale("1:250", 250),
           new Scale("1:500", 500),

@@ -1,0 +1,41 @@
+package org.jointwright.app;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** A kind of sheet, in the order in which they lie in a set. */
+public enum SheetKind {
+  /** The crew's cut sheet. */
+  CREW("crew", "cut-sheet"),
+  /** The order sheet. */
+  PLANT("plant", "order-sheet");
+
+  private final String whom;
+  private final String file;
+
+  SheetKind(String whom, String file) {
+    this.whom = whom;
+    this.file = file;
+  }
+
+  /** Whom it is for, in one word. */
+  public String whom() {
+    return whom;
+  }
+
+  /** What its files are called after the plan's name. */
+  String file() {
+    return file;
+  }
+
+  /** The kind that is for them; empty where there is none. */
+  public static Optional<SheetKind> of(String whom) {
+    return Arrays.stream(values()).filter(k -> k.whom.equals(whom)).findFirst();
+  }
+
+  /** Whom there are sheets for. */
+  public static List<String> all() {
+    return Arrays.stream(values()).map(SheetKind::whom).toList();
+  }
+}

@@ -1,0 +1,128 @@
+package org.jointwright.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
+import org.jointwright.file.save.SafeSave;
+import org.jointwright.sheet.CutSheet;
+import org.jointwright.sheet.OrderSheet;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.Sheet;
+import org.jointwright.sheet.page.SheetOptions;
+import org.jointwright.sheet.page.SheetSet;
+import org.jointwright.sheet.pdf.SheetFile;
+import org.jointwright.sheet.pdf.SheetFiles;
+import org.jointwright.takeoff.Takeoff;
+import org.jointwright.text.Words;
+
+/** Prints sheets: an SVG and a PNG of each page, and one PDF of them all. */
+public final class Sheets {
+  private static final String ENDING = ".jointwright.json";
+  private static final String SEVERAL = "sheets";
+
+  private Sheets() {}
+
+  /**
+   * What is to be printed.
+   *
+   * @param kinds which sheets, in the order of their set
+   * @param words the language and the measures they are printed in
+   * @param paper the name of the paper, one of {@link #papers}
+   */
+  public record Wanted(List<SheetKind> kinds, Words words, String paper) {
+    /** Copies the list. */
+    public Wanted {
+      kinds = List.copyOf(kinds);
+    }
+
+    /** One kind on letter paper. */
+    public static Wanted of(SheetKind kind, Words words) {
+      return new Wanted(List.of(kind), words, Paper.LETTER.name());
+    }
+  }
+
+  /** The names of the papers there are. */
+  public static List<String> papers() {
+    return Paper.ALL.stream().map(Paper::name).toList();
+  }
+
+  /**
+   * Writes the files of sheets into a folder, which is made where there is none; none of them
+   * before all are made.
+   *
+   * @param answer the plan with its joints, and what the rules say of it: what is open stands on
+   *     the sheets
+   * @param stem the start of the files' names; empty for none
+   * @param goOn asked for each page; once it says no, nothing is written
+   * @return the files, the PDF first; none where it was told to stop
+   * @throws IOException when they cannot be written; what was there is then as it was
+   * @throws UnprintableException when a text of the plan has letters that the sheets' font lacks
+   */
+  public static List<Path> write(
+      Answer answer, Wanted wanted, Path folder, String stem, BooleanSupplier goOn)
+      throws IOException, UnprintableException {
+    SheetSet set = set(answer, wanted);
+    List<String> names = wanted.kinds().stream().map(k -> named(stem, k.file())).toList();
+    String whole = names.size() == 1 ? names.getFirst() : named(stem, SEVERAL);
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    for (SheetFile file : SheetFiles.of(set, whole, names, goOn)) {
+      files.put(folder.resolve(file.name()), file.bytes());
+    }
+    if (files.isEmpty() || !goOn.getAsBoolean()) {
+      return List.of();
+    }
+    Files.createDirectories(folder);
+    SafeSave.saveAll(files);
+    return new ArrayList<>(files.keySet());
+  }
+
+  /** The sheets bound together. */
+  static SheetSet set(Answer answer, Wanted wanted) throws UnprintableException {
+    UnprintableException.check(answer.plan());
+    SheetOptions options = options(answer, wanted);
+    List<Sheet> sheets = wanted.kinds().stream().map(k -> sheet(k, answer, options)).toList();
+    return SheetSet.of(sheets, answer.plan().job(), options);
+  }
+
+  private static Sheet sheet(SheetKind kind, Answer answer, SheetOptions options) {
+    return switch (kind) {
+      case CREW -> CutSheet.sheet(answer.layout(), options);
+      case PLANT ->
+          OrderSheet.sheet(
+              answer.plan(), Takeoff.of(answer.layout(), options.words().units()), options);
+    };
+  }
+
+  /** What a sheet is printed with: what is open is said on it. */
+  private static SheetOptions options(Answer answer, Wanted wanted) {
+    List<String> open =
+        answer.findings().stream()
+            .filter(f -> f.severity() != Severity.NOTE)
+            .map(Finding::rule)
+            .toList();
+    Paper paper = Paper.of(wanted.paper()).orElseThrow();
+    // No date of today's: the same plan gives the same sheet.
+    return new SheetOptions("", wanted.words(), paper, open);
+  }
+
+  private static String named(String stem, String sheet) {
+    return stem.isEmpty() ? sheet : stem + "-" + sheet;
+  }
+
+  /** The start of the names of a plan's sheets, after its file; empty where there is none. */
+  public static String stem(Optional<Path> plan) {
+    return plan.map(Path::getFileName)
+        .map(Path::toString)
+        .map(n -> n.endsWith(ENDING) ? n.substring(0, n.length() - ENDING.length()) : n)
+        .map(n -> n.endsWith(".json") ? n.substring(0, n.length() - ".json".length()) : n)
+        .orElse("");
+  }
+}
