@@ -50,7 +50,7 @@ record CornerTip(Plan plan, Ref corner, Words words) {
       throw new BadFigure(
           "window.figure.tip", Length.inches(NEAREST), Length.inches(Math.floor(most - 0.01)));
     }
-    return d.edited(new JointEdit.AddCornerJoint(corner.slab(), corner.index(), legs.inches()));
+    return d.editedOnly(new JointEdit.AddCornerJoint(corner.slab(), corner.index(), legs.inches()));
   }
 
   private double shorter(Plan now) {

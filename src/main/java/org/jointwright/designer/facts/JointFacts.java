@@ -13,6 +13,7 @@ import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -68,12 +69,22 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
             "take-out",
             words.say("window.deed.takeOut"),
             d -> d.editedOnly(new JointEdit.Remove(pick.slab(), pick.joint()))));
+    if (isLocked && desk.plan().slab(pick.slab()).filter(JointFacts::hasOthers).isPresent()) {
+      deeds.add(
+          Deed.of(
+              "lay-others", words.say("window.deed.layOthers"), d -> d.layingOthers(pick.slab())));
+    }
     return new Facts(
         names.joint(pick.slab(), joint),
         words.say(kind(joint.kind())),
         rows,
         deeds,
         new Why(desk, pick, words).notes());
+  }
+
+  /** Whether joints are there that nobody locked. */
+  private static boolean hasOthers(Slab slab) {
+    return slab.joints().stream().anyMatch(j -> !j.locked() && j.kind() == JointKind.CONTRACTION);
   }
 
   private Desk locked(Desk d, boolean value) {
@@ -157,7 +168,7 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
             d ->
                 Picks.joint(d.plan(), pick).isEmpty()
                     ? d
-                    : d.edited(new JointEdit.SetKind(pick.slab(), pick.joint(), kinds.get(i))));
+                    : d.editedOnly(new JointEdit.SetKind(pick.slab(), pick.joint(), kinds.get(i))));
   }
 
   private Optional<String> boxOut(Point end) {

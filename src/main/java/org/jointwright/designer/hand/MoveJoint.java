@@ -27,7 +27,7 @@ import org.jointwright.shape.Point;
 
 /**
  * Drags a joint sideways and locks it where it is let go. Its mark stays at whole inches, or whole
- * centimetres, unless the hand wants no help. The other joints are laid anew while it moves.
+ * centimetres, unless the hand wants no help. The other joints stay; what ends on it goes along.
  *
  * @param pressed the joint under the hand when it pressed
  * @param grip where on the paper the hand pressed
@@ -165,8 +165,8 @@ record MoveJoint(Pick.AtJoint pressed, Pointer grip, Part part) implements Gestu
   private static Desk moved(
       Desk desk, Grasp grasp, Path path, Optional<Guide> guide, boolean isMoving) {
     Pick.AtJoint pick = grasp.pick();
-    JointEdit.Move edit = new JointEdit.Move(pick.slab(), pick.joint(), path);
-    Desk moved = isMoving ? desk.goingOn(edit) : desk.edited(edit);
+    JointEdit.Move edit = JointSlide.move(grasp.before(), pick, grasp.joint(), path);
+    Desk moved = isMoving ? desk.goingOnOnly(edit) : desk.editedOnly(edit);
     Joint now = grasp.joint().withPath(path).withLocked(true);
     Hold hold = new Hold.HeldJoint(pick.slab(), grasp.number(), grasp.joint().path(), now, guide);
     return moved.picking(pick).withHand(InHand.holding(hold));

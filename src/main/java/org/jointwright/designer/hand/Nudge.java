@@ -15,7 +15,6 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.FixedEdit;
-import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.plan.edit.PhotoEdit;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Edge;
@@ -97,7 +96,7 @@ public final class Nudge {
     Optional<Joint> joint = Picks.joint(desk.plan(), pick).filter(JointSlide::canSlide);
     Optional<Path> to = joint.flatMap(j -> JointSlide.by(desk.plan(), pick.slab(), j, by));
     return to.filter(p -> !p.equals(joint.orElseThrow().path()))
-        .map(p -> desk.edited(new JointEdit.Move(pick.slab(), pick.joint(), p)))
+        .map(p -> desk.editedOnly(JointSlide.move(desk.plan(), pick, joint.orElseThrow(), p)))
         .orElse(desk);
   }
 }

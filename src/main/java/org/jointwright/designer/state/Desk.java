@@ -13,6 +13,7 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.History;
+import org.jointwright.plan.edit.JointEdit;
 
 /**
  * All that is on the desk. Each change makes a new one.
@@ -180,6 +181,16 @@ public record Desk(
   /** With the joints to be laid once more. */
   public Desk layingAgain() {
     return asked(true);
+  }
+
+  /** A step forward: the joints of a slab that nobody locked are laid anew, whatever they were. */
+  public Desk layingOthers(String slab) {
+    return plan()
+        .slab(slab)
+        .map(s -> new JointEdit.Lay(slab, s.lockedJoints(), s.boxOuts()))
+        .map(e -> changed(papers.history().done(e), false))
+        .map(d -> d.withLaying(d.laying.wishingAnew(d.plan())))
+        .orElse(this);
   }
 
   /** With what can be done about a finding, unless the desk has gone on since. */

@@ -163,7 +163,7 @@ final class Finished {
         .map(
             found -> {
               Joint joint = Joint.of("J1", JointKind.CONTRACTION, found.path(), Purpose.SPACING);
-              Desk added = desk.letGo().edited(new JointEdit.Add(found.slab(), joint));
+              Desk added = desk.letGo().editedOnly(new JointEdit.Add(found.slab(), joint));
               Slab slab = added.plan().slab(found.slab()).orElseThrow();
               String id = slab.joints().getLast().id();
               return added.picking(new Pick.AtJoint(found.slab(), id));

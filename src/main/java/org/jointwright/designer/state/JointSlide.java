@@ -1,8 +1,11 @@
 package org.jointwright.designer.state;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jointwright.joint.Numbering;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
@@ -27,6 +30,9 @@ public final class JointSlide {
 
   /** An end this near to a line stands on it, inches. */
   private static final double ON = 0.5;
+
+  /** The sine up to which a joint runs the way it ran. */
+  private static final double SAME_WAY = 1e-3;
 
   private JointSlide() {}
 
@@ -70,7 +76,32 @@ public final class JointSlide {
     }
     Point by = onTape(mark, at.inches()).minus(mark.place());
     return by(desk.plan(), pick.slab(), joint, by)
-        .map(p -> desk.edited(new JointEdit.Move(pick.slab(), pick.joint(), p)));
+        .map(p -> desk.editedOnly(move(desk.plan(), pick, joint, p)));
+  }
+
+  /**
+   * The edit that moves a joint to where it was slid, all of its line with it; a joint that was
+   * turned goes alone.
+   */
+  public static JointEdit.Move move(Plan plan, Pick.AtJoint pick, Joint joint, Path to) {
+    Map<String, Path> along = new HashMap<>();
+    Point way = joint.path().end().minus(joint.path().start()).unit();
+    boolean isSlid = Math.abs(to.end().minus(to.start()).unit().cross(way)) < SAME_WAY;
+    if (isSlid) {
+      Point by = to.start().minus(joint.path().start());
+      for (Joint j : line(plan, pick.slab(), joint)) {
+        by(plan, pick.slab(), j, by).ifPresent(p -> along.put(j.id(), p));
+      }
+    }
+    return new JointEdit.Move(pick.slab(), pick.joint(), to, along);
+  }
+
+  /** The other joints of the line that a joint is a part of. */
+  private static List<Joint> line(Plan plan, String slab, Joint joint) {
+    return Numbering.of(plan).of(slab, joint).stream()
+        .flatMap(i -> i.joints().stream())
+        .filter(j -> !j.equals(joint) && canSlide(j))
+        .toList();
   }
 
   /** The point of the mark's tape at a running distance. */

@@ -40,6 +40,12 @@ public record Laying(
     return wishing(new Wish(next, plan, lay, before(plan), false));
   }
 
+  /** A wish to lay the plan without a look at the pattern that was there. */
+  Laying wishingAnew(Plan plan) {
+    long next = wish.map(w -> w.generation() + 1).orElse(1L);
+    return wishing(new Wish(next, plan, true, Optional.empty(), false));
+  }
+
   /**
    * The last layout that was no first answer, to whose pattern the plan is fitted; empty where more
    * than shapes has changed, so that the pattern does not answer what is asked now.

@@ -1,8 +1,10 @@
 package org.jointwright.plan.edit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -64,23 +66,40 @@ public sealed interface JointEdit extends Edit {
     }
   }
 
-  /** Takes a joint out. */
+  /** Takes a joint out; the others stay, but what ended on it alone runs on to the next line. */
   record Remove(String slab, String joint) implements JointEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return before.withSlab(
-          slab,
-          s ->
-              s.withLaid(
-                  s.joints().stream().filter(j -> !j.id().equals(joint)).toList(), s.boxOuts()));
+      return before.withSlab(slab, s -> JointsByHand.without(s, joint));
     }
   }
 
-  /** Moves a joint by hand, which locks it. */
-  record Move(String slab, String joint, Path to) implements JointEdit {
+  /**
+   * Moves a joint by hand, which locks it. The others stay, but ends that stood on it go along with
+   * it; what runs into an opening or a box-out is cut there and goes on behind it.
+   *
+   * @param slab the slab's id
+   * @param joint the joint's id
+   * @param to where it runs now
+   * @param along where the other joints of its line run then, by their ids: a line is snapped as
+   *     one, so it moves as one
+   */
+  record Move(String slab, String joint, Path to, Map<String, Path> along) implements JointEdit {
+    /** Copies the map. */
+    public Move {
+      along = Map.copyOf(along);
+    }
+
+    /** Moves a joint alone. */
+    public Move(String slab, String joint, Path to) {
+      this(slab, joint, to, Map.of());
+    }
+
     @Override
     public Plan applyTo(Plan before) {
-      return changed(before, slab, joint, j -> j.withPath(to).withLocked(true));
+      Map<String, Path> all = new HashMap<>(along);
+      all.put(joint, to);
+      return before.withSlab(slab, s -> JointsByHand.moved(s, all));
     }
 
     @Override
