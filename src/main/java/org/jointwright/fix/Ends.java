@@ -41,6 +41,7 @@ final class Ends implements Remedy {
         cutBack(broken, joint, way, fixes);
       }
       cutBoth(broken, joint, edge, fixes);
+      goOnBehind(broken, joint, edge, fixes);
     } else {
       straighten(broken, joint, path, fixes);
     }
@@ -100,9 +101,13 @@ final class Ends implements Remedy {
     return meetings;
   }
 
-  /** Back to the last line that it crossed. */
+  /**
+   * Back to the last line that it crossed; not to the far side of a hole, which it would still
+   * cross.
+   */
   private static void cutBack(Broken broken, Joint joint, Edge way, List<Fix> fixes) {
     meetings(broken.floor(), joint, way).stream()
+        .filter(m -> broken.floor().holds(way.at(way.nearest(m.at()) - 1 / way.length())))
         .sorted(Comparator.comparingDouble((Stop m) -> -way.nearest(m.at())))
         .limit(2)
         .forEach(
@@ -129,6 +134,43 @@ final class Ends implements Remedy {
         fixes.add(said(broken, joint, path.get(), end.get(), false));
       }
     }
+  }
+
+  /** From edge to edge on both sides of a hole that it ran through. */
+  private static void goOnBehind(Broken broken, Joint joint, Edge edge, List<Fix> fixes) {
+    if (!(edge instanceof Segment whole)) {
+      return;
+    }
+    List<Stop> stops =
+        meetings(broken.floor(), joint, whole).stream()
+            .filter(Stop::wall)
+            .sorted(Comparator.comparingDouble(m -> whole.nearest(m.at())))
+            .toList();
+    List<Point> cuts = new ArrayList<>(List.of(whole.start()));
+    stops.forEach(m -> cuts.add(m.at()));
+    cuts.add(whole.end());
+    List<Path> pieces = new ArrayList<>();
+    for (int i = 1; i < cuts.size(); i++) {
+      Point from = cuts.get(i - 1);
+      Point to = cuts.get(i);
+      if (from.distance(to) > Chalk.SHORTEST && broken.floor().holds(from.towards(to, 0.5))) {
+        pieces.add(Path.straight(from, to));
+      }
+    }
+    if (pieces.size() < 2) {
+      return;
+    }
+    var redraft = broken.redraft().with(joint.withPath(pieces.getFirst()).withLocked(true));
+    for (Path p : pieces.subList(1, pieces.size())) {
+      redraft = redraft.adding(joint.kind(), p, joint.purpose());
+    }
+    Target target = broken.target(stops.getFirst());
+    fixes.add(
+        Fix.of(
+            "fix.goOnBehind",
+            "fix.did.cutBack",
+            List.of(broken.name(joint), target.name(), target.kind()),
+            redraft.edit()));
   }
 
   private static void straighten(Broken broken, Joint joint, Path path, List<Fix> fixes) {

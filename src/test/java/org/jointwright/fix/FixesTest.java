@@ -17,6 +17,8 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.KeepClear;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
@@ -93,6 +95,49 @@ class FixesTest {
     assertThat(found)
         .allSatisfy(
             f -> assertThat(Fixes.of(plan, layout, f)).hasSizeLessThanOrEqualTo(Fixes.MOST));
+  }
+
+  /** A line snapped right across an opening ends at the near side of it, or goes on behind it. */
+  @Test
+  void aJointThroughAnOpeningIsNotCutBackToItsFarSide() {
+    Outline opening =
+        Outline.of(
+            List.of(
+                new Point(100, 90), new Point(140, 90), new Point(140, 110), new Point(100, 110)));
+    Outline pad =
+        Outline.of(
+            List.of(new Point(0, 0), new Point(240, 0), new Point(240, 200), new Point(0, 200)));
+    Joint joint =
+        Joint.of(
+                "J1",
+                JointKind.CONTRACTION,
+                org.jointwright.shape.Path.straight(new Point(120, 0), new Point(120, 200)),
+                Purpose.SPACING)
+            .withLocked(true);
+    Slab slab =
+        Slab.of("pad", pad)
+            .withOpenings(List.of(new Opening(opening, Map.of(), Kept.NOTHING)))
+            .withLaid(List.of(joint), List.of());
+    Plan plan = Plan.EMPTY.withSlabs(List.of(slab));
+    var layout = Layouts.of(plan);
+    Finding finding =
+        Checks.judge(layout).findings().stream()
+            .filter(f -> f.rule().equals("M6"))
+            .findFirst()
+            .orElseThrow();
+    List<Fix> fixes = Fixes.of(plan, layout, finding);
+    assertThat(fixes).extracting(Fix::key).contains("fix.goOnBehind");
+    for (Fix fix : fixes) {
+      Plan mended = fix.edit().applyTo(plan);
+      assertThat(Checks.judge(Layouts.of(mended)).findings())
+          .as(fix.key())
+          .noneMatch(f -> f.rule().equals("M6"));
+      if (fix.key().equals("fix.goOnBehind")) {
+        List<Joint> joints = mended.slabs().getFirst().joints();
+        assertRuns(joints.get(0), 10, 0, 10, 7.5);
+        assertRuns(joints.get(1), 10, 110 / 12.0, 10, 200 / 12.0);
+      }
+    }
   }
 
   /** S1: straight on it would meet the edge too flat; turned square to it, it catches the crack. */
