@@ -2,6 +2,7 @@ package org.jointwright.file;
 
 import org.jointwright.file.json.Json;
 import org.jointwright.measure.Length;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Photo;
 import org.jointwright.plan.Pour;
 import org.jointwright.plan.Sizes;
@@ -27,6 +28,15 @@ enum Bounds {
   ALONG_EDGE(0, Sizes.LONGEST, "2 ft", "600 mm", "file.distanceOutOfBounds"),
   /** Width of the photo beneath. */
   PHOTO(Photo.NARROWEST, Sizes.LONGEST, "40 ft", "12 m", "file.photoOutOfBounds"),
+  /** How thick a slab is along a thickened edge. */
+  THICKENED(1, 24, "8 in", "200 mm", "file.thickenedOutOfBounds"),
+  /** How far from a thickened edge the slab comes back to its thickness. */
+  TAPER(
+      Thickened.NARROWEST.inches(),
+      Thickened.WIDEST.inches(),
+      "12 in",
+      "300 mm",
+      "file.taperOutOfBounds"),
   /** How far a cone of the mix slumps. */
   SLUMP(0.5, 10, "4 in", "100 mm", "file.slumpOutOfBounds"),
   /** The nominal maximum size of the stone in the mix. */

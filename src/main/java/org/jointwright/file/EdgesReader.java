@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.jointwright.file.json.Json;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Feature;
 
 /** Reads what the edges of a ring are against, and numbers them as the mended ring does. */
@@ -66,10 +67,20 @@ final class EdgesReader {
     int before = reading.problemCount();
     Optional<Against> against = fields.choice("against", Against.values(), FileWords.AGAINST);
     boolean floats = fields.flag("floats");
+    Optional<Thickened> thickened =
+        fields
+            .object("thickened")
+            .map(
+                f ->
+                    new Thickened(
+                        f.length("depth", Bounds.THICKENED),
+                        f.length("over", Bounds.TAPER),
+                        f.kept()));
     List<Feature> features = FeatureFile.read(reading, fields);
     return reading.problemCount() > before
         ? Optional.empty()
         : Optional.of(
-            new EdgeSetting(against.orElse(Against.OPEN), floats, features, fields.kept()));
+            new EdgeSetting(
+                against.orElse(Against.OPEN), floats, thickened, features, fields.kept()));
   }
 }

@@ -10,6 +10,7 @@ import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Jointing;
 import org.jointwright.plan.Kept;
@@ -89,7 +90,7 @@ final class SlabWriter {
 
   private Json edge(EdgeSetting setting) {
     Json against = Json.of(FileWords.AGAINST.apply(setting.against()));
-    if (!setting.floats() && setting.features().isEmpty() && setting.kept().unknown().isEmpty()) {
+    if (setting.equals(EdgeSetting.against(setting.against()))) {
       return against;
     }
     Map<String, Json> members = new LinkedHashMap<>();
@@ -97,12 +98,21 @@ final class SlabWriter {
     if (setting.floats()) {
       members.put("floats", Json.of(true));
     }
+    setting.thickened().ifPresent(t -> members.put("thickened", thickened(t)));
     if (!setting.features().isEmpty()) {
       members.put(
           "features",
           Json.of(setting.features().stream().map(f -> FeatureFile.json(f, unit)).toList()));
     }
     PlanWriter.addUnknown(setting.kept(), members);
+    return Json.of(members);
+  }
+
+  private Json thickened(Thickened edge) {
+    Map<String, Json> members = new LinkedHashMap<>();
+    edge.depth().ifPresent(d -> members.put("depth", size(edge.kept(), "depth", d)));
+    edge.over().ifPresent(o -> members.put("over", size(edge.kept(), "over", o)));
+    PlanWriter.addUnknown(edge.kept(), members);
     return Json.of(members);
   }
 

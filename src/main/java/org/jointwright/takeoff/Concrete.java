@@ -2,6 +2,7 @@ package org.jointwright.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
@@ -43,6 +44,11 @@ final class Concrete {
               new Amount.OfVolume(volume),
               List.of(Step.of("slab", s.slab().id(), area, thickness, volume)),
               List.of()));
+      Optional<Line> thickened = ThickenedEdges.of(s.slab());
+      if (thickened.isPresent()) {
+        lines.add(thickened.get());
+        plain += ((Amount.OfVolume) thickened.get().amount()).value().cubicInches();
+      }
     }
     Volume slabs = new Volume(plain);
     Line allowance = allowance(slabs, new Volume(over));

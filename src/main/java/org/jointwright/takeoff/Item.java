@@ -4,6 +4,8 @@ package org.jointwright.takeoff;
 public enum Item {
   /** The concrete of one slab as the plan has it. */
   SLAB(Group.CONCRETE),
+  /** What its thickened edges take besides. */
+  THICKENED(Group.CONCRETE),
   /** What is ordered over that. */
   ALLOWANCE(Group.CONCRETE),
   /** The concrete to order. */

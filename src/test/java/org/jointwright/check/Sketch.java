@@ -17,6 +17,7 @@ import org.jointwright.measure.Volume;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.FixedKind;
@@ -146,6 +147,11 @@ public final class Sketch {
 
   public Sketch edge(int edge, Against against) {
     edges.put(edge, EdgeSetting.against(against));
+    return this;
+  }
+
+  public Sketch thickened(int edge, Thickened thickened) {
+    edges.put(edge, EdgeSetting.OPEN.withThickened(Optional.of(thickened)));
     return this;
   }
 

@@ -10,6 +10,7 @@ import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumeUnit;
 import org.jointwright.plan.Against;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.GivenJoint;
@@ -144,6 +145,38 @@ class NewPartsTest {
     assertThat(PlanWriter.write(((PlanReading.ReadPlan) PlanReader.read(written)).plan()))
         .isEqualTo(written);
     assertThat(plan.in(LengthUnit.METRE).mix()).isEqualTo(plan.mix());
+  }
+
+  @Test
+  void thickenedEdgesAreReadAndWrittenAsTheyWere() {
+    String edges =
+        """
+        , "edges": {"0": {"thickened": {"depth": "8 in", "over": "12 in", "bars": 2}},
+          "1": {"against": "street", "thickened": {}}}
+        """;
+    Plan plan = read(SQUARE + edges, "").plan();
+    Slab slab = plan.slabs().getFirst();
+    assertThat(slab.edge(0).thickened().orElseThrow().depth()).contains(Length.inches(8));
+    assertThat(slab.edge(0).thickened().orElseThrow().over()).contains(Length.inches(12));
+    assertThat(slab.edge(1).thickened()).contains(Thickened.USUAL);
+    assertThat(slab.edge(2).thickened()).isEmpty();
+    String written = PlanWriter.write(plan);
+    assertThat(written).contains("\"8 in\"", "\"12 in\"", "\"bars\": 2");
+    assertThat(PlanWriter.write(((PlanReading.ReadPlan) PlanReader.read(written)).plan()))
+        .isEqualTo(written);
+  }
+
+  @Test
+  void thickenedEdgesHaveBounds() {
+    PlanReading read =
+        PlanReader.read(
+            "{\"format\": \"jointwright-plan\", \"version\": 1, \"slabs\": [{\"id\": \"a\", "
+                + SQUARE
+                + ", \"edges\": {\"0\": {\"thickened\": {\"depth\": \"25 in\", \"over\": \"0.9"
+                + " in\"}}}}]}");
+    assertThat(((PlanReading.Refused) read).problems())
+        .extracting(Remark::key)
+        .containsExactlyInAnyOrder("file.thickenedOutOfBounds", "file.taperOutOfBounds");
   }
 
   @Test

@@ -13,10 +13,13 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jointwright.check.Check;
 import org.jointwright.check.judge.Checks;
+import org.jointwright.measure.Density;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.RatePrinter;
 import org.jointwright.measure.Rounding;
+import org.jointwright.measure.Spread;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumePrinter;
@@ -86,6 +89,8 @@ final class RulesPage {
       case Volume volume ->
           VolumePrinter.print(
               volume, isWhole(volume.in(VolumeUnit.CUBIC_METRE) * 4) ? METRIC : FEET_INCHES);
+      case Density density -> RatePrinter.print(density, FEET_INCHES);
+      case Spread spread -> RatePrinter.print(spread, FEET_INCHES);
       case List<?> list -> list.stream().map(RulesPage::value).collect(Collectors.joining(", "));
       default -> value.toString();
     };

@@ -11,9 +11,11 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.SideLength;
+import org.jointwright.joint.EdgeSection;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
@@ -62,6 +64,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
               setting.floats(),
               on -> set(a -> a.withFloats(on))));
     }
+    rows.addAll(thickened(setting));
     List<String> why = new ArrayList<>();
     if (setting.against().needsIsolation()) {
       why.add(words.say(setting.floats() ? "window.edge.whyFloats" : "window.edge.whyHeld"));
@@ -69,6 +72,39 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
     Names names = new Names(desk.plan(), words);
     String kind = e instanceof Segment ? "window.kind.side" : "window.kind.arc";
     return Facts.saying(names.side(e), words.say(kind), rows, deeds(e), why);
+  }
+
+  /** Whether the slab is thicker along it, and if so how thick and how far in. */
+  private List<Row> thickened(EdgeSetting setting) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        new Row.Tick(
+            "edge-thickened",
+            words.say("window.edge.thickened"),
+            setting.thickened().isPresent(),
+            on -> set(a -> a.withThickened(on ? Optional.of(Thickened.USUAL) : Optional.empty()))));
+    if (setting.thickened().isEmpty()) {
+      return rows;
+    }
+    Thickened thick = setting.thickened().get();
+    Slab slab = desk.plan().slab(edge.slab()).orElseThrow();
+    rows.add(
+        new Row.Typed(
+            "edge-depth",
+            words.say("window.edge.depth"),
+            words.print(EdgeSection.depth(thick, slab)),
+            t -> d -> thickened(thick.withDepth(Figures.thickness(t, d))).apply(d)));
+    rows.add(
+        new Row.Typed(
+            "edge-over",
+            words.say("window.edge.over"),
+            words.print(EdgeSection.over(thick)),
+            t -> d -> thickened(thick.withOver(Figures.taper(t, d))).apply(d)));
+    return rows;
+  }
+
+  private UnaryOperator<Desk> thickened(Thickened value) {
+    return set(a -> a.withThickened(Optional.of(value)));
   }
 
   private Row length(Edge e) {

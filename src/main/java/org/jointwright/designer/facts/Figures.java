@@ -4,6 +4,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthReader;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Sizes;
 
 /** Reads figures that are typed into facts. */
@@ -66,6 +67,18 @@ final class Figures {
       // Said below, as for a figure that is out of bounds.
     }
     throw new BadFigure("window.figure.degrees", least, most);
+  }
+
+  /** How far a thickened edge reaches in. */
+  static Length taper(String text, Desk desk) {
+    Length read = site(text, desk);
+    if (read.compareTo(Thickened.NARROWEST) < 0) {
+      throw new BadFigure("window.figure.none");
+    }
+    if (read.compareTo(Thickened.WIDEST) > 0) {
+      throw new BadFigure("window.figure.tooLong", Thickened.WIDEST);
+    }
+    return read;
   }
 
   /** A small length above 0. */

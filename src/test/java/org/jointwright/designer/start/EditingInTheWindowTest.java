@@ -9,7 +9,9 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
+import org.jointwright.plan.EdgeSetting.Thickened;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
@@ -93,6 +95,20 @@ class EditingInTheWindowTest {
     assertThat(slab().edge(0).floats()).isTrue();
     assertThat(Rig.get(() -> ((CheckBox) rig.node0("row-edge-floats")).isSelected())).isTrue();
     assertThat(slab().joints()).noneMatch(j -> j.kind() == JointKind.ISOLATION);
+  }
+
+  /** 125 percent over 5 ft where nothing is typed: TM 5-809-12, 1987. */
+  @Test
+  void anEdgeIsThickenedAsIsUsualAndThenAsTyped() {
+    rig.click(feet(7, 0)).clickOn("row-edge-thickened");
+    assertThat(slab().edge(0).thickened()).contains(Thickened.USUAL);
+    assertThat(rig.text("row-edge-depth")).isEqualTo("5″");
+    assertThat(rig.text("row-edge-over")).isEqualTo("5′-0″");
+    rig.fill("edge-depth", "8").fill("edge-over", "12 in");
+    assertThat(slab().edge(0).thickened().orElseThrow().depth()).contains(Length.inches(8));
+    assertThat(slab().edge(0).thickened().orElseThrow().over()).contains(Length.inches(12));
+    rig.clickOn("row-edge-thickened");
+    assertThat(slab().edge(0).thickened()).isEmpty();
   }
 
   @Test
