@@ -6,6 +6,8 @@ import java.util.Optional;
 
 /** A kind of sheet, in the order in which they lie in a set. */
 public enum SheetKind {
+  /** The owner's plan: first in a set, for it leaves room for the index. */
+  OWNER("owner", "owners-plan"),
   /** The crew's cut sheet. */
   CREW("crew", "cut-sheet"),
   /** The order sheet. */

@@ -14,6 +14,7 @@ import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
 import org.jointwright.sheet.CutSheet;
 import org.jointwright.sheet.OrderSheet;
+import org.jointwright.sheet.owner.OwnersPlan;
 import org.jointwright.sheet.page.Paper;
 import org.jointwright.sheet.page.Sheet;
 import org.jointwright.sheet.page.SheetOptions;
@@ -94,11 +95,14 @@ public final class Sheets {
 
   private static Sheet sheet(SheetKind kind, Answer answer, SheetOptions options) {
     return switch (kind) {
+      case OWNER -> OwnersPlan.sheet(answer.layout(), takeoff(answer, options), options);
       case CREW -> CutSheet.sheet(answer.layout(), options);
-      case PLANT ->
-          OrderSheet.sheet(
-              answer.plan(), Takeoff.of(answer.layout(), options.words().units()), options);
+      case PLANT -> OrderSheet.sheet(answer.plan(), takeoff(answer, options), options);
     };
+  }
+
+  private static Takeoff takeoff(Answer answer, SheetOptions options) {
+    return Takeoff.of(answer.layout(), options.words().units());
   }
 
   /** What a sheet is printed with: what is open is said on it. */

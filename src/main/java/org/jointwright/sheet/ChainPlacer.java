@@ -10,6 +10,8 @@ import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.place.Ground;
+import org.jointwright.sheet.place.Quad;
 
 /**
  * Places the chains: beside the side, its figures outside; a figure that would touch another goes

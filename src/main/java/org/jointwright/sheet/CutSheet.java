@@ -17,6 +17,7 @@ import org.jointwright.sheet.page.Scale;
 import org.jointwright.sheet.page.Sheet;
 import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.sheet.page.SheetSet;
+import org.jointwright.sheet.place.Field;
 
 /**
  * The crew's cut sheet: everything a finisher with a tape needs to set the forms' corners, snap

@@ -23,6 +23,8 @@ import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.place.Ground;
+import org.jointwright.sheet.place.Quad;
 
 /** Places letters, numbers and names on the plan, each where nothing else stands. */
 final class LabelPlacer {

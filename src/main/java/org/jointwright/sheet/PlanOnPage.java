@@ -8,13 +8,11 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.drawing.View;
-import org.jointwright.plan.Joint;
-import org.jointwright.plan.JointKind;
-import org.jointwright.plan.Opening;
-import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
-import org.jointwright.shape.Path;
-import org.jointwright.shape.Ring;
+import org.jointwright.sheet.place.Field;
+import org.jointwright.sheet.place.Furniture;
+import org.jointwright.sheet.place.Ground;
+import org.jointwright.sheet.place.Taken;
 
 /**
  * The plan with its chains, letters and numbers in a field of the page.
@@ -44,7 +42,11 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     PlanOnPage best = null;
     for (boolean strip : new boolean[] {false, true}) {
       double step = strip ? 0.5 : 0;
-      Try way = new Try(room, strip ? Furniture.stripHeight(facts, room.width()) : 0, number);
+      Try way =
+          new Try(
+              room,
+              strip ? Furniture.stripHeight(facts.plan(), facts.words(), room.width()) : 0,
+              number);
       double before = Double.POSITIVE_INFINITY;
       for (Field field : Field.of(facts.layout(), facts.words().units(), way.box())) {
         if (best != null && best.loss() <= step) {
@@ -79,7 +81,7 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     Box room = way.room();
     View view = field.view();
     Ground ground = new Ground(way.box());
-    stand(facts, view, ground);
+    Taken.lines(facts.plan(), view, Pens.PAPER, ground);
     List<Mark> marks = new ArrayList<>();
     Mark.Group drawing = PlanDrawing.of(facts.layout(), view, Pens.PAPER);
     marks.add(drawing);
@@ -91,7 +93,7 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     marks.add(new Mark.Group("slabs", "", labels.names()));
     marks.add(new Mark.Group("beside", "", labels.besides()));
     marks.add(new Mark.Group("kept-clear", "", labels.zones()));
-    Furniture furniture = new Furniture(facts, field, grounds(drawing));
+    Furniture furniture = new Furniture(facts.plan(), facts.words(), field, Taken.tinted(drawing));
     if (way.strip() > 0) {
       Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + way.strip());
       marks.addAll(furniture.strip(top));
@@ -104,51 +106,5 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     }
     double loss = step + 1.5 * chains.unplaced().size() + labels.loss();
     return Optional.of(new PlanOnPage(field, marks, chains.unplaced(), loss));
-  }
-
-  /** Where buildings and streets are tinted: no place for a legend. */
-  private static List<Quad> grounds(Mark.Group drawing) {
-    List<Quad> tinted = new ArrayList<>();
-    for (Mark group : drawing.marks()) {
-      if (group instanceof Mark.Group g && g.name().equals("grounds")) {
-        for (Mark mark : g.marks()) {
-          if (mark instanceof Mark.Area area) {
-            Box b = area.rings().getFirst().box();
-            tinted.add(Quad.box(b.minX(), b.minY(), b.maxX(), b.maxY()));
-          }
-        }
-      }
-    }
-    return tinted;
-  }
-
-  /** The plan's own lines, which no text may touch. */
-  private static void stand(Facts facts, View view, Ground ground) {
-    for (Slab slab : facts.plan().slabs()) {
-      line(slab.outline().ring(), view, ground);
-      for (Opening o : slab.openings()) {
-        line(o.outline().ring(), view, ground);
-      }
-      slab.boxOuts().forEach(b -> line(b.outline().ring(), view, ground));
-      for (Joint j : slab.joints()) {
-        double width =
-            switch (j.kind()) {
-              case CONTRACTION -> Pens.PAPER.contraction();
-              case CONSTRUCTION -> Pens.PAPER.construction();
-              case ISOLATION -> Pens.PAPER.fillerLeast();
-            };
-        ground.addLine(view.on(j.path()), width);
-        if (j.kind() == JointKind.CONSTRUCTION) {
-          ground.addLine(view.on(j.path()), 2 * Pens.PAPER.stub());
-        }
-      }
-    }
-    PlanDrawing.told(facts.plan(), view, Pens.PAPER)
-        .forEach(l -> ground.addLine(l.path(), l.width()));
-    facts.plan().fixed().forEach(f -> line(f.shape().ring(), view, ground));
-  }
-
-  private static void line(Ring ring, View view, Ground ground) {
-    ground.addLine(view.on(new Path(ring.edges())), Pens.PAPER.outline());
   }
 }

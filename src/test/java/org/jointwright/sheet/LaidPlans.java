@@ -12,17 +12,19 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.jointwright.file.PlanReader;
 import org.jointwright.file.PlanReading;
+import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
+import org.jointwright.sheet.owner.OwnersPlan;
 import org.jointwright.sheet.page.Page;
 import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.Sheet;
 import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.pdf.PdfSheet;
 import org.jointwright.takeoff.Takeoff;
-import org.jointwright.text.Language;
 import org.jointwright.text.Words;
 
 /** Plans with good joints in them, made by hand and by search apart from the program. */
@@ -78,12 +80,6 @@ public final class LaidPlans {
     return PAGES.computeIfAbsent(name, n -> pages(plan(n)));
   }
 
-  /** The pages of one of them in another language and in other measures, made once. */
-  public static List<Page> pages(String name, Language language, UnitSystem units) {
-    return PAGES.computeIfAbsent(
-        name + " " + language + " " + units, n -> pages(plan(name), Words.of(language, units)));
-  }
-
   /** The PDF of one of them. */
   public static byte[] pdf(String name) {
     return pdf(pages(name));
@@ -98,11 +94,33 @@ public final class LaidPlans {
     return CutSheet.of(Layouts.of(plan), options(words));
   }
 
-  /** The pages of one of them's order sheet. */
-  static List<Page> orders(String name, Language language, UnitSystem units) {
-    Plan plan = plan(name);
-    Takeoff takeoff = Takeoff.of(Layouts.of(plan), units);
-    return OrderSheet.of(plan, takeoff, options(Words.of(language, units)));
+  /** A kind of sheet. */
+  enum Kind {
+    OWNER,
+    CUT,
+    ORDER
+  }
+
+  /** The numbered pages of a sheet of one of them, made once. */
+  static List<Page> pages(String name, Kind kind, Words words, Paper paper) {
+    String key = String.join(" ", name, kind.name(), paper.name()) + words.locale() + words.units();
+    return PAGES.computeIfAbsent(
+        key,
+        k -> {
+          Plan plan = plan(name);
+          SheetOptions options = new SheetOptions("2026-05-04", words, paper);
+          return SheetSet.of(List.of(sheet(plan, kind, options)), plan.job(), options).pages();
+        });
+  }
+
+  private static Sheet sheet(Plan plan, Kind kind, SheetOptions options) {
+    Layout layout = Layouts.of(plan);
+    Takeoff takeoff = Takeoff.of(layout, options.words().units());
+    return switch (kind) {
+      case OWNER -> OwnersPlan.sheet(layout, takeoff, options);
+      case CUT -> CutSheet.sheet(layout, options);
+      case ORDER -> OrderSheet.sheet(plan, takeoff, options);
+    };
   }
 
   private static SheetOptions options(Words words) {

@@ -10,6 +10,8 @@ import org.jointwright.shape.Point;
 
 /** The kinds of lettering on a sheet, by the height of their capitals in millimetres. */
 public enum Type {
+  /** What an owner is shown. */
+  HEADLINE(8, Weight.BOLD, 1.25),
   /** The sheet's name and number. */
   TITLE(6, Weight.HEAVY, 1.25),
   /** A corner's letter. */

@@ -36,6 +36,32 @@ public enum Ink {
             0x000000;
       };
     }
+  },
+  /** The colours of concrete, stone and lawn: what an owner looks at and hangs up. */
+  COLOURED {
+    @Override
+    public int of(Role role) {
+      return switch (role) {
+        case GROUND -> 0xf0f3e6;
+        case PAPER, ON_MUST -> 0xffffff;
+        case PANEL -> 0xe4e1da;
+        case BUILDING -> 0xddd4c5;
+        case STREET -> 0xcfcdc8;
+        case FILLER -> 0xd9b98f;
+        case FILLER_LINE -> 0x54371d;
+        case RULE -> 0xc9c3b6;
+        case QUIET_TEXT -> 0x5b564d;
+        case CONTRACTION -> 0x35322d;
+        case FIXED -> 0x46525c;
+        case SELECTED, POINTED -> 0x12539e;
+        case SELECTED_HALO, POINTED_HALO -> 0xbad4f0;
+        case MUST, CRACK -> 0xb8301e;
+        case SHOULD -> 0xf0b429;
+        case STRING -> 0xae1a78;
+        case OUTLINE, WALL, FEATURE, GIVEN, ZONE, CONSTRUCTION, TEXT, DIMENSION, ON_SHOULD, NOTE ->
+            0x24221e;
+      };
+    }
   };
 
   /** The colour of a mark's role: red, green and blue, eight bits each, red first. */

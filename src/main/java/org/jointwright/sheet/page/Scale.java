@@ -5,8 +5,8 @@ import org.jointwright.measure.UnitSystem;
 
 /**
  * A drawing scale of the usual series: architects' and engineers' scales for feet (from memory),
- * 1:n for metric (the steps of ISO 5455 and, between them, 25, 75, 125, 150 and 250, as on the
- * three-edged rule, from memory).
+ * 1:n for metric (the steps of ISO 5455 and, between them, 25, 75, 125, 150, 250, 300 and 400, as
+ * on three-edged rules, from memory).
  *
  * @param label as it is printed
  * @param ratio how many times smaller than true the drawing is
@@ -49,6 +49,8 @@ public record Scale(String label, double ratio) {
           new Scale("1:150", 150),
           new Scale("1:200", 200),
           new Scale("1:250", 250),
+          new Scale("1:300", 300),
+          new Scale("1:400", 400),
           new Scale("1:500", 500),
           new Scale("1:1000", 1000),
           new Scale("1:2000", 2000),

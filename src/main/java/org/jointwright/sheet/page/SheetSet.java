@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.plan.Job;
 import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.Type;
+import org.jointwright.text.Words;
 
 /**
  * Sheets that are printed together, their pages numbered through.
@@ -24,6 +27,9 @@ public record SheetSet(
     Optional<LocalDate> date,
     List<Entry> entries,
     List<Page> pages) {
+  /** What is left free above the title block of a first page for the index, millimetres. */
+  public static final double INDEX = 6;
+
   /** Copies the lists. */
   public SheetSet {
     entries = List.copyOf(entries);
@@ -39,7 +45,10 @@ public record SheetSet(
    */
   public record Entry(String title, int first, int count) {}
 
-  /** Numbers the pages of sheets. */
+  /**
+   * Numbers the pages of sheets, and lists the sheets on the first page where there are several: it
+   * must be one that leaves room for that.
+   */
   public static SheetSet of(List<Sheet> sheets, Job job, SheetOptions options) {
     int all = sheets.stream().mapToInt(s -> s.leaves().size()).sum();
     List<Entry> entries = new ArrayList<>();
@@ -54,6 +63,7 @@ public record SheetSet(
     }
     String title = sheets.getFirst().title();
     if (sheets.size() > 1) {
+      pages.set(0, indexed(pages.getFirst(), entries, options.words()));
       title = options.words().say("sheet.set.title");
     }
     String name = Lines.known(job.name());
@@ -63,5 +73,24 @@ public record SheetSet(
         Foot.dateOf(job, options),
         entries,
         pages);
+  }
+
+  private static Page indexed(Page page, List<Entry> entries, Words words) {
+    List<String> listed = new ArrayList<>();
+    for (Entry e : entries) {
+      String first = String.valueOf(e.first());
+      String last = String.valueOf(e.first() + e.count() - 1);
+      listed.add(
+          e.count() == 1
+              ? words.say("sheet.index.page", first, e.title())
+              : words.say("sheet.index.pages", first, last, e.title()));
+    }
+    double y = page.paper().height() - Foot.height(page.paper()) - 2.2;
+    Mark.Words line =
+        Type.NOTE.at(
+            Foot.MARGIN, y, words.say("sheet.index", String.join(",  ", listed)), Anchor.START);
+    List<Mark> marks = new ArrayList<>(page.marks());
+    marks.add(new Mark.Group("index", "", List.of(line)));
+    return new Page(page.title(), page.description(), page.paper(), page.ink(), marks);
   }
 }

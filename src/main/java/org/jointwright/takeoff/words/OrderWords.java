@@ -57,7 +57,8 @@ public final class OrderWords {
     };
   }
 
-  private String run(Length length) {
+  /** A run of something in whole feet or tenths of a metre, rounded up. */
+  public String run(Length length) {
     return words.units() == UnitSystem.METRIC
         ? words.say("takeoff.metres", Math.ceil(length.in(LengthUnit.METRE) * 10 - NOISE) / 10)
         : words.say("takeoff.feet", (long) Math.ceil(length.feet() - NOISE));

@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.place;
 
 import java.util.List;
 import org.jointwright.drawing.View;
@@ -15,7 +15,7 @@ import org.jointwright.sheet.page.Scale;
  * @param scale its scale
  * @param view the view at that scale
  */
-record Field(Scale scale, View view) {
+public record Field(Scale scale, View view) {
   /** The least room round the plan, millimetres: a letter, or a chain of small figures. */
   private static final double AROUND = 7;
 
@@ -26,7 +26,7 @@ record Field(Scale scale, View view) {
    * The job's long side along the field's, in the middle of the field, at the largest scales that
    * fit.
    */
-  static List<Field> of(Layout layout, UnitSystem units, Box field) {
+  public static List<Field> of(Layout layout, UnitSystem units, Box field) {
     Box plan =
         layout.plan().slabs().stream()
             .map(Slab::outline)

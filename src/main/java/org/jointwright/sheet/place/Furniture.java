@@ -1,6 +1,8 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.place;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
@@ -8,16 +10,19 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
+import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 import org.jointwright.sheet.block.Type;
 import org.jointwright.sheet.page.Scale;
+import org.jointwright.text.Words;
 
 /** Legend, scale bar and north mark: they go where the plan leaves free ground. */
-final class Furniture {
+public final class Furniture {
   private static final double ROW = 7;
 
   /** How long a line is drawn in the strip, and how far it stands from the next, millimetres. */
@@ -25,10 +30,16 @@ final class Furniture {
 
   private static final double GAP = 5;
 
+  /** Half a north mark, and how far beyond its tip the letter’s middle stands; millimetres. */
+  private static final double NEEDLE = 5.6;
+
+  private static final double LETTER = 2.6;
+
   /** No scale bar is longer, millimetres. */
   private static final double LONGEST_BAR = 73;
 
-  private final Facts facts;
+  private final Plan plan;
+  private final Words words;
   private final Scale scale;
   private final View view;
   private final List<Quad> tinted;
@@ -37,21 +48,30 @@ final class Furniture {
    * @param field how the plan lies on the page
    * @param tinted where the ground is tinted
    */
-  Furniture(Facts facts, Field field, List<Quad> tinted) {
+  public Furniture(Plan plan, Words words, Field field, List<Quad> tinted) {
     this.tinted = tinted;
-    this.facts = facts;
+    this.plan = plan;
+    this.words = words;
     this.scale = field.scale();
     this.view = field.view();
   }
 
   /** All three in free ground; empty where one of them finds none. */
-  Optional<List<Mark>> place(Ground ground) {
+  public Optional<List<Mark>> place(Ground ground) {
+    return place(ground, Legend.of(plan, words));
+  }
+
+  /** Scale bar and north mark in free ground; empty where one of them finds none. */
+  public Optional<List<Mark>> placeBare(Ground ground) {
+    return place(ground, List.of());
+  }
+
+  private Optional<List<Mark>> place(Ground ground, List<Legend> lines) {
     List<Mark> marks = new ArrayList<>();
     Ground.Moment before = ground.now();
-    List<Legend> lines = Legend.of(facts);
     Point legend = new Point(19 + legendWidth(lines), lines.size() * ROW - 1);
     Point bar = new Point(barLength() + 14, 9);
-    Point needle = new Point(14, 20);
+    Point needle = needleSize();
     for (int i = lines.isEmpty() ? 1 : 0; i < 3; i++) {
       Point size = List.of(legend, bar, needle).get(i);
       Optional<Point> at = find(ground, size);
@@ -63,7 +83,7 @@ final class Furniture {
           switch (i) {
             case 0 -> legend(lines, at.get());
             case 1 -> bar(at.get());
-            default -> needle(at.get(), 1);
+            default -> needle(at.get().plus(size.times(0.5)), 1);
           });
       ground.add(
           Quad.box(at.get().x(), at.get().y(), at.get().x() + size.x(), at.get().y() + size.y()));
@@ -88,23 +108,23 @@ final class Furniture {
 
   private boolean onSlab(Point p) {
     Point there = view.back(p);
-    return facts.plan().slabs().stream().anyMatch(s -> s.outline().ring().contains(there));
+    return plan.slabs().stream().anyMatch(s -> s.outline().ring().contains(there));
   }
 
   /** All three in one strip. */
-  List<Mark> strip(Box box) {
+  public List<Mark> strip(Box box) {
     List<Mark> marks = new ArrayList<>();
     double x = box.minX();
     marks.add(bar(new Point(x, box.minY())));
     x += barLength() + 14;
-    marks.addAll(rows(Legend.of(facts), new Box(x, box.minY(), box.maxX() - 13, box.maxY())));
-    marks.add(needle(new Point(box.maxX() - 13, box.minY()), 0.62));
+    marks.addAll(rows(Legend.of(plan, words), new Box(x, box.minY(), box.maxX() - 13, box.maxY())));
+    marks.add(needle(new Point(box.maxX() - 6.5, box.minY() + 8.4), 0.62));
     return marks;
   }
 
   /** How high a strip for all three is that is so wide, millimetres. */
-  static double stripHeight(Facts facts, double width) {
-    int rows = rowsOf(Legend.of(facts), width - LONGEST_BAR - 14 - 13);
+  public static double stripHeight(Plan plan, Words words, double width) {
+    int rows = rowsOf(Legend.of(plan, words), width - LONGEST_BAR - 14 - 13);
     return Math.max(2, rows) * ROW - 1;
   }
 
@@ -180,20 +200,19 @@ final class Furniture {
 
   /** One third of the bar, inches: the round length nearest to 17 mm of paper. */
   private double step() {
-    boolean metric = facts.words().units() == UnitSystem.METRIC;
+    boolean metric = words.units() == UnitSystem.METRIC;
     double unit = metric ? 1 / 0.0254 : 12;
     double[] steps =
         metric
             ? new double[] {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000}
             : new double[] {0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
-    double best = steps[0];
-    for (double s : steps) {
-      if (Math.abs(s * unit * scale.perInch() - 17)
-          < Math.abs(best * unit * scale.perInch() - 17)) {
-        best = s;
-      }
-    }
-    return best * unit;
+    // Figures side by side read as one where the parts are too short for them.
+    return Arrays.stream(steps)
+            .filter(s -> Type.NOTE.width(barFigure(3 * s * unit)) + 2 <= s * unit * scale.perInch())
+            .boxed()
+            .min(Comparator.comparingDouble(s -> Math.abs(s * unit * scale.perInch() - 17)))
+            .orElse(steps[steps.length - 1])
+        * unit;
   }
 
   private double barLength() {
@@ -220,7 +239,7 @@ final class Furniture {
     if (inches == 0) {
       return "0";
     }
-    if (facts.words().units() == UnitSystem.METRIC) {
+    if (words.units() == UnitSystem.METRIC) {
       double metres = inches * 0.0254;
       return metres < 1
           ? Math.round(metres * 1000) + " mm"
@@ -229,15 +248,29 @@ final class Furniture {
                   .toPlainString()
               + " m";
     }
-    return inches % 12 == 0 ? Math.round(inches / 12) + "′" : facts.print(inches);
+    return inches % 12 == 0 ? Math.round(inches / 12) + "′" : words.print(Length.inches(inches));
   }
 
-  /** The north mark, {@code factor} times its full size; its letter stays as large. */
-  private Mark needle(Point corner, double factor) {
-    double half = 5.6 * factor;
-    double reach = half + 2.6;
-    Point middle = corner.plus(new Point(6.5, 0.6 + 1.75 + reach));
-    Point up = new Point(0, -1).turned(Math.toRadians(facts.plan().north() - view.turn()));
+  /** Which way north lies on the page. */
+  private Point north() {
+    return new Point(0, -1).turned(Math.toRadians(plan.north() - view.turn()));
+  }
+
+  /** The room of the whole mark, its middle amid. */
+  private Point needleSize() {
+    double reach = NEEDLE + LETTER + 2;
+    return new Point(
+        2 * Math.max(3.2, Math.abs(north().x()) * reach + 1),
+        2 * Math.max(3.2, Math.abs(north().y()) * reach + 1));
+  }
+
+  /**
+   * The north mark about its middle, {@code factor} times its full size; its letter stays as large.
+   */
+  private Mark needle(Point middle, double factor) {
+    double half = NEEDLE * factor;
+    double reach = half + LETTER;
+    Point up = north();
     Point tip = middle.plus(up.times(half));
     Point tail = middle.minus(up.times(half));
     Point notch = tip.minus(up.times(3.4 * factor));
@@ -255,6 +288,6 @@ final class Furniture {
             Mark.Area.of(right, Role.PAPER),
             Mark.Line.of(new Path(right.edges()), 0.4, Role.TEXT),
             Mark.Area.of(Rings.circle(tail, 0.75), Role.TEXT),
-            Type.TABLE_NUMBER.at(letter.x(), letter.y(), facts.say("north"), Anchor.MIDDLE)));
+            Type.TABLE_NUMBER.at(letter.x(), letter.y(), words.say("sheet.north"), Anchor.MIDDLE)));
   }
 }

@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.place;
 
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.place;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +12,10 @@ import org.jointwright.drawing.UserMarks;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Path;
+import org.jointwright.text.Words;
 
 /**
  * A line of the legend.
@@ -28,19 +30,19 @@ record Legend(String name, Sample sample) {
   }
 
   /** What the plan has of lines to be explained: its joints first, then what the user told. */
-  static List<Legend> of(Facts facts) {
+  static List<Legend> of(Plan plan, Words words) {
     List<Legend> lines = new ArrayList<>();
-    List<Slab> slabs = facts.plan().slabs();
+    List<Slab> slabs = plan.slabs();
     for (JointKind kind : JointKind.values()) {
       if (slabs.stream().anyMatch(s -> s.joints().stream().anyMatch(j -> j.kind() == kind))) {
-        lines.add(new Legend(name(kind, facts), p -> JointMarks.joint(kind, p, 0, Pens.PAPER)));
+        lines.add(new Legend(name(kind, words), p -> JointMarks.joint(kind, p, 0, Pens.PAPER)));
       }
     }
-    if (!facts.plan().given().isEmpty()) {
-      lines.add(told(facts.say("legend.given"), Role.GIVEN));
+    if (!plan.given().isEmpty()) {
+      lines.add(told(words.say("sheet.legend.given"), Role.GIVEN));
     }
     if (slabs.stream().anyMatch(s -> !s.keepClear().isEmpty())) {
-      lines.add(told(facts.say("legend.zone"), Role.ZONE));
+      lines.add(told(words.say("sheet.legend.zone"), Role.ZONE));
     }
     String features =
         slabs.stream()
@@ -49,7 +51,7 @@ record Legend(String name, Sample sample) {
             .map(f -> f.kind())
             .distinct()
             .sorted()
-            .map(k -> name(k, facts))
+            .map(k -> name(k, words))
             .collect(Collectors.joining(", "));
     if (!features.isEmpty()) {
       lines.add(new Legend(features, p -> UserMarks.bar(p, Pens.PAPER)));
@@ -67,21 +69,21 @@ record Legend(String name, Sample sample) {
     return new Legend(name, p -> List.of(UserMarks.line(role, p, Pens.PAPER)));
   }
 
-  private static String name(JointKind kind, Facts facts) {
+  private static String name(JointKind kind, Words words) {
     return switch (kind) {
-      case CONTRACTION -> facts.say("legend.contraction");
-      case CONSTRUCTION -> facts.say("legend.construction");
-      case ISOLATION -> facts.say("legend.isolation");
+      case CONTRACTION -> words.say("sheet.legend.contraction");
+      case CONSTRUCTION -> words.say("sheet.legend.construction");
+      case ISOLATION -> words.say("sheet.legend.isolation");
     };
   }
 
-  private static String name(FeatureKind kind, Facts facts) {
+  private static String name(FeatureKind kind, Words words) {
     return switch (kind) {
-      case GARAGE_DOOR -> facts.say("legend.garageDoor");
-      case DOOR -> facts.say("legend.door");
-      case STEP -> facts.say("legend.step");
-      case WALK -> facts.say("legend.walk");
-      case OTHER -> facts.say("legend.other");
+      case GARAGE_DOOR -> words.say("sheet.legend.garageDoor");
+      case DOOR -> words.say("sheet.legend.door");
+      case STEP -> words.say("sheet.legend.step");
+      case WALK -> words.say("sheet.legend.walk");
+      case OTHER -> words.say("sheet.legend.other");
     };
   }
 }

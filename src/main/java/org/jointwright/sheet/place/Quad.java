@@ -1,4 +1,4 @@
-package org.jointwright.sheet;
+package org.jointwright.sheet.place;
 
 import java.util.List;
 import org.jointwright.drawing.Mark;
@@ -8,13 +8,13 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
 /** A convex figure of four corners on the page: a text, however it is turned, or a thin line. */
-record Quad(List<Point> corners, Box box) {
+public record Quad(List<Point> corners, Box box) {
   private Quad(List<Point> corners) {
     this(corners, Box.of(corners.get(0), corners.get(1)).with(corners.get(2)).with(corners.get(3)));
   }
 
   /** The room a line of text takes, with {@code clear} millimetres round it. */
-  static Quad of(Mark.Words words, double clear) {
+  public static Quad of(Mark.Words words, double clear) {
     double width = Runs.width(words);
     double left =
         switch (words.anchor()) {
@@ -46,7 +46,7 @@ record Quad(List<Point> corners, Box box) {
   }
 
   /** An upright box. */
-  static Quad box(double minX, double minY, double maxX, double maxY) {
+  public static Quad box(double minX, double minY, double maxX, double maxY) {
     return new Quad(
         List.of(
             new Point(minX, minY),
@@ -56,7 +56,7 @@ record Quad(List<Point> corners, Box box) {
   }
 
   /** A box round its middle. */
-  static Quad round(Point middle, double width, double height) {
+  public static Quad round(Point middle, double width, double height) {
     return box(
         middle.x() - width / 2,
         middle.y() - height / 2,
@@ -65,14 +65,14 @@ record Quad(List<Point> corners, Box box) {
   }
 
   /** A straight line with {@code clear} millimetres to each side; ends are not lengthened. */
-  static Quad line(Point from, Point to, double clear) {
+  public static Quad line(Point from, Point to, double clear) {
     Point along = to.minus(from);
     Point off = along.norm() == 0 ? new Point(clear, 0) : along.unit().left().times(clear);
     return new Quad(List.of(from.plus(off), to.plus(off), to.minus(off), from.minus(off)));
   }
 
   /** Whether the two share any ground. */
-  boolean meets(Quad other) {
+  public boolean meets(Quad other) {
     return box.meets(other.box) && !apart(this, other) && !apart(other, this);
   }
 
@@ -101,7 +101,7 @@ record Quad(List<Point> corners, Box box) {
   }
 
   /** Whether all of it lies in the upright box. */
-  boolean within(double minX, double minY, double maxX, double maxY) {
+  public boolean within(double minX, double minY, double maxX, double maxY) {
     return box.minX() >= minX && box.maxX() <= maxX && box.minY() >= minY && box.maxY() <= maxY;
   }
 }
