@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jointwright.joint.Meeting;
 import org.jointwright.joint.Side;
 import org.jointwright.joint.Source;
@@ -213,16 +215,27 @@ final class EndOrigins {
   }
 
   private boolean goesOn(Joint j) {
+    return bend(j).isPresent();
+  }
+
+  /** By how much a joint that goes on turns from this one, degrees; empty where none goes on. */
+  private OptionalDouble bend(Joint j) {
     Edge a = j.path().edges().getFirst();
     Edge b = j.path().edges().getLast();
-    return !j.id().equals(joint.id())
-        && ((a.start().distance(end) <= LINED_UP && a.direction(0).dot(onward) > THROUGH)
-            || (b.end().distance(end) <= LINED_UP && b.direction(1).dot(onward) < -THROUGH));
+    if (j.id().equals(joint.id())) {
+      return OptionalDouble.empty();
+    }
+    return Stream.of(
+            a.start().distance(end) <= LINED_UP ? a.direction(0).dot(onward) : -1,
+            b.end().distance(end) <= LINED_UP ? -b.direction(1).dot(onward) : -1)
+        .filter(cosine -> cosine > THROUGH)
+        .mapToDouble(cosine -> Math.toDegrees(Math.acos(Math.min(1, cosine))))
+        .min();
   }
 
   private void otherJoints() {
     List<Joint> onward = ground.joints().stream().filter(this::goesOn).toList();
-    onward.forEach(j -> found.add(new Origin.GoesOn(where, j.id())));
+    onward.forEach(j -> found.add(new Origin.GoesOn(where, j.id(), bend(j).orElse(0))));
     if (onward.isEmpty() && !ground.isOnEdge(end)) {
       ground.joints().stream()
           .filter(j -> !j.id().equals(joint.id()) && j.path().distance(end) <= Ground.ON)

@@ -66,8 +66,12 @@ public sealed interface Origin {
   /** It meets a joint of another slab, across an edge that has no filler. */
   record NeighbourJoint(Where where, String slab, String joint) implements Origin {}
 
-  /** Another joint goes on from it in the same line, or nearly. */
-  record GoesOn(Where where, String joint) implements Origin {}
+  /**
+   * Another joint goes on from it in the same line, or nearly.
+   *
+   * @param bend by how much it turns from the line there, degrees, 0 or more
+   */
+  record GoesOn(Where where, String joint, double bend) implements Origin {}
 
   /** It ends on the side of another joint. */
   record EndsOn(Where where, String joint) implements Origin {}

@@ -156,9 +156,9 @@ class OriginsTest {
   void jointsInOneLineGoOnFromEachOther() {
     Sketch sketch = Sketch.rectangle(200, 100).joint(0, 50, 100, 50).joint(200, 50, 100, 50);
     assertThat(only(of(sketch, "J1"), Origin.GoesOn.class))
-        .isEqualTo(new Origin.GoesOn(Where.END, "J2"));
+        .isEqualTo(new Origin.GoesOn(Where.END, "J2", 0));
     assertThat(only(of(sketch, "J2"), Origin.GoesOn.class))
-        .isEqualTo(new Origin.GoesOn(Where.END, "J1"));
+        .isEqualTo(new Origin.GoesOn(Where.END, "J1", 0));
   }
 
   @Test

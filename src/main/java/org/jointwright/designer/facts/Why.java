@@ -27,7 +27,7 @@ record Why(Desk desk, Pick.AtJoint pick, Words words) {
     }
     ReasonWords say = ReasonWords.byNumber(desk.plan(), words);
     reason.get().origins().stream()
-        .filter(o -> !(o instanceof Origin.WholeMark))
+        .filter(o -> !(o instanceof Origin.WholeMark) && say.isNews(reason.get(), o))
         .map(o -> say.origin(reason.get(), o))
         .distinct()
         .limit(MOST)

@@ -8,6 +8,9 @@ import org.jointwright.text.Words;
 
 /** Says what a joint takes its place from, each in one sentence. */
 record OriginWords(Words words, LineNames lines) {
+  /** A bend that shows on the plan, degrees. */
+  private static final double BENT = 0.5;
+
   String say(Origin origin) {
     return switch (origin) {
       case Origin.InsideCorner o ->
@@ -22,7 +25,10 @@ record OriginWords(Words words, LineNames lines) {
       case Origin.GivenJointEnd o -> words.say("reason.given");
       case Origin.NeighbourJoint o ->
           words.say("reason.neighbour", lines.joints().of(o.slab(), o.joint()), o.slab());
-      case Origin.GoesOn o -> words.say("reason.goesOn", joint(o.joint()));
+      case Origin.GoesOn o ->
+          o.bend() < BENT
+              ? words.say("reason.goesOn", joint(o.joint()))
+              : words.say("reason.goesOnBent", joint(o.joint()), o.bend());
       case Origin.EndsOn o -> words.say("reason.endsOn", joint(o.joint()));
       case Origin.WholeMark o ->
           words.say("reason.wholeMark", Length.inches(o.inches()), o.corner(), o.tape());
@@ -80,9 +86,17 @@ record OriginWords(Words words, LineNames lines) {
           : words.say(
               "reason.evenOfOne", o.of(), from, o.part(), Length.inches(o.whole() / o.of()));
     }
+    Length part = Length.inches(o.whole() / o.of());
+    Length before = Length.inches(o.share() * o.whole());
+    Length exact = Length.inches(part.inches() * o.part());
+    boolean isExact = words.print(before).equals(words.print(exact));
+    if (o.of() == 2 && !isExact) {
+      Length after = Length.inches(o.whole() - before.inches());
+      return words.say("reason.nearHalfWay", from, to, before, after);
+    }
     return o.of() == 2
-        ? words.say("reason.halfWay", from, to, Length.inches(o.whole() / 2))
-        : words.say("reason.even", o.of(), from, to, o.part(), Length.inches(o.whole() / o.of()));
+        ? words.say("reason.halfWay", from, to, part)
+        : words.say(isExact ? "reason.even" : "reason.nearEven", o.of(), from, to, o.part(), part);
   }
 
   private String between(Origin.Between o) {

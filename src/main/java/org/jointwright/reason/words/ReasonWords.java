@@ -47,7 +47,17 @@ public final class ReasonWords {
 
   /** One sentence for each thing that a joint takes its place from, the weightiest first. */
   public List<String> origins(Reason reason) {
-    return reason.origins().stream().map(o -> origin(reason, o)).distinct().toList();
+    return reason.origins().stream()
+        .filter(o -> isNews(reason, o))
+        .map(o -> origin(reason, o))
+        .distinct()
+        .toList();
+  }
+
+  /** Whether it tells more than that a line goes on in itself: its pieces share a number. */
+  public boolean isNews(Reason reason, Origin origin) {
+    return !(origin instanceof Origin.GoesOn o)
+        || !joints.of(reason.slab(), o.joint()).equals(joints.of(reason.slab(), reason.joint()));
   }
 
   /** The sentence for one of them. */
