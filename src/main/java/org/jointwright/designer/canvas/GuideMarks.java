@@ -51,8 +51,9 @@ final class GuideMarks {
         switch (guide.kind()) {
           case IN_LINE -> from.towards(to, 0.5).plus(new Point(10, -8));
           case HALF_WAY, ON_SIDE, EVEN -> to.plus(new Point(16, 30));
-          case SQUARE, PARALLEL, STRAIGHT_ON, LEVEL, CORNER, FIRST_CORNER, AT_JOINT ->
-              to.plus(new Point(16, -14));
+          case SQUARE, PARALLEL, STRAIGHT_ON, LEVEL, AT_JOINT -> to.plus(new Point(16, -14));
+          // Clear of the corner's letter, on whichever side that stands.
+          case CORNER, FIRST_CORNER -> to.plus(new Point(30, -30));
         };
     double half = Typeface.of(Weight.MEDIUM).width(text, LABEL) / 2;
     Point middle = at.plus(new Point(half, LABEL * Typeface.CAPITAL / -2));

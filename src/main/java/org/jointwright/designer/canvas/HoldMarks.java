@@ -11,7 +11,9 @@ import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Step;
 import org.jointwright.designer.state.Things;
 import org.jointwright.designer.state.Viewport;
+import org.jointwright.drawing.JointMarks;
 import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
@@ -180,7 +182,9 @@ final class HoldMarks {
               words.print(Length.inches(Math.abs(bulge))),
               words.print(Length.inches(arc.radius())));
       Point in = view.heading(SideShape.out(side)).times(-1);
-      Point at = view.on(side.at(0.5)).plus(in.times(2 * HANDLE));
+      // Where the side's own length has no room outside, it stands inside first.
+      boolean isBelow = SideTape.isInside(side, viewport, words, 22);
+      Point at = view.on(side.at(0.5)).plus(in.times(2 * HANDLE + (isBelow ? 36 : 0)));
       marks.addAll(
           SideTape.figure(at, in, bow, 15, Weight.REGULAR, Role.STRING, viewport.written()));
     }
@@ -206,6 +210,7 @@ final class HoldMarks {
     Joint now = held.now();
     marks.add(new Mark.Line(view.on(held.was()), 1.4, List.of(4.0, 4.0), Role.QUIET_TEXT));
     marks.addAll(PickMarks.line(now.path(), view, true, true));
+    marks.addAll(JointMarks.nailhead(view.on(now.path().middle()), Pens.SCREEN));
     marks.addAll(JointTape.held(desk, held, words));
     held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
   }

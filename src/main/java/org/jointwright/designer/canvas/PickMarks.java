@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Things;
+import org.jointwright.drawing.JointMarks;
 import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.View;
@@ -44,7 +46,16 @@ final class PickMarks {
           .flatMap(p -> line(p, view, picked, false).stream())
           .toList();
     }
-    return path(plan, pick).map(p -> line(p, view, picked, hasHandles(pick))).orElse(List.of());
+    List<Mark> marks = new ArrayList<>();
+    path(plan, pick).ifPresent(p -> marks.addAll(line(p, view, picked, hasHandles(pick))));
+    if (pick instanceof Pick.AtJoint at) {
+      // The halo lies over the plan, and would leave half of the nailhead to be seen.
+      Picks.joint(plan, at)
+          .filter(Joint::locked)
+          .map(j -> view.on(j.path().middle()))
+          .ifPresent(p -> marks.addAll(JointMarks.nailhead(p, Pens.SCREEN)));
+    }
+    return marks;
   }
 
   /** The line that shows what is picked; empty for a corner, and where nothing is. */

@@ -37,7 +37,7 @@ final class SentenceMarks {
   private static final double EDGE = 12;
 
   /** What stands above and below it on the paper: names, the scale bar. */
-  private static final double TOP = 70;
+  private static final double TOP = 84;
 
   private static final double BOTTOM = 50;
 

@@ -54,6 +54,26 @@ final class SideTape {
     return marks;
   }
 
+  /** Whether the figure of a side stands inside it, for want of room outside. */
+  static boolean isInside(Edge e, Viewport viewport, Words words, double size) {
+    View view = viewport.view();
+    Point out = view.heading(e.direction(0.5).left()).times(-1);
+    Point by = view.on(e).at(0.5).plus(out.times(OFF));
+    String text = words.print(Length.inches(e.length()));
+    double half = Typeface.of(Weight.BOLD).width(text, size) / 2;
+    return isTurned(by, out, half, size, viewport.written());
+  }
+
+  private static boolean isTurned(Point by, Point out, double half, double size, Box room) {
+    double high = size * 0.55;
+    return !InSight.isWhole(clear(by, out, half, size), half + 4, high, room)
+        && InSight.isWhole(inside(by, out, half, size), half + 4, high, room);
+  }
+
+  private static Point inside(Point by, Point out, double half, double size) {
+    return clear(by.minus(out.times(OFF + INSIDE - CLEAR)), out.times(-1), half, size);
+  }
+
   /**
    * A figure beside a tape that runs off a side: outside the tape, or, where it would be cut off
    * there, inside the side.
@@ -66,12 +86,10 @@ final class SideTape {
       Point by, Point out, String text, double size, Weight weight, Role role, Box room) {
     double half = Typeface.of(weight).width(text, size) / 2;
     double high = size * 0.55;
-    Point outside = clear(by, out, half, size);
-    Point inside = clear(by.minus(out.times(OFF + INSIDE - CLEAR)), out.times(-1), half, size);
-    boolean isTurned =
-        !InSight.isWhole(outside, half + 4, high, room)
-            && InSight.isWhole(inside, half + 4, high, room);
-    Point at = isTurned ? inside : InSight.pushed(outside, half + 4, high, room);
+    Point at =
+        isTurned(by, out, half, size, room)
+            ? inside(by, out, half, size)
+            : InSight.pushed(clear(by, out, half, size), half + 4, high, room);
     return strip(at, text, size, weight, role);
   }
 

@@ -62,8 +62,9 @@ public final class Additions {
     return desk.edited(new FixedEdit.Add(object)).picking(new Pick.AtFixed(id));
   }
 
-  private static String freeName(Plan plan, String name) {
-    int n = plan.fixed().size() + 1;
+  /** A name with the first number that no fixed object has with it. */
+  static String freeName(Plan plan, String name) {
+    int n = 1;
     while (plan.fixedObject(name + " " + n).isPresent()) {
       n++;
     }

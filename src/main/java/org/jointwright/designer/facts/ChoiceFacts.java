@@ -62,7 +62,10 @@ public record ChoiceFacts(String slab, boolean isAsked, Optional<List<One>> choi
   private static One one(LayoutChoice choice, String slab, Desk desk, Words words) {
     return new One(
         choice.name(words),
-        choice.figuresSaid(words),
+        words.say(
+            "window.layouts.figures",
+            choice.figuresSaid(words),
+            FindingFacts.summary(choice.answer().judgement(), words)),
         choice.answer().layout(),
         isSame(cut(choice.answer().plan(), slab), cut(desk.plan(), slab)));
   }

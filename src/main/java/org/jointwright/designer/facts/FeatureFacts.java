@@ -14,6 +14,7 @@ import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.Kept;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.shape.Edge;
@@ -28,6 +29,9 @@ record FeatureFacts(Desk desk, Pick.AtFeature pick, Words words) {
   private static final double SHARE = 0.5;
 
   private static final double WIDEST = 108;
+
+  /** A door for people with its frame, inches; common practice, no source. */
+  private static final double HOUSE_DOOR = 36;
 
   Optional<Facts> facts() {
     Optional<Edge> edge = Picks.edge(desk.plan(), pick.edge());
@@ -117,9 +121,16 @@ record FeatureFacts(Desk desk, Pick.AtFeature pick, Words words) {
   /** The desk with a door marked in the middle of a side, to be put in its place. */
   static Desk added(Desk desk, Ref side) {
     Edge edge = Picks.edge(desk.plan(), side).orElseThrow();
-    double wide = Math.min(WIDEST, Math.rint(SHARE * edge.length()));
+    boolean isForPeople =
+        edge.length() < WIDEST
+            || desk.plan().slab(side.slab()).filter(s -> s.use() == Use.FOOT).isPresent();
+    FeatureKind kind = isForPeople ? FeatureKind.DOOR : FeatureKind.GARAGE_DOOR;
+    double wide =
+        isForPeople && edge.length() >= HOUSE_DOOR
+            ? HOUSE_DOOR
+            : Math.min(WIDEST, Math.rint(SHARE * edge.length()));
     double from = Math.rint((edge.length() - wide) / 2);
-    Feature feature = new Feature(FeatureKind.GARAGE_DOOR, from, from + wide, Kept.NOTHING);
+    Feature feature = new Feature(kind, from, from + wide, Kept.NOTHING);
     int number = EdgeFacts.setting(desk.plan(), side).features().size();
     return desk.edited(new FeatureEdit.Add(side, feature))
         .picking(new Pick.AtFeature(side, number));

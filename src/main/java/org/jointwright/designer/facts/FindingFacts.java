@@ -3,10 +3,12 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.fix.name.Called;
+import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
 /**
@@ -21,7 +23,9 @@ public record FindingFacts(int number, Severity severity, String text, String so
   /** Every finding, worst first. */
   public static List<FindingFacts> all(Desk desk, Words words) {
     List<FindingFacts> all = new ArrayList<>();
-    Called called = Called.in(desk.plan());
+    // The numbers of the joints that were judged: those that the plan shows beside the flags.
+    Plan judged = desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
+    Called called = Called.in(judged);
     for (Finding f : desk.laying().laid().map(Laid::findings).orElse(List.of())) {
       String text = words.say(f.key(), called.in(f));
       String source = f.sourcesSaid(words::say);
@@ -45,6 +49,17 @@ public record FindingFacts(int number, Severity severity, String text, String so
       }
     }
     return String.join(", ", parts);
+  }
+
+  /** How many a judgement has of each weight, in words. */
+  static String summary(Judgement judgement, Words words) {
+    List<String> parts = new ArrayList<>();
+    for (Severity s : Severity.values()) {
+      if (!judgement.of(s).isEmpty()) {
+        parts.add(words.say(key(s), judgement.of(s).size()));
+      }
+    }
+    return parts.isEmpty() ? words.say("window.finding.none") : String.join(", ", parts);
   }
 
   private static String key(Severity severity) {

@@ -3,6 +3,8 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
@@ -28,7 +30,7 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
             words.say("window.fixed.what"),
             kinds.stream().map(this::kind).toList(),
             kinds.indexOf(object.kind()),
-            i -> d -> replaced(d, kinds.get(i), object.shape())));
+            i -> d -> replaced(d, named(d, kinds.get(i)), kinds.get(i), object.shape())));
     if (object.shape() instanceof FixedShape.Round round) {
       rows.add(
           new Row.Typed(
@@ -39,6 +41,7 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
                   d ->
                       replaced(
                           d,
+                          object.id(),
                           object.kind(),
                           new FixedShape.Round(
                               round.at(), Figures.thickness(t, d), round.kept()))));
@@ -51,6 +54,9 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
                 "window.from.middle",
                 List.of(object.shape().ring().box().centre()),
                 this::moved));
+    // Last: a digit typed over the plan goes into the first figure.
+    rows.add(
+        new Row.Typed("fixed-name", words.say("window.slab.called"), object.id(), this::rename));
     return Facts.saying(
         object.id(),
         kind(object.kind()),
@@ -71,10 +77,30 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
     return d.edited(new FixedEdit.Move(object.id(), by));
   }
 
-  private Desk replaced(Desk d, FixedKind kind, FixedShape shape) {
-    FixedObject now = new FixedObject(object.id(), object.slab(), kind, shape, object.kept());
+  private UnaryOperator<Desk> rename(String text) {
+    String name = text.strip();
+    if (name.isEmpty()) {
+      throw new BadFigure("window.figure.noName");
+    }
+    return d -> {
+      if (!name.equals(object.id()) && d.plan().fixedObject(name).isPresent()) {
+        throw new BadFigure("window.figure.nameTaken", name);
+      }
+      return name.equals(object.id()) ? d : replaced(d, name, object.kind(), object.shape());
+    };
+  }
+
+  /** Its name once it is of another kind: the one that it was given goes with the kind. */
+  private String named(Desk d, FixedKind kind) {
+    boolean isGiven =
+        kind != object.kind() && object.id().matches(Pattern.quote(kind(object.kind())) + " \\d+");
+    return isGiven ? Additions.freeName(d.plan(), kind(kind)) : object.id();
+  }
+
+  private Desk replaced(Desk d, String name, FixedKind kind, FixedShape shape) {
+    FixedObject now = new FixedObject(name, object.slab(), kind, shape, object.kept());
     List<Edit> edits = List.of(new FixedEdit.Remove(object.id()), new FixedEdit.Add(now));
-    return d.edited(new Together(edits)).picking(new Pick.AtFixed(object.id()));
+    return d.edited(new Together(edits)).picking(new Pick.AtFixed(name));
   }
 
   private String kind(FixedKind kind) {

@@ -43,7 +43,8 @@ record FromSides(Plan plan, Slab slab, Words words) {
       double away = away(side, of);
       rows.add(
           new Row.Typed(
-              id + "-from-" + rows.size(),
+              // By its side: a hand that types on finds its row where another has joined them.
+              id + "-from-" + slab.outline().ring().edges().indexOf(side),
               words.say(key, names.ends(side)),
               words.print(Length.inches(away)),
               t ->

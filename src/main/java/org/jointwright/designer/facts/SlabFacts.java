@@ -3,6 +3,8 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.jointwright.designer.ready.UseGuess;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
@@ -13,6 +15,7 @@ import org.jointwright.plan.Slab;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Thing;
+import org.jointwright.plan.edit.Together;
 import org.jointwright.text.Words;
 
 /** The facts of a slab. */
@@ -79,8 +82,25 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
       if (d.plan().slab(name).isPresent()) {
         throw new BadFigure("window.figure.nameTaken", name);
       }
-      return d.editedOnly(new SlabEdit.Rename(slab.id(), name)).picking(new Pick.WholeSlab(name));
+      return renamed(d, name).picking(new Pick.WholeSlab(name));
     };
+  }
+
+  /** Under another name; the first one that it is given may tell who will use it. */
+  private Desk renamed(Desk d, String name) {
+    SlabEdit.Rename rename = new SlabEdit.Rename(slab.id(), name);
+    Optional<Use> guess = isUnnamed() ? UseGuess.of(name, words) : Optional.empty();
+    return guess
+        .filter(u -> u != slab.use())
+        .map(u -> new Together(List.of(rename, new SlabEdit.SetUse(name, u))))
+        .map(d::edited)
+        .orElseGet(() -> d.editedOnly(rename));
+  }
+
+  private boolean isUnnamed() {
+    String given = words.say("window.slab.name") + " ";
+    return slab.id().startsWith(given)
+        && slab.id().substring(given.length()).chars().allMatch(Character::isDigit);
   }
 
   private List<Deed> deeds() {

@@ -98,6 +98,7 @@ final class PathPane extends VBox {
     }
     Label word = new Label(f.word());
     word.getStyleClass().add("word");
+    word.setMinWidth(Region.USE_PREF_SIZE);
     Label fact = new Label(f.fact());
     fact.getStyleClass().add("quiet");
     // The flags stand beside the word: beside the fact they would cut it short.

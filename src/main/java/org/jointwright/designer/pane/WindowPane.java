@@ -1,9 +1,6 @@
 package org.jointwright.designer.pane;
 
 import java.util.OptionalInt;
-import javafx.application.Platform;
-import javafx.geometry.Bounds;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
@@ -40,6 +37,7 @@ public final class WindowPane extends BorderPane {
   private final Board board;
   private final PathPane path;
   private final ScrollPane side;
+  private final RowHeld held;
   private final PlanPane plan;
   private final Label step = new Label();
   private final Label fact = new Label();
@@ -76,6 +74,7 @@ public final class WindowPane extends BorderPane {
     side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     side.getStyleClass().add("side-scroll");
     side.setId("side");
+    held = new RowHeld(side, UNDER);
     setTop(new TopBar(board, new Menus(board, job).bar()));
     setLeft(path);
     setCenter(middle(job));
@@ -174,8 +173,7 @@ public final class WindowPane extends BorderPane {
     hint.setText(Hints.of(desk, board));
     if (!desk.sight().finding().equals(finding)) {
       finding = desk.sight().finding();
-      // Once the list is laid out: its fixes may have come with it.
-      finding.ifPresent(n -> Platform.runLater(() -> reveal("#finding-" + n)));
+      finding.ifPresentOrElse(n -> held.hold("#finding-" + n), held::letGo);
     }
     fact.setVisible(!fact.getText().isEmpty());
     if (!desk.picked().equals(picked)) {
@@ -184,23 +182,6 @@ public final class WindowPane extends BorderPane {
         // Its facts stand at the top; whoever read findings before would see nothing of them.
         side.setVvalue(side.getVmin());
       }
-    }
-  }
-
-  /** Scrolls the side until a row of it is in sight, with room for what is under it. */
-  private void reveal(String id) {
-    Node row = lookup(id);
-    if (row == null || side.getContent() == null) {
-      return;
-    }
-    side.applyCss();
-    side.layout();
-    Bounds at = side.getContent().sceneToLocal(row.localToScene(row.getLayoutBounds()));
-    double seen = side.getViewportBounds().getHeight();
-    double beyond = side.getContent().getLayoutBounds().getHeight() - seen;
-    double top = side.getVvalue() * beyond;
-    if (beyond > 0 && (at.getMinY() < top || at.getMaxY() + UNDER > top + seen)) {
-      side.setVvalue(Math.clamp((at.getMinY() - UNDER) / beyond, 0, 1));
     }
   }
 

@@ -59,9 +59,15 @@ public record Understanding(Draft draft, Words words) {
   }
 
   private String slanted(Length length, Said.Turn.Slanted slanted) {
-    String over = onPaper(size(slanted.over()), slanted.over().inches() > 0 ? 0 : 180);
-    String up = onPaper(size(slanted.up()), slanted.up().inches() > 0 ? 90 : -90);
-    return words.say("window.understood.slanted", over, up, length);
+    boolean isRight = slanted.over().inches() > 0;
+    boolean isUp = slanted.up().inches() > 0;
+    return words.say(
+        "window.understood.slanted",
+        size(slanted.over()),
+        words.say(isRight ? "window.tape.rightwards" : "window.tape.leftwards"),
+        size(slanted.up()),
+        words.say(isUp ? "window.tape.up" : "window.tape.down"),
+        length);
   }
 
   private static Length size(Length signed) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.ready.Strip;
+import org.jointwright.designer.ready.UseGuess;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.measure.Area;
@@ -54,7 +55,7 @@ final class Finished {
    */
   static Desk with(Desk desk, Draft draft, Stroke stroke, String name) {
     return switch (draft.what()) {
-      case SLAB -> closed(desk, draft, stroke, o -> slab(desk, o, name, Use.CAR));
+      case SLAB -> closed(desk, draft, stroke, o -> slab(desk, o, name, UseGuess.of(o)));
       case ZONE -> closed(desk, draft, stroke, o -> zone(desk, o));
       case OLD_JOINT -> oldJoint(desk, stroke);
       case STRIP -> strip(desk, draft, name);

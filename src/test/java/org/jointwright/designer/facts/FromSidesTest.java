@@ -75,6 +75,21 @@ class FromSidesTest {
   }
 
   @Test
+  void aRowKeepsItsNameWhereAnotherSideComesAcross() {
+    Slab ell =
+        Slab.of(
+            "ell",
+            Outline.of(List.of(at(0, 0), at(20, 0), at(20, 10), at(8, 10), at(8, 30), at(0, 30))));
+    assertThat(rows(ell, at(4, 15)))
+        .extracting(Row.Typed::id)
+        .contains("post-from-0", "post-from-4");
+    assertThat(rows(ell, at(14, 5)))
+        .extracting(Row.Typed::id)
+        .contains("post-from-0", "post-from-1");
+    assertThat(rows(ell, at(4, 15)).getLast().id()).isEqualTo(rows(ell, at(4, 5)).getLast().id());
+  }
+
+  @Test
   void whatWouldLeaveTheSlabIsRefused() {
     Row.Typed fromTop = rows(DRIVE, at(3, 21)).get(2);
     assertThatThrownBy(() -> fromTop.change().apply("31'").apply(Desk.blank()))

@@ -66,6 +66,23 @@ class FixesInTheWindowTest {
     assertThat(rig.text("findings-count")).contains("must");
   }
 
+  /** Its joint’s facts come above it, and its fixes under it: it must not be pushed from sight. */
+  @Test
+  void theFindingGoneToStaysUnderTheHand() {
+    for (int n = 1; n <= rig.desk().laying().laid().orElseThrow().findings().size(); n++) {
+      String id = "finding-" + n;
+      if (n == 1) {
+        rig.clickOn(id);
+      } else {
+        rig.key(KeyCode.PAGE_DOWN);
+      }
+      rig.until(() -> rig.has("fix-1") || rig.has("fix-none"));
+      rig.act(() -> {});
+      double top = Rig.get(() -> rig.middle(id).getY());
+      assertThat(top).as(id).isBetween(40.0, 780.0);
+    }
+  }
+
   @Test
   void theKeyboardMendsItToo() {
     goToTheFirstFinding();

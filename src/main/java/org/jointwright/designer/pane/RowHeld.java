@@ -1,0 +1,77 @@
+package org.jointwright.designer.pane;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+
+/**
+ * Holds a row of a scrolled pane where the hand found it. A click on a finding changes what stands
+ * above it, some of it later, as it is worked out: without this the row would jump from under the
+ * hand, or out of sight.
+ */
+final class RowHeld {
+  private final ScrollPane pane;
+
+  /** What is under a row belongs to it, pixels. */
+  private final double under;
+
+  private Optional<String> row = Optional.empty();
+  private double wanted;
+
+  RowHeld(ScrollPane pane, double under) {
+    this.pane = pane;
+    this.under = under;
+    // Whoever scrolls or clicks elsewhere wants to see something else.
+    pane.addEventFilter(ScrollEvent.ANY, e -> letGo());
+    pane.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> letGo());
+    pane.getContent().layoutBoundsProperty().addListener((o, was, is) -> later());
+  }
+
+  /** Holds the row of that id where it is, or where it comes in sight. */
+  void hold(String id) {
+    row = Optional.of(id);
+    wanted = place(id).map(b -> b.getMinY() - top()).orElse(0.0);
+    later();
+  }
+
+  void letGo() {
+    row = Optional.empty();
+  }
+
+  private void later() {
+    if (row.isPresent()) {
+      Platform.runLater(() -> row.flatMap(this::place).ifPresent(this::scroll));
+    }
+  }
+
+  private Optional<Bounds> place(String id) {
+    Node node = pane.lookup(id);
+    return node == null
+        ? Optional.empty()
+        : Optional.of(pane.getContent().sceneToLocal(node.localToScene(node.getLayoutBounds())));
+  }
+
+  private double seen() {
+    return pane.getViewportBounds().getHeight();
+  }
+
+  private double beyond() {
+    return pane.getContent().getLayoutBounds().getHeight() - seen();
+  }
+
+  private double top() {
+    return pane.getVvalue() * Math.max(0, beyond());
+  }
+
+  private void scroll(Bounds at) {
+    double room = Math.max(0, seen() - at.getHeight() - under);
+    double place = Math.clamp(wanted, 0, room);
+    if (beyond() > 0) {
+      pane.setVvalue(Math.clamp((at.getMinY() - place) / beyond(), 0, 1));
+    }
+  }
+}
