@@ -32,6 +32,7 @@ final class Commands {
     all.addSubcommand(new CheckCommand(console));
     all.addSubcommand(new SheetCommand(console));
     all.addSubcommand(new OrderCommand(console));
+    all.addSubcommand(new ProveCommand(console));
     all.addSubcommand(new SchemaCommand(console));
     all.addSubcommand(new WelcomeCommand(console, window));
     all.addSubcommand(new GlimpseCommand(console, window));

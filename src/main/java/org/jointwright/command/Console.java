@@ -21,10 +21,15 @@ record Console(InputStream in, OutputStream out, PrintStream error) {
   }
 
   /**
-   * Puts out text as asked for; a reader that has gone away is an output that cannot be written.
+   * Puts out what was asked for; a reader that has gone away is an output that cannot be written.
    */
   void put(String text) throws IOException {
-    out.write(text.getBytes(StandardCharsets.UTF_8));
+    put(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same for what is no text. */
+  void put(byte[] bytes) throws IOException {
+    out.write(bytes);
     out.flush();
   }
 

@@ -50,11 +50,16 @@ final class Output {
 
   /** Writes the answer; one that cannot be written ends the command. */
   void write(String text) {
+    write(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Writes an answer that is no text; one that cannot be written ends the command. */
+  void write(byte[] bytes) {
     try {
       if (file.isPresent()) {
-        Saving.save(file.get(), text.getBytes(StandardCharsets.UTF_8));
+        Saving.save(file.get(), bytes);
       } else {
-        console.put(text);
+        console.put(bytes);
       }
     } catch (IOException e) {
       throw notWritten();

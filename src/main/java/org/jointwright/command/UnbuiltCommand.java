@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
 /** A command that is meant to come: says so, whatever its arguments, and stands in no help. */
 @Command(hidden = true)
 final class UnbuiltCommand implements Callable<Integer> {
-  private static final List<String> NAMES = List.of("heights", "price", "pour", "prove", "export");
+  private static final List<String> NAMES = List.of("heights", "price", "pour", "export");
 
   private final String name;
 

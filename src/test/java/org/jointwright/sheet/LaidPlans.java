@@ -94,6 +94,11 @@ public final class LaidPlans {
     return CutSheet.of(Layouts.of(plan), options(words));
   }
 
+  /** The pages of one of them's cut sheet in those words and on that paper, made once. */
+  public static List<Page> cut(String name, Words words, Paper paper) {
+    return pages(name, Kind.CUT, words, paper);
+  }
+
   /** A kind of sheet. */
   enum Kind {
     OWNER,

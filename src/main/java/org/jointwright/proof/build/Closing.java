@@ -1,0 +1,208 @@
+package org.jointwright.proof.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jointwright.proof.read.Figure;
+import org.jointwright.proof.read.Reading;
+
+/**
+ * How near everything on a sheet closes, and how near it must.
+ *
+ * <p>The sheet is rebuilt once with its figures as printed, and once for each figure with that one
+ * longer by half the step it was rounded to. How much a difference moves then, summed over all
+ * figures, is the most that rounding can make of it: what is over that cannot be right. (To first
+ * order; the second is far below a hundredth of an inch for any step that is printed.)
+ */
+public final class Closing {
+  /** What the first order leaves out, and the noise of arithmetic; inches. */
+  private static final double NOISE = 0.01;
+
+  private static final int ATTEMPTS = 30;
+
+  /** Another beginning is better only where much less is left open. */
+  private static final double MUCH_LESS = 0.5;
+
+  /** A figure that accounts for less of what does not close is not named. */
+  private static final double EXPLAINED = 0.8;
+
+  /** A second figure that accounts for so much of what the first does leaves doubt. */
+  private static final double DOUBT = 0.97;
+
+  private final Reading reading;
+  private final Rebuilt rebuilt;
+  private final double[] allowed;
+  private final double[][] moves;
+
+  private Closing(Reading reading, Rebuilt rebuilt, double[] allowed, double[][] moves) {
+    this.reading = reading;
+    this.rebuilt = rebuilt;
+    this.allowed = allowed;
+    this.moves = moves;
+  }
+
+  /**
+   * Rebuilds what a sheet says. Where that does not close, corners may have been taken for the
+   * other side of a string: then it is begun from other places, so many times, and what closes best
+   * is kept.
+   */
+  public static Closing of(Reading reading) {
+    Net net = new Net(reading);
+    Values values = Values.of(reading.figures());
+    Closing best = at(reading, net, values, net.solve(values, 0));
+    for (int attempt = 1; attempt <= ATTEMPTS && best.excess() > 0; attempt++) {
+      double[] other = net.solve(values, attempt);
+      Rebuilt rebuilt = new Rebuilt(reading, values, net, other);
+      if (excess(off(rebuilt), best.allowed) < MUCH_LESS * best.excess()) {
+        best = at(reading, net, values, other);
+      }
+    }
+    return best;
+  }
+
+  /** How much more does not close than rounding allows, in times of what it allows. */
+  private double excess() {
+    return excess(off(rebuilt), allowed);
+  }
+
+  private static double excess(double[] off, double[] allowed) {
+    double sum = 0;
+    for (int k = 0; k < off.length && off.length == allowed.length; k++) {
+      double over = Math.max(0, Math.abs(off[k]) - allowed[k]) / allowed[k];
+      sum += over * over;
+    }
+    return off.length == allowed.length ? sum : Double.MAX_VALUE;
+  }
+
+  private static Closing at(Reading reading, Net net, Values values, double[] at) {
+    double[][] gain = net.gain(at);
+    double[] said = net.said(values);
+    Rebuilt rebuilt = new Rebuilt(reading, values, net, at);
+    double[] base = off(rebuilt);
+    double[] allowed = new double[base.length];
+    double[][] moves = new double[reading.figures().size()][];
+    for (Figure f : reading.figures()) {
+      double by = f.half() > 0 ? f.half() : NOISE;
+      Values moved = values.moved(f, by);
+      double[] shift = net.said(moved);
+      for (int i = 0; i < shift.length; i++) {
+        shift[i] -= said[i];
+      }
+      double[] move =
+          minus(off(new Rebuilt(reading, moved, net, plus(at, Matrix.times(gain, shift)))), base);
+      moves[f.index()] = move;
+      for (int k = 0; f.half() > 0 && k < move.length; k++) {
+        allowed[k] += Math.abs(move[k]);
+      }
+    }
+    for (int i = 0; i < said.length; i++) {
+      double slack = net.pulls().get(i).slack();
+      if (slack > 0) {
+        double[] shift = new double[said.length];
+        shift[i] = slack;
+        double[] shifted = plus(at, Matrix.times(gain, shift));
+        double[] move = minus(off(new Rebuilt(reading, values, net, shifted)), base);
+        for (int k = 0; k < move.length; k++) {
+          allowed[k] += Math.abs(move[k]);
+        }
+      }
+    }
+    for (int k = 0; k < allowed.length; k++) {
+      allowed[k] += rebuilt.misses().get(k).slack() + NOISE;
+    }
+    return new Closing(reading, rebuilt, allowed, moves);
+  }
+
+  private static double[] off(Rebuilt rebuilt) {
+    return rebuilt.misses().stream().mapToDouble(Miss::off).toArray();
+  }
+
+  private static double[] plus(double[] a, double[] b) {
+    double[] sum = a.clone();
+    for (int i = 0; i < b.length; i++) {
+      sum[i] += b[i];
+    }
+    return sum;
+  }
+
+  /** What is found with a figure moved may lack what could not be rebuilt; that moves nothing. */
+  private static double[] minus(double[] a, double[] b) {
+    double[] difference = new double[b.length];
+    for (int i = 0; i < b.length && a.length == b.length; i++) {
+      difference[i] = a[i] - b[i];
+    }
+    return difference;
+  }
+
+  /** What was rebuilt. */
+  public Rebuilt rebuilt() {
+    return rebuilt;
+  }
+
+  /**
+   * A difference beside the most that rounding makes of it.
+   *
+   * @param allowed inches
+   */
+  public record Judged(Miss miss, double allowed) {
+    /** Whether rounding accounts for it. */
+    public boolean holds() {
+      return Math.abs(miss.off()) <= allowed;
+    }
+  }
+
+  /** Every difference. */
+  public List<Judged> judged() {
+    List<Judged> all = new ArrayList<>();
+    for (int k = 0; k < allowed.length; k++) {
+      all.add(new Judged(rebuilt.misses().get(k), allowed[k]));
+    }
+    return all;
+  }
+
+  /**
+   * The one figure that, put right, would make all close, and what it would be.
+   *
+   * @param figure the figure
+   * @param inches what it should be, inches
+   */
+  public record Suspect(Figure figure, double inches) {}
+
+  /**
+   * Looks for the figure that accounts for what does not close.
+   *
+   * @return empty where no figure does alone, or several do as well
+   */
+  public Optional<Suspect> suspect() {
+    double[] off = new double[allowed.length];
+    double whole = 0;
+    for (int k = 0; k < off.length; k++) {
+      off[k] = rebuilt.misses().get(k).off() / allowed[k];
+      whole += off[k] * off[k];
+    }
+    Suspect best = null;
+    double share = 0;
+    double second = 0;
+    for (Figure f : reading.figures()) {
+      double[] move = moves[f.index()];
+      double by = f.half() > 0 ? f.half() : NOISE;
+      double along = 0;
+      double size = 0;
+      for (int k = 0; k < off.length; k++) {
+        along += off[k] * move[k] / allowed[k];
+        size += move[k] * move[k] / (allowed[k] * allowed[k]);
+      }
+      double explains = size > 0 ? along * along / size / whole : 0;
+      if (explains > share) {
+        second = share;
+        share = explains;
+        best = new Suspect(f, f.inches() - along / size * by);
+      } else {
+        second = Math.max(second, explains);
+      }
+    }
+    return share > EXPLAINED && second < DOUBT * share && best != null && best.inches() > 0
+        ? Optional.ofNullable(best)
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,180 @@
+package org.jointwright.proof.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.jointwright.proof.read.Reading;
+import org.jointwright.proof.read.Reading.Bow;
+import org.jointwright.proof.read.Reading.Side;
+import org.jointwright.shape.Point;
+
+/**
+ * Where the corners are, by all sides, diagonals and offsets at once: the places that fit the
+ * printed figures best (least squares, Gauss-Newton). Two pulls of a tape leave a corner two
+ * places, one on each side of the string; which is meant a finisher sees from where the letters
+ * stand on the plan, and so the search starts there. Nothing else hangs on where they stand.
+ */
+final class Net {
+  /** Corners nearer to a side than this are said to stand on it; inches. */
+  private static final double ON = 1.0 / 16;
+
+  private static final int ROUNDS = 100;
+
+  /** A letter stands within half of this of its corner, as a rule; millimetres. */
+  private static final double NEAR = 30;
+
+  private static final double MM_PER_INCH = 25.4;
+
+  private final List<String> names;
+  private final List<Pull> pulls = new ArrayList<>();
+  private final double[] start;
+  private final double spread;
+
+  Net(Reading reading) {
+    names = List.copyOf(reading.letters().keySet());
+    start = new double[2 * names.size()];
+    spread = NEAR * reading.scale() / MM_PER_INCH;
+    int next = 0;
+    for (Point p : reading.letters().values()) {
+      start[next++] = p.x() * reading.scale() / MM_PER_INCH;
+      start[next++] = -p.y() * reading.scale() / MM_PER_INCH;
+    }
+    reading.sides().values().forEach(s -> side(s, reading.arcs()));
+    for (Reading.Tie t : reading.ties()) {
+      pull(t.from(), t.to(), v -> v.of(t.length()));
+    }
+    reading.bends().forEach(this::offset);
+  }
+
+  private void side(Side s, Map<String, Bow> arcs) {
+    Bow bow = arcs.get(s.name());
+    if (bow != null) {
+      pull(s.from(), s.to(), v -> v.of(bow.chord()));
+      return;
+    }
+    pull(s.from(), s.to(), v -> v.of(s.length()));
+    s.corners()
+        .forEach(
+            (letter, along) -> {
+              pull(s.from(), letter, v -> v.of(along));
+              pull(letter, s.to(), v -> v.of(s.length()) - v.of(along));
+              offString(s.from(), letter, s.to(), v -> 0, ON);
+            });
+  }
+
+  private void offset(Reading.Bend bend) {
+    bend.corner()
+        .ifPresent(
+            letter -> {
+              String[] ends = bend.at().side().split("–", -1);
+              offString(ends[0], letter, ends[1], v -> bend.at().sign() * v.of(bend.at().off()), 0);
+              pull(
+                  ends[0], letter, v -> Math.hypot(v.of(bend.at().along()), v.of(bend.at().off())));
+            });
+  }
+
+  private void pull(String from, String to, java.util.function.ToDoubleFunction<Values> says) {
+    add(new Pull(from + "–" + to, names.indexOf(from), -1, names.indexOf(to), says, 0));
+  }
+
+  private void offString(
+      String from,
+      String on,
+      String to,
+      java.util.function.ToDoubleFunction<Values> says,
+      double slack) {
+    if (names.contains(on)) {
+      int corner = names.indexOf(on);
+      add(new Pull(on, names.indexOf(from), corner, names.indexOf(to), says, slack));
+    }
+  }
+
+  /** Letters that no corner of the plan has hold nothing; the reading says that they are wrong. */
+  private void add(Pull pull) {
+    if (pull.from() >= 0 && pull.to() >= 0) {
+      pulls.add(pull);
+    }
+  }
+
+  List<String> names() {
+    return names;
+  }
+
+  List<Pull> pulls() {
+    return pulls;
+  }
+
+  /** What the pulls say. */
+  double[] said(Values values) {
+    return pulls.stream().mapToDouble(p -> p.says().applyAsDouble(values)).toArray();
+  }
+
+  /**
+   * The corners' coordinates, x and y by turns, inches; the whole turned and moved at will.
+   *
+   * @param attempt 0 to begin where the letters stand, else from other places near them: a letter
+   *     may stand on the wrong side of a string
+   */
+  double[] solve(Values values, int attempt) {
+    double[] said = said(values);
+    double[] from = start.clone();
+    Random places = new Random(attempt);
+    for (int i = 0; attempt > 0 && i < from.length; i++) {
+      from[i] += (places.nextDouble() - 0.5) * spread;
+    }
+    return solve(said, from);
+  }
+
+  private double[] solve(double[] said, double[] from) {
+    double[] at = from.clone();
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] miss = new double[said.length];
+      for (int i = 0; i < miss.length; i++) {
+        miss[i] = said[i] - pulls.get(i).is(at);
+      }
+      double[] step = Matrix.times(gain(at, round < ROUNDS / 2 ? 1e-3 : 1e-9), miss);
+      double moved = 0;
+      for (int i = 0; i < at.length; i++) {
+        at[i] += step[i];
+        moved = Math.max(moved, Math.abs(step[i]));
+      }
+      if (moved < 1e-9) {
+        break;
+      }
+    }
+    return at;
+  }
+
+  /** How far each coordinate follows each pull, at those places. */
+  double[][] gain(double[] at) {
+    return gain(at, 1e-9);
+  }
+
+  private double[][] gain(double[] at, double damping) {
+    int n = at.length;
+    double[][] normal = new double[n][n];
+    double[][] slopes = new double[pulls.size()][];
+    for (int i = 0; i < n; i++) {
+      normal[i][i] = damping;
+    }
+    for (int p = 0; p < pulls.size(); p++) {
+      double[] s = pulls.get(p).slope(at);
+      slopes[p] = s;
+      for (int i = 0; i < n; i++) {
+        for (int k = 0; s[i] != 0 && k < n; k++) {
+          normal[i][k] += s[i] * s[k];
+        }
+      }
+    }
+    double[][] inverse = Matrix.inverse(normal);
+    double[][] gain = new double[n][pulls.size()];
+    for (int p = 0; p < pulls.size(); p++) {
+      double[] column = Matrix.times(inverse, slopes[p]);
+      for (int i = 0; i < n; i++) {
+        gain[i][p] = column[i];
+      }
+    }
+    return gain;
+  }
+}

@@ -1,0 +1,80 @@
+package org.jointwright.proof.read;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jointwright.proof.paper.Printed;
+import org.jointwright.proof.read.Reading.Cut;
+import org.jointwright.proof.read.Reading.Depth;
+import org.jointwright.proof.read.Reading.Orders;
+
+/** Reads the orders to the crew. */
+final class Sentences {
+  private static final String LENGTH = Phrases.LENGTH;
+  private static final String HOUR = "[0-9.]+";
+
+  private final Phrases phrases;
+  private final Figures figures;
+
+  Sentences(Phrases phrases, Figures figures) {
+    this.phrases = phrases;
+    this.figures = figures;
+  }
+
+  Orders read(List<Printed> lines) {
+    List<Printed> sentences =
+        lines.stream()
+            .filter(Blocks::isSentence)
+            .sorted(Comparator.comparingInt(Printed::page).thenComparingDouble(Printed::y))
+            .toList();
+    String text = sentences.stream().map(Printed::text).collect(Collectors.joining(" "));
+    int page = sentences.isEmpty() ? 0 : sentences.getFirst().page();
+    List<Depth> dig = new ArrayList<>();
+    List<Depth> base = new ArrayList<>();
+    Matcher m = phrases.pattern("order.string", ".*?", ".*?").matcher(text);
+    if (m.find()) {
+      depths(m.group(1), new Place(page, Block.ORDERS, "", Part.DEPTH), dig);
+      depths(m.group(2), new Place(page, Block.ORDERS, "", Part.BASE), base);
+    }
+    return new Orders(cuts(text, page), dig, base);
+  }
+
+  private List<Cut> cuts(String text, int page) {
+    List<Cut> cuts = new ArrayList<>();
+    for (Pattern way :
+        List.of(
+            sawn("order.saw"),
+            sawn("order.early"),
+            begun(phrases.source("order.tool", LENGTH, LENGTH)))) {
+      Matcher m = way.matcher(text);
+      while (m.find()) {
+        Place depth = new Place(page, Block.ORDERS, "", Part.DEPTH);
+        Place width = new Place(page, Block.ORDERS, "", Part.WIDTH);
+        cuts.add(new Cut(figures.fine(m.group(1), depth), figures.fine(m.group(2), width)));
+      }
+    }
+    return cuts;
+  }
+
+  private Pattern sawn(String key) {
+    return begun(phrases.source(key, LENGTH, LENGTH, HOUR, HOUR));
+  }
+
+  /** A phrase may begin a sentence or go on in one. */
+  private static Pattern begun(String source) {
+    return Pattern.compile(source, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+  }
+
+  /** The depths of "drive, walk 8″, approach 1′-0″": each holds for the names before it. */
+  private void depths(String text, Place place, List<Depth> into) {
+    Matcher m = Pattern.compile("(?:^|, )(.*?) ?(" + LENGTH + ")(?=, |$)").matcher(text);
+    while (m.find()) {
+      List<String> names =
+          m.group(1).isEmpty() ? List.of() : List.of(m.group(1).strip().split(", ", -1));
+      into.add(new Depth(names, figures.add(m.group(2), place)));
+    }
+  }
+}

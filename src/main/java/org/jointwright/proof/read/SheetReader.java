@@ -1,0 +1,158 @@
+package org.jointwright.proof.read;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.proof.paper.Printed;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Language;
+
+/** Understands a printed cut sheet: its words, their type, and which stand in one line or row. */
+public final class SheetReader {
+  private static final double LETTER = 4.5;
+  private static final double TITLE = 5.5;
+  private static final double TABLE = 3.2;
+
+  /** The rule over the foot stands so far above the sheet's title; millimetres. */
+  private static final double OVER_TITLE = 10;
+
+  private final Phrases phrases;
+  private final Language language;
+  private final Figures figures;
+  private final UnitSystem units;
+  private final List<Printed> lines;
+  private final List<Printed> foot;
+  private final Blocks blocks;
+
+  private SheetReader(Language language, List<Printed> lines, List<Printed> foot) {
+    this.phrases = new Phrases(language);
+    this.language = language;
+    this.lines = lines;
+    this.foot = foot;
+    boolean metric = lines.stream().noneMatch(l -> l.text().contains("″"));
+    this.units = metric ? UnitSystem.METRIC : UnitSystem.FEET_INCHES;
+    this.figures = new Figures(units);
+    this.blocks = new Blocks(lines, phrases);
+  }
+
+  /** What the pages of a file say that are a cut sheet of ours; empty where none is. */
+  public static Optional<Reading> read(List<Printed> all) {
+    for (Language language : Language.values()) {
+      Map<Integer, Double> feet = new LinkedHashMap<>();
+      String title = new Phrases(language).say("cut.title");
+      for (Printed l : all) {
+        if (l.isOf("Heavy") && l.capital() > TITLE && l.text().equals(title)) {
+          feet.put(l.page(), l.y() - OVER_TITLE);
+        }
+      }
+      if (!feet.isEmpty()) {
+        List<Printed> lines = new ArrayList<>();
+        List<Printed> foot = new ArrayList<>();
+        for (Printed l : all) {
+          if (feet.containsKey(l.page())) {
+            (l.y() > feet.get(l.page()) ? foot : lines).add(l);
+          }
+        }
+        return Optional.of(new SheetReader(language, lines, foot).reading());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Reading reading() {
+    Wheres wheres = new Wheres(phrases, figures);
+    Lists lists = new Lists(blocks, phrases, wheres, figures);
+    Joints joints = new Joints(new Tables(lines, blocks), phrases, wheres, figures);
+    return new Reading(
+        language,
+        units,
+        scale(),
+        letters(),
+        lists.sides(),
+        lists.arcs(),
+        lists.bends(),
+        lists.ties(),
+        joints.rows(),
+        joints.strips(),
+        new BoxOuts(blocks, phrases, wheres, figures).read(),
+        marks(),
+        slabs(),
+        new Sentences(phrases, figures).read(lines),
+        List.of(),
+        figures.all(),
+        figures.riddles());
+  }
+
+  private double scale() {
+    String head = phrases.say("foot.scale");
+    for (Printed label : foot) {
+      if (label.text().equals(head)) {
+        return foot.stream()
+            .filter(l -> l.page() == label.page() && Math.abs(l.x() - label.x()) < 0.5)
+            .filter(l -> l.y() > label.y() + 1)
+            .findFirst()
+            .map(l -> scale(l.text(), new Place(l.page(), Block.FOOT, "", Part.SCALE)))
+            .orElse(1.0);
+      }
+    }
+    return 1;
+  }
+
+  private double scale(String text, Place place) {
+    if (text.matches("1:[0-9]+")) {
+      return Double.parseDouble(text.substring(2));
+    }
+    Matcher m = Pattern.compile("(.*) = (.*?)(′?)").matcher(text);
+    if (!m.matches()) {
+      figures.riddle(place, text);
+      return 1;
+    }
+    Figure real = figures.exact(m.group(2) + (m.group(3).isEmpty() ? "" : "′-0″"), place);
+    return real.inches() / figures.exact(m.group(1), place).inches();
+  }
+
+  private Map<String, Point> letters() {
+    Map<String, Point> letters = new LinkedHashMap<>();
+    for (Printed l : lines) {
+      if (l.isOf("Heavy") && l.capital() > LETTER && l.text().matches("[A-Z]+")) {
+        letters.putIfAbsent(l.text(), new Point(l.middleX(), l.y() - l.capital() / 2));
+      }
+    }
+    return letters;
+  }
+
+  /** Figures that stand alone on the plan: in no block beside it. */
+  private List<Figure> marks() {
+    List<Blocks.Found> all = blocks.all();
+    List<Figure> marks = new ArrayList<>();
+    for (Printed l : lines) {
+      if (l.isOf("Bold")
+          && l.capital() > TABLE
+          && l.text().matches(Phrases.LENGTH)
+          && all.stream().noneMatch(b -> b.holds(l))) {
+        Place place = new Place(l.page(), Block.PLAN, "", Part.MARK);
+        marks.add(figures.add(l.text(), place));
+      }
+    }
+    return marks;
+  }
+
+  private List<Reading.Slab> slabs() {
+    List<Reading.Slab> slabs = new ArrayList<>();
+    Pattern named = Pattern.compile("(?:(.*) )?(" + Phrases.LENGTH + ")");
+    for (Printed l : lines) {
+      Matcher m = named.matcher(l.text());
+      if (l.isOf("Semibold") && m.matches()) {
+        String name = m.group(1) == null ? "" : m.group(1).strip();
+        Place place = new Place(l.page(), Block.PLAN, name, Part.THICKNESS);
+        slabs.add(new Reading.Slab(name, figures.add(m.group(2), place)));
+      }
+    }
+    return slabs;
+  }
+}

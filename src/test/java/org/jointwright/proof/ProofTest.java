@@ -1,0 +1,50 @@
+package org.jointwright.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import org.jointwright.proof.paper.PdfWords;
+import org.jointwright.proof.paper.Printed;
+import org.jointwright.sheet.LaidPlans;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Cut sheets prove themselves, in both languages and both measures. */
+class ProofTest {
+  static List<Sheets> sheets() {
+    return Sheets.some();
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheets")
+  void everySheetIsProven(Sheets sheet) {
+    Proof proof = sheet.proof();
+    assertThat(new ProofWords(proof).lines()).noneMatch(l -> l.startsWith(" "));
+    assertThat(proof.isProven()).isTrue();
+    assertThat(proof.reading().language()).isEqualTo(sheet.language());
+    assertThat(proof.reading().units()).isEqualTo(sheet.units());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"multi_drive_approach_walk", "units_mm_6000x9500"})
+  void aPageAndItsPdfSayTheSame(String name) throws IOException {
+    List<Printed> page = PageWords.of(LaidPlans.pages(name));
+    List<Printed> pdf = PdfWords.of(LaidPlans.pdf(name));
+    assertThat(pdf.stream().map(Printed::text))
+        .containsAll(page.stream().map(Printed::text).toList());
+    assertThat(pdf).hasSameSizeAs(page);
+    Proof one = Proof.of(page).orElseThrow();
+    Proof other = Proof.of(pdf).orElseThrow();
+    assertThat(one.reading().figures()).isEqualTo(other.reading().figures());
+    assertThat(new ProofWords(one).lines()).isEqualTo(new ProofWords(other).lines());
+  }
+
+  @Test
+  void anotherPdfIsNoCutSheet() {
+    List<Printed> words = List.of(new Printed(0, 10, 10, 30, 8, 0, "Face-Heavy", "Order sheet"));
+    assertThat(Proof.of(words)).isEmpty();
+  }
+}
