@@ -9,21 +9,28 @@ public enum SheetKind {
   /** The owner's plan: first in a set, for it leaves room for the index. */
   OWNER("owner", "owners-plan"),
   /** The crew's cut sheet. */
-  CREW("crew", "cut-sheet"),
+  CREW("crew", "cut-sheet", "sheet.cut.title"),
   /** The order sheet. */
-  PLANT("plant", "order-sheet");
+  PLANT("plant", "order-sheet", "sheet.order.title");
 
   private final String whom;
   private final String file;
+  private final String title;
 
-  SheetKind(String whom, String file) {
+  SheetKind(String whom, String file, String title) {
     this.whom = whom;
     this.file = file;
+    this.title = title;
   }
 
   /** Whom it is for, in one word. */
   public String whom() {
     return whom;
+  }
+
+  /** The key of its title. */
+  public String title() {
+    return title;
   }
 
   /** What its files are called after the plan's name. */

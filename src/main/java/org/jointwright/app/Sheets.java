@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
+import org.jointwright.plan.Job;
 import org.jointwright.sheet.CutSheet;
 import org.jointwright.sheet.OrderSheet;
 import org.jointwright.sheet.owner.OwnersPlan;
@@ -119,6 +120,11 @@ public final class Sheets {
 
   private static String named(String stem, String sheet) {
     return stem.isEmpty() ? sheet : stem + "-" + sheet;
+  }
+
+  /** The start of the names of a plan's sheets: after its job, or else after its file. */
+  public static String stem(Job job, Optional<Path> plan) {
+    return FileNames.of(job).orElseGet(() -> stem(plan));
   }
 
   /** The start of the names of a plan's sheets, after its file; empty where there is none. */

@@ -16,9 +16,9 @@ class FileNamesTest {
   @Test
   void sheetsAreCalledAfterTheJobElseAfterItsFile() {
     Optional<Path> file = Optional.of(Path.of("plans", "site.jointwright.json"));
-    assertThat(CutSheets.stem(named("North Lot 7"), file)).isEqualTo("North Lot 7");
-    assertThat(CutSheets.stem(named(" "), file)).isEqualTo("site");
-    assertThat(CutSheets.stem(named(""), Optional.empty())).isEmpty();
+    assertThat(Sheets.stem(named("North Lot 7"), file)).isEqualTo("North Lot 7");
+    assertThat(Sheets.stem(named(" "), file)).isEqualTo("site");
+    assertThat(Sheets.stem(named(""), Optional.empty())).isEmpty();
   }
 
   @Test

@@ -7,8 +7,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.Answer;
-import org.jointwright.app.CutSheets;
 import org.jointwright.app.PlanFiles;
+import org.jointwright.app.SheetKind;
 import org.jointwright.app.Sheets;
 import org.jointwright.designer.settings.Look;
 import org.jointwright.designer.settings.Measures;
@@ -64,11 +64,11 @@ final class Pictures {
     }
     Path folder = Files.createTempDirectory("pictures");
     for (Path file :
-        CutSheets.write(
+        Sheets.write(
             Answer.laid(read.plan()),
+            Sheets.Wanted.of(SheetKind.CREW, Words.english(UnitSystem.FEET_INCHES)),
             folder,
             "sheet",
-            Words.english(UnitSystem.FEET_INCHES),
             () -> true)) {
       if (file.toString().endsWith(".png")) {
         Files.copy(file, png, StandardCopyOption.REPLACE_EXISTING);

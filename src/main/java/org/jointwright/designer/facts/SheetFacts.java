@@ -3,6 +3,8 @@ package org.jointwright.designer.facts;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.app.SheetKind;
+import org.jointwright.app.Sheets;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Papers;
@@ -42,14 +44,36 @@ record SheetFacts(Desk desk, Words words) {
                         words.say("window.deed.showSheet"),
                         new Deed.ShowFile(f),
                         false)));
-    List<Row> rows =
-        List.of(
-            new Row.Shown(
-                "sheet-cut",
-                words.say("window.sheets.cut"),
-                StepFacts.all(desk, words).getLast().fact()));
     return Facts.saying(
-        words.say("window.step.sheets"), words.say("window.kind.sheets"), rows, deeds, why);
+        words.say("window.step.sheets"), words.say("window.kind.sheets"), rows(), deeds, why);
+  }
+
+  /** How far they are, which sheets are wanted, and on what paper. */
+  private List<Row> rows() {
+    Papers.Setup setup = desk.papers().setup();
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        new Row.Shown(
+            "sheet-state",
+            words.say("window.sheets.state"),
+            StepFacts.all(desk, words).getLast().fact()));
+    for (SheetKind kind : SheetKind.values()) {
+      rows.add(
+          new Row.Tick(
+              "sheet-" + kind.whom(),
+              words.say(kind.title()),
+              setup.kinds().contains(kind),
+              on -> d -> d.wanting(d.papers().setup().with(kind, on))));
+    }
+    List<String> papers = Sheets.papers();
+    rows.add(
+        new Row.Choice(
+            "sheet-paper",
+            words.say("window.sheets.paper"),
+            papers.stream().map(p -> words.say("window.paper." + p)).toList(),
+            papers.indexOf(setup.paper(words.units())),
+            i -> d -> d.wanting(d.papers().setup().on(papers.get(i)))));
+    return rows;
   }
 
   private static String name(Path file) {

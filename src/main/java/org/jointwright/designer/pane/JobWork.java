@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import org.jointwright.app.FileNames;
+import org.jointwright.app.Sheets;
 import org.jointwright.app.work.Work;
 import org.jointwright.designer.facts.Deed;
 import org.jointwright.designer.print.PrintOrder;
@@ -314,7 +315,7 @@ public final class JobWork {
     printingWatcher = watcher;
   }
 
-  /** Asks what to print of the crew's sheets, and where. */
+  /** Asks what to print of the sheets, and where. */
   void print() {
     if (!board.desk().plan().isLaid() && board.desk().laying().isCurrent()) {
       board.change(d -> d.told(Notice.trouble("window.notice.noSheets", List.of())));
@@ -328,23 +329,29 @@ public final class JobWork {
 
   private void printNow() {
     Plan plan = board.desk().plan();
-    Words words = board.words();
+    Sheets.Wanted wanted = board.desk().papers().setup().wanted(board.words());
     workshop.run(
         () -> {
           try {
-            return outside.pages(plan, words, () -> !isStopped.get());
+            return outside.pages(plan, wanted, () -> !isStopped.get());
           } finally {
             Platform.runLater(() -> writing(false));
           }
         },
         made -> {
-          if (made.pages().isPresent()) {
+          if (!made.pages().isEmpty()) {
             printingWatcher.accept(made);
           } else if (!made.trouble().isEmpty()) {
             board.change(d -> d.told(Notice.trouble("window.notice.notPrinted", made.trouble())));
           }
         },
         "window.notice.notPrinted");
+  }
+
+  /** Asks the same of sheets on another paper. */
+  void printOn(String paper) {
+    board.change(d -> d.wanting(d.papers().setup().on(paper)));
+    print();
   }
 
   /** Prints what was chosen, and tells of it. */
@@ -362,7 +369,7 @@ public final class JobWork {
         "window.notice.notPrinted");
   }
 
-  /** Writes the crew's sheets into a folder that the user names. */
+  /** Writes the sheets into a folder that the user names. */
   public void sheets() {
     chooser.folderForSheets().ifPresent(this::sheetsInto);
   }
@@ -377,11 +384,11 @@ public final class JobWork {
   private void sheetsNow(Path folder) {
     Plan plan = board.desk().plan();
     Optional<Path> file = board.desk().papers().file();
-    Words words = board.words();
+    Sheets.Wanted wanted = board.desk().papers().setup().wanted(board.words());
     workshop.run(
         () -> {
           try {
-            return outside.sheets(plan, folder, file, words, () -> !isStopped.get());
+            return outside.sheets(plan, wanted, folder, file, () -> !isStopped.get());
           } finally {
             Platform.runLater(() -> writing(false));
           }

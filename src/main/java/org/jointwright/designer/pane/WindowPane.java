@@ -16,6 +16,7 @@ import org.jointwright.designer.print.PrintCard;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.text.Words;
 
 /** The whole window: bar above, path left, plan in the middle, facts right. */
 public final class WindowPane extends BorderPane {
@@ -135,20 +136,21 @@ public final class WindowPane extends BorderPane {
               close.run();
               job.print(order);
             },
+            paper -> {
+              close.run();
+              job.printOn(paper);
+            },
             () -> {
               close.run();
               job.sheets();
             },
             close);
-    printout
-        .pages()
-        .map(p -> new PrintCard(board.words(), p, printout.printers(), deeds))
-        .ifPresent(
-            card -> {
-              StackPane.setAlignment(card, javafx.geometry.Pos.TOP_CENTER);
-              over.getChildren().add(card);
-              card.begin();
-            });
+    Words words = board.words();
+    String paper = board.desk().papers().setup().paper(words.units());
+    PrintCard card = new PrintCard(words, printout.pages(), paper, printout.printers(), deeds);
+    StackPane.setAlignment(card, javafx.geometry.Pos.TOP_CENTER);
+    over.getChildren().add(card);
+    card.begin();
   }
 
   /** The widths of the panes: look as it is meant at 1280 and 1920, in between by share. */

@@ -2,7 +2,6 @@ package org.jointwright.designer.print;
 
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -11,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
@@ -19,8 +19,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.scene.shape.Rectangle;
-import org.jointwright.app.CutSheets;
+import org.jointwright.app.Printing;
+import org.jointwright.app.Sheets;
 import org.jointwright.text.Words;
 
 /**
@@ -31,10 +31,13 @@ public final class PrintCard extends VBox {
   private static final double WIDE = 300;
   private static final double SIDE = 210;
 
+  /** So many pages stand in the card without scrolling. */
+  private static final int MOST = 7;
+
   private final Words words;
-  private final CutSheets.Printed pages;
+  private final List<Printing.Leaf> pages;
   private final List<CheckBox> chosen = new ArrayList<>();
-  private final ComboBox<PrintPaper> paper = new ComboBox<>();
+  private final ComboBox<String> paper = new ComboBox<>();
   private final ComboBox<String> printer = new ComboBox<>();
   private final Button print = new Button();
   private final StackPane sheet = new StackPane();
@@ -46,16 +49,24 @@ public final class PrintCard extends VBox {
    * What its buttons do.
    *
    * @param print prints what is asked for
+   * @param paper makes the pages anew for the paper of that name
    * @param asFile writes the sheets as files instead
    * @param close puts the card away
    */
-  public record Deeds(Consumer<PrintOrder> print, Runnable asFile, Runnable close) {}
+  public record Deeds(
+      Consumer<PrintOrder> print, Consumer<String> paper, Runnable asFile, Runnable close) {}
 
-  /** A card for pages and the printers that there are, the usual one first. */
-  public PrintCard(Words words, CutSheets.Printed pages, List<String> printers, Deeds deeds) {
+  /**
+   * A card for pages.
+   *
+   * @param on the name of the paper that they are made for
+   * @param printers the printers that there are, the usual one first
+   */
+  public PrintCard(
+      Words words, List<Printing.Leaf> pages, String on, List<String> printers, Deeds deeds) {
     super(14);
     this.words = words;
-    this.pages = pages;
+    this.pages = List.copyOf(pages);
     setId("print");
     getStyleClass().add("notice");
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
@@ -70,15 +81,8 @@ public final class PrintCard extends VBox {
     VBox right = new VBox(8);
     right.setPrefWidth(SIDE);
     right.getChildren().add(said("window.print.sheets", "quiet-label"));
-    for (int i = 0; i < pages.pictures().size(); i++) {
-      CheckBox box = new CheckBox(words.say("window.print.page", i + 1));
-      box.setId("print-page-" + (i + 1));
-      box.setSelected(true);
-      box.setOnAction(e -> allow());
-      chosen.add(box);
-      right.getChildren().add(box);
-    }
-    right.getChildren().addAll(said("window.print.paper", "quiet-label"), papers());
+    right.getChildren().add(choice());
+    right.getChildren().addAll(said("window.print.paper", "quiet-label"), papers(on, deeds));
     right.getChildren().add(said("window.print.printer", "quiet-label"));
     printer.setId("print-printer");
     printer.getItems().setAll(printers);
@@ -100,12 +104,33 @@ public final class PrintCard extends VBox {
     return label;
   }
 
-  private Node papers() {
+  /** A box to tick for each page; many of them scroll. */
+  private Node choice() {
+    VBox boxes = new VBox(8);
+    for (int i = 0; i < pages.size(); i++) {
+      CheckBox box = new CheckBox(words.say("window.print.page", i + 1, pages.get(i).title()));
+      box.setId("print-page-" + (i + 1));
+      box.setSelected(true);
+      box.setWrapText(true);
+      box.setOnAction(e -> allow());
+      chosen.add(box);
+      boxes.getChildren().add(box);
+    }
+    if (pages.size() <= MOST) {
+      return boxes;
+    }
+    ScrollPane scroll = new ScrollPane(boxes);
+    scroll.setFitToWidth(true);
+    scroll.setPrefHeight(MOST * 25);
+    return scroll;
+  }
+
+  private Node papers(String on, Deeds deeds) {
     paper.setId("print-paper");
-    paper.getItems().setAll(Arrays.asList(PrintPaper.values()));
-    paper.setConverter(new Named<>(p -> words.say(p.key())));
-    paper.getSelectionModel().selectFirst();
-    paper.setOnAction(e -> lay());
+    paper.getItems().setAll(Sheets.papers());
+    paper.setConverter(new Named<>(p -> words.say("window.paper." + p)));
+    paper.setValue(on);
+    paper.setOnAction(e -> deeds.paper().accept(paper.getValue()));
     return paper;
   }
 
@@ -119,7 +144,7 @@ public final class PrintCard extends VBox {
     frame.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     StackPane room = new StackPane(frame);
     room.setMinSize(WIDE + 20, WIDE * 0.8);
-    if (pages.pictures().size() < 2) {
+    if (pages.size() < 2) {
       return room;
     }
     Button back = turn("back", -1);
@@ -133,36 +158,27 @@ public final class PrintCard extends VBox {
     Button button = new Button(words.say("window.print." + name));
     button.setId("print-" + name);
     button.getStyleClass().add("small");
-    int n = pages.pictures().size();
+    int n = pages.size();
     button.setOnAction(e -> show(Math.floorMod(shown + by, n)));
     return button;
   }
 
   private void show(int number) {
     shown = number;
-    byte[] png = pages.pictures().get(number);
-    page.setImage(new Image(new ByteArrayInputStream(png), 2 * WIDE, 0, true, true));
-    page.setAccessibleText(words.say("window.print.page", number + 1));
-    which.setText(words.say("window.print.which", number + 1, pages.pictures().size()));
-    lay();
-  }
-
-  /** The page in its true size on the paper that is chosen, what is wider cut off. */
-  private void lay() {
-    PrintPaper on = paper.getValue();
-    double scale = WIDE / Math.max(on.width(), pages.width());
-    page.setFitWidth(pages.width() * scale);
-    page.setFitHeight(pages.height() * scale);
-    sheet.setMinSize(on.width() * scale, on.height() * scale);
-    sheet.setMaxSize(on.width() * scale, on.height() * scale);
-    sheet.setClip(new Rectangle(on.width() * scale, on.height() * scale));
+    Printing.Leaf leaf = pages.get(number);
+    double scale = WIDE / Math.max(leaf.width(), leaf.height());
+    page.setImage(
+        new Image(new ByteArrayInputStream(leaf.picture()), 2 * WIDE, 2 * WIDE, true, true));
+    page.setAccessibleText(words.say("window.print.page", number + 1, leaf.title()));
+    page.setFitWidth(leaf.width() * scale);
+    page.setFitHeight(leaf.height() * scale);
+    which.setText(words.say("window.print.which", number + 1, pages.size()));
   }
 
   private Node buttons(Deeds deeds) {
     print.setText(words.say("window.print.now"));
     print.setId("print-now");
-    print.setOnAction(
-        e -> deeds.print().accept(new PrintOrder(printer.getValue(), paper.getValue(), asked())));
+    print.setOnAction(e -> deeds.print().accept(new PrintOrder(printer.getValue(), asked())));
     Button asFile = new Button(words.say("window.print.asFile"));
     asFile.setId("print-file");
     asFile.setOnAction(e -> deeds.asFile().run());
@@ -172,14 +188,14 @@ public final class PrintCard extends VBox {
     return new HBox(10, print, asFile, close);
   }
 
-  private CutSheets.Printed asked() {
-    List<byte[]> asked = new ArrayList<>();
+  private List<Printing.Leaf> asked() {
+    List<Printing.Leaf> asked = new ArrayList<>();
     for (int i = 0; i < chosen.size(); i++) {
       if (chosen.get(i).isSelected()) {
-        asked.add(pages.pictures().get(i));
+        asked.add(pages.get(i));
       }
     }
-    return new CutSheets.Printed(asked, pages.width(), pages.height());
+    return asked;
   }
 
   private void allow() {

@@ -2,6 +2,7 @@ package org.jointwright.designer.start;
 
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.print.PageLayout;
@@ -12,13 +13,15 @@ import javafx.print.PrinterJob;
 import javafx.scene.Group;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import org.jointwright.app.CutSheets;
+import org.jointwright.app.Printing;
 import org.jointwright.designer.print.PrintOrder;
-import org.jointwright.designer.print.PrintPaper;
 
 /** The system’s printers. */
 final class Press {
   private static final double POINTS = 72 / 25.4;
+
+  /** Papers whose sides differ by no more are one size: drivers round to whole points. */
+  private static final double SAME_SIZE = 2;
 
   private Press() {}
 
@@ -34,7 +37,7 @@ final class Press {
     return names;
   }
 
-  /** Prints pages in their true size, amid the paper; says whether the printer took them. */
+  /** Prints pages in their true size; says whether the printer took them. */
   static boolean print(PrintOrder order) {
     Optional<Printer> printer =
         Printer.getAllPrinters().stream()
@@ -45,16 +48,9 @@ final class Press {
       return false;
     }
     PrinterJob job = begun.get();
-    Paper paper = order.paper() == PrintPaper.A4 ? Paper.A4 : Paper.NA_LETTER;
-    PageLayout layout =
-        printer
-            .get()
-            .createPageLayout(
-                paper,
-                stands(order.pages()) ? PageOrientation.PORTRAIT : PageOrientation.LANDSCAPE,
-                Printer.MarginType.HARDWARE_MINIMUM);
-    for (byte[] png : order.pages().pictures()) {
-      if (!job.printPage(layout, onPaper(png, order.pages(), order.paper(), layout))) {
+    for (Printing.Leaf leaf : order.pages()) {
+      Optional<PageLayout> layout = layout(printer.get(), leaf);
+      if (layout.isEmpty() || !job.printPage(layout.get(), onPaper(leaf, layout.get()))) {
         job.cancelJob();
         return false;
       }
@@ -62,20 +58,29 @@ final class Press {
     return job.endJob();
   }
 
-  private static boolean stands(CutSheets.Printed pages) {
-    return pages.height() > pages.width();
+  /** The printer’s own paper of the page’s size; empty where it has none. */
+  private static Optional<PageLayout> layout(Printer printer, Printing.Leaf leaf) {
+    double small = Math.min(leaf.width(), leaf.height()) * POINTS;
+    double large = Math.max(leaf.width(), leaf.height()) * POINTS;
+    return printer.getPrinterAttributes().getSupportedPapers().stream()
+        .filter(p -> Math.abs(p.getWidth() - small) < SAME_SIZE)
+        .filter(p -> Math.abs(p.getHeight() - large) < SAME_SIZE)
+        .min(Comparator.comparing(Paper::getName))
+        .map(
+            p ->
+                printer.createPageLayout(
+                    p,
+                    leaf.stands() ? PageOrientation.PORTRAIT : PageOrientation.LANDSCAPE,
+                    Printer.MarginType.HARDWARE_MINIMUM));
   }
 
-  /** The page moved so that it lies amid the paper, wherever the printer begins to print. */
-  private static Group onPaper(
-      byte[] png, CutSheets.Printed pages, PrintPaper paper, PageLayout layout) {
-    ImageView view = new ImageView(new Image(new ByteArrayInputStream(png)));
-    view.setFitWidth(pages.width() * POINTS);
-    view.setFitHeight(pages.height() * POINTS);
-    double width = stands(pages) ? paper.height() : paper.width();
-    double height = stands(pages) ? paper.width() : paper.height();
-    view.setX((width - pages.width()) / 2 * POINTS - layout.getLeftMargin());
-    view.setY((height - pages.height()) / 2 * POINTS - layout.getTopMargin());
+  /** The page moved so that it lies as on its paper, wherever the printer begins to print. */
+  private static Group onPaper(Printing.Leaf leaf, PageLayout layout) {
+    ImageView view = new ImageView(new Image(new ByteArrayInputStream(leaf.picture())));
+    view.setFitWidth(leaf.width() * POINTS);
+    view.setFitHeight(leaf.height() * POINTS);
+    view.setX(-layout.getLeftMargin());
+    view.setY(-layout.getTopMargin());
     return new Group(view);
   }
 }

@@ -8,13 +8,14 @@ import java.util.function.BooleanSupplier;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import org.jointwright.app.Answer;
-import org.jointwright.app.CutSheets;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.app.NearestKnown;
 import org.jointwright.app.PictureFiles;
 import org.jointwright.app.PlanFiles;
+import org.jointwright.app.Printing;
 import org.jointwright.app.Remedies;
 import org.jointwright.app.Sample;
+import org.jointwright.app.Sheets;
 import org.jointwright.app.UnprintableException;
 import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.print.PrintOrder;
@@ -150,10 +151,11 @@ final class Program implements Outside {
 
   @Override
   public Written sheets(
-      Plan plan, Path folder, Optional<Path> file, Words words, BooleanSupplier goOn) {
+      Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file, BooleanSupplier goOn) {
+    Words words = wanted.words();
     try {
-      String stem = CutSheets.stem(plan.job(), file);
-      List<Path> files = CutSheets.write(Answer.asItStands(plan), folder, stem, words, goOn);
+      String stem = Sheets.stem(plan.job(), file);
+      List<Path> files = Sheets.write(Answer.asItStands(plan), wanted, folder, stem, goOn);
       return new Written(files, List.of(), Display.canShowFiles());
     } catch (IOException e) {
       String what = words.say("window.file.cannotWrite", folder.toString(), said(e));
@@ -177,13 +179,15 @@ final class Program implements Outside {
   }
 
   @Override
-  public Printout pages(Plan plan, Words words, BooleanSupplier goOn) {
+  public Printout pages(Plan plan, Sheets.Wanted wanted, BooleanSupplier goOn) {
     try {
       return new Printout(
-          CutSheets.printed(Answer.asItStands(plan), words, goOn), Press.printers(), List.of());
+          Printing.leaves(Answer.asItStands(plan), wanted, goOn).orElse(List.of()),
+          Press.printers(),
+          List.of());
     } catch (UnprintableException e) {
-      String what = words.say("window.file.unprintable", e.letter(), e.text());
-      return new Printout(Optional.empty(), List.of(), List.of(what));
+      String what = wanted.words().say("window.file.unprintable", e.letter(), e.text());
+      return new Printout(List.of(), List.of(), List.of(what));
     }
   }
 

@@ -274,13 +274,20 @@ public record Desk(
   public Desk keptIn(Path file, Plan saved, LocalTime time) {
     History h = papers.history();
     History marked = new History(h.past(), h.now(), h.future(), Optional.of(saved));
-    return withPapers(new Papers(marked, Optional.of(file), Optional.of(time), papers.sheets()));
+    return withPapers(
+        new Papers(marked, Optional.of(file), Optional.of(time), papers.sheets(), papers.setup()));
+  }
+
+  /** With other sheets wanted of the plan. */
+  public Desk wanting(Papers.Setup setup) {
+    return withPapers(papers.with(setup));
   }
 
   /** With sheets written of the plan. */
   public Desk printed(Papers.Sheets sheets) {
     return withPapers(
-        new Papers(papers.history(), papers.file(), papers.kept(), Optional.of(sheets)));
+        new Papers(
+            papers.history(), papers.file(), papers.kept(), Optional.of(sheets), papers.setup()));
   }
 
   /** At another step of the job; an outline that is being drawn is put away. */

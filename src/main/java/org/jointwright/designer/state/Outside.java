@@ -4,8 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import org.jointwright.app.CutSheets;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.app.Printing;
+import org.jointwright.app.Sheets;
 import org.jointwright.designer.print.PrintOrder;
 import org.jointwright.picture.Picture;
 import org.jointwright.plan.Plan;
@@ -119,12 +120,13 @@ public interface Outside {
   Offer fixes(Laid laid, int finding);
 
   /**
-   * Writes the crew's sheets of a plan that has joints into a folder.
+   * Writes sheets of a plan that has joints into a folder.
    *
    * @param file the plan's file, after which they are named where the job has no name
    * @param goOn asked now and then; once it says no, nothing is written
    */
-  Written sheets(Plan plan, Path folder, Optional<Path> file, Words words, BooleanSupplier goOn);
+  Written sheets(
+      Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file, BooleanSupplier goOn);
 
   /**
    * Has the system show a file in whatever program it has for such files.
@@ -136,24 +138,25 @@ public interface Outside {
   /**
    * What there is to print.
    *
-   * @param pages the pages of the crew's sheets; none where there was trouble, or it was left off
+   * @param pages the pages of the sheets; none where there was trouble, or it was left off
    * @param printers the printers that the system has, the usual one first
    * @param trouble what went wrong, said in the reader's words; empty when nothing did
    */
-  record Printout(Optional<CutSheets.Printed> pages, List<String> printers, List<String> trouble) {
+  record Printout(List<Printing.Leaf> pages, List<String> printers, List<String> trouble) {
     /** Copies the lists. */
     public Printout {
+      pages = List.copyOf(pages);
       printers = List.copyOf(printers);
       trouble = List.copyOf(trouble);
     }
   }
 
   /**
-   * Makes the pages of the crew's sheets of a plan that has joints, to be printed.
+   * Makes the pages of sheets of a plan that has joints, to be printed.
    *
    * @param goOn asked now and then; once it says no, no pages are made
    */
-  Printout pages(Plan plan, Words words, BooleanSupplier goOn);
+  Printout pages(Plan plan, Sheets.Wanted wanted, BooleanSupplier goOn);
 
   /** Prints; whether the printer took it. */
   boolean print(PrintOrder order);

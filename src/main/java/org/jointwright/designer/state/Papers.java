@@ -2,10 +2,15 @@ package org.jointwright.designer.state;
 
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.jointwright.app.SheetKind;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.edit.History;
+import org.jointwright.text.Words;
 
 /**
  * The plan, and where it is kept.
@@ -14,9 +19,57 @@ import org.jointwright.plan.edit.History;
  * @param file the file it is kept in
  * @param kept when it was kept there last
  * @param sheets the sheets that were written of it last
+ * @param setup which sheets are wanted of it
  */
 public record Papers(
-    History history, Optional<Path> file, Optional<LocalTime> kept, Optional<Sheets> sheets) {
+    History history,
+    Optional<Path> file,
+    Optional<LocalTime> kept,
+    Optional<Sheets> sheets,
+    Setup setup) {
+  /**
+   * Which sheets are written and printed.
+   *
+   * @param kinds the kinds that are wanted, at least one
+   * @param paper the name of their paper; empty for the usual where the measures shown are usual
+   */
+  public record Setup(Set<SheetKind> kinds, Optional<String> paper) {
+    /** All there are. */
+    public static final Setup ALL = new Setup(EnumSet.allOf(SheetKind.class), Optional.empty());
+
+    /** Copies the set. */
+    public Setup {
+      kinds = Set.copyOf(kinds);
+    }
+
+    /** With a kind, or without it; the last one stays. */
+    public Setup with(SheetKind kind, boolean wanted) {
+      Set<SheetKind> now = EnumSet.copyOf(kinds);
+      if (wanted) {
+        now.add(kind);
+      } else {
+        now.remove(kind);
+      }
+      return now.isEmpty() ? this : new Setup(now, paper);
+    }
+
+    /** On another paper. */
+    public Setup on(String value) {
+      return new Setup(kinds, Optional.of(value));
+    }
+
+    /** The paper’s name. */
+    public String paper(UnitSystem units) {
+      return paper.orElse(units == UnitSystem.METRIC ? "a4" : "letter");
+    }
+
+    /** What is asked of the program, in these words. */
+    public org.jointwright.app.Sheets.Wanted wanted(Words words) {
+      return new org.jointwright.app.Sheets.Wanted(
+          kinds.stream().sorted().toList(), words, paper(words.units()));
+    }
+  }
+
   /**
    * Sheets that were written.
    *
@@ -38,12 +91,17 @@ public record Papers(
 
   /** A plan of which no sheets were written yet. */
   Papers(History history, Optional<Path> file, Optional<LocalTime> kept) {
-    this(history, file, kept, Optional.empty());
+    this(history, file, kept, Optional.empty(), Setup.ALL);
   }
 
   /** The same file, another history. */
   public Papers with(History value) {
-    return new Papers(value, file, kept, sheets);
+    return new Papers(value, file, kept, sheets, setup);
+  }
+
+  /** Wanted otherwise. */
+  public Papers with(Setup value) {
+    return new Papers(history, file, kept, sheets, value);
   }
 
   /** Whether all the user did stands on the disk. Where nothing was done nothing can be lost. */

@@ -15,8 +15,10 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
+import org.jointwright.app.Printing;
+import org.jointwright.app.SheetKind;
+import org.jointwright.app.Sheets;
 import org.jointwright.designer.print.PrintOrder;
-import org.jointwright.designer.print.PrintPaper;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Outside;
 import org.junit.jupiter.api.AfterEach;
@@ -84,22 +86,60 @@ class PrintInTheWindowTest {
     assertThat(Rig.get(() -> ((ImageView) node("print-preview")).getImage().getWidth()))
         .isGreaterThan(300);
     rig.act(() -> ((ComboBox<?>) node("print-printer")).getSelectionModel().select(1));
-    rig.act(() -> ((ComboBox<?>) node("print-paper")).getSelectionModel().select(1));
     rig.clickOn("print-now");
     assertThat(told().key()).isEqualTo("window.notice.printed");
     PrintOrder order = printed.getFirst();
     assertThat(printed).hasSize(1);
     assertThat(order.printer()).isEqualTo("Yard");
-    assertThat(order.paper()).isEqualTo(PrintPaper.A4);
-    assertThat(order.pages().width())
-        .as("never fitted to the paper")
+    Printing.Leaf leaf = order.pages().getFirst();
+    assertThat(Math.max(leaf.width(), leaf.height()))
+        .as("letter, for the plan is in feet")
         .isCloseTo(279.4, within(1e-9));
     assertThat(rig.has("print")).isFalse();
   }
 
   @Test
-  void noPageIsNothingToPrint() {
+  void otherPaperMakesThePagesAnew() {
     asked();
+    rig.act(
+        () ->
+            ((ComboBox<?>) node("print-paper"))
+                .getSelectionModel()
+                .select(Sheets.papers().indexOf("a3")));
+    rig.until(
+        () -> node("print") != null && "a3".equals(((ComboBox<?>) node("print-paper")).getValue()));
+    rig.clickOn("print-now");
+    assertThat(told().key()).isEqualTo("window.notice.printed");
+    assertThat(printed.getFirst().pages())
+        .allSatisfy(l -> assertThat(Math.max(l.width(), l.height())).isCloseTo(420, within(1e-9)));
+    assertThat(rig.desk().papers().setup().paper()).contains("a3");
+  }
+
+  @Test
+  void onlyTheSheetsThatAreWantedArePrinted() {
+    rig.drawn("20'", "30' turn left", "20' turn left");
+    rig.clickOn("step-sheets").clickOn("row-sheet-crew");
+    rig.key(KeyCode.CONTROL, KeyCode.P).until(() -> node("print") != null);
+    rig.clickOn("print-now");
+    assertThat(told().key()).isEqualTo("window.notice.printed");
+    assertThat(printed.getFirst().pages())
+        .isNotEmpty()
+        .noneMatch(l -> l.title().equals("Cut sheet"));
+  }
+
+  @Test
+  void noPageIsNothingToPrint() {
+    rig.drawn("20'", "30' turn left", "20' turn left");
+    for (SheetKind kind : SheetKind.values()) {
+      if (kind != SheetKind.CREW) {
+        rig.act(
+            () ->
+                rig.designer()
+                    .board()
+                    .change(d -> d.wanting(d.papers().setup().with(kind, false))));
+      }
+    }
+    rig.key(KeyCode.CONTROL, KeyCode.P).until(() -> node("print") != null);
     rig.clickOn("print-page-1");
     assertThat(Rig.get(() -> node("print-now").isDisabled())).isTrue();
     rig.clickOn("print-page-1");
