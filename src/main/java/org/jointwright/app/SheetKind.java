@@ -7,7 +7,7 @@ import java.util.Optional;
 /** A kind of sheet, in the order in which they lie in a set. */
 public enum SheetKind {
   /** The owner's plan: first in a set, for it leaves room for the index. */
-  OWNER("owner", "owners-plan"),
+  OWNER("owner", "owners-plan", "sheet.owner.title"),
   /** The crew's cut sheet. */
   CREW("crew", "cut-sheet", "sheet.cut.title"),
   /** The order sheet. */
