@@ -15,18 +15,39 @@ public final class Printing {
 
   private Printing() {}
 
-  /**
-   * A page to be printed.
-   *
-   * @param title what sheet it is of
-   * @param picture a PNG of it
-   * @param width how wide it is, millimetres
-   * @param height how high it is, millimetres
-   */
-  public record Leaf(String title, byte[] picture, double width, double height) {
+  /** A page to be printed. */
+  public static final class Leaf {
+    private final Page page;
+    private final byte[] picture;
+
+    private Leaf(Page page, byte[] picture) {
+      this.page = page;
+      this.picture = picture;
+    }
+
+    /** What sheet it is of. */
+    public String title() {
+      return page.title();
+    }
+
+    /** A PNG of it. */
+    public byte[] picture() {
+      return picture.clone();
+    }
+
+    /** How wide it is, millimetres. */
+    public double width() {
+      return page.paper().width();
+    }
+
+    /** How high it is, millimetres. */
+    public double height() {
+      return page.paper().height();
+    }
+
     /** Whether it stands rather than lies. */
     public boolean stands() {
-      return height > width;
+      return height() > width();
     }
   }
 
@@ -45,9 +66,7 @@ public final class Printing {
         made -> {
           List<Leaf> leaves = new ArrayList<>();
           for (int i = 0; i < made.size(); i++) {
-            Page page = set.pages().get(i);
-            leaves.add(
-                new Leaf(page.title(), made.get(i), page.paper().width(), page.paper().height()));
+            leaves.add(new Leaf(set.pages().get(i), made.get(i)));
           }
           return leaves;
         });
