@@ -10,6 +10,8 @@ public enum SheetKind {
   OWNER("owner", "owners-plan", "sheet.owner.title"),
   /** The crew's cut sheet. */
   CREW("crew", "cut-sheet", "sheet.cut.title"),
+  /** The form sheet. */
+  FORMS("forms", "form-sheet", "sheet.forms.title"),
   /** The order sheet. */
   PLANT("plant", "order-sheet", "sheet.order.title");
 

@@ -14,6 +14,7 @@ import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
 import org.jointwright.plan.Job;
 import org.jointwright.sheet.CutSheet;
+import org.jointwright.sheet.FormSheet;
 import org.jointwright.sheet.OrderSheet;
 import org.jointwright.sheet.owner.OwnersPlan;
 import org.jointwright.sheet.page.Paper;
@@ -98,6 +99,7 @@ public final class Sheets {
     return switch (kind) {
       case OWNER -> OwnersPlan.sheet(answer.layout(), takeoff(answer, options), options);
       case CREW -> CutSheet.sheet(answer.layout(), options);
+      case FORMS -> FormSheet.sheet(answer.layout(), takeoff(answer, options), options);
       case PLANT -> OrderSheet.sheet(answer.plan(), takeoff(answer, options), options);
     };
   }

@@ -5,11 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
+import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
+import org.jointwright.plan.How;
+import org.jointwright.practice.JointDepth;
 import org.jointwright.sheet.block.Block;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Table;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.page.Caution;
 
 /**
  * What stands under the plan: two tables of joints to cut and one of filler to set where they fit,
@@ -84,7 +88,8 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
         left.add(schedule.setTable(set, Schedule.SET_WIDTH));
       }
     }
-    return texts(facts, width, x, width - setWidth, placed, left);
+    return texts(
+        new Orders(facts).sentences(), cautions(facts), width, x, width - setWidth, placed, left);
   }
 
   /** The tables side by side, that of the filler last and as wide as is said. */
@@ -158,21 +163,31 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
   }
 
   private static List<String> cautions(Facts facts) {
-    List<String> cautions = new ArrayList<>();
-    cautions.add(facts.say("caution.silica"));
-    cautions.add(facts.say("caution.other"));
-    if (!facts.words().isChecked()) {
-      cautions.add(facts.say("caution.unread"));
+    List<Caution> fit = new ArrayList<>();
+    if (facts.numbering().items().stream().anyMatch(i -> i.work() == Work.CUT && isSawn(i))) {
+      fit.add(Caution.DUST);
     }
-    return cautions;
+    fit.addAll(
+        List.of(Caution.WET, Caution.DIGGING, Caution.TRAFFIC, Caution.LOADS, Caution.CODES));
+    List<String> said = Caution.say(facts.words(), facts.plan(), fit.toArray(Caution[]::new));
+    // One after the other in a line: the plan needs the room more.
+    return said.isEmpty() ? said : List.of(String.join(" ", said));
+  }
+
+  private static boolean isSawn(Item item) {
+    return item.joints().getFirst().how().orElse(JointDepth.USUAL) != How.TOOLED;
   }
 
   /** The texts go where they cost the least height: below, between, or each under its tables. */
-  private static Bottom texts(
-      Facts facts, double width, double from, double to, List<Placed> placed, List<Block> left) {
+  static Bottom texts(
+      List<String> orders,
+      List<String> cautions,
+      double width,
+      double from,
+      double to,
+      List<Placed> placed,
+      List<Block> left) {
     double high = low(placed);
-    List<String> orders = new Orders(facts).sentences();
-    List<String> cautions = cautions(facts);
     List<Texts> ways = new ArrayList<>();
     Texts below = new Texts(high).add(orders, Type.ORDER, 0, width);
     ways.add(below.add(cautions, Type.NOTE, 0, width));

@@ -26,10 +26,16 @@ final class ColumnBlocks {
 
   private final Facts facts;
   private final double turn;
+  private final boolean all;
 
-  ColumnBlocks(Facts facts, double turn) {
+  /**
+   * @param turn how the plan lies, degrees
+   * @param all whether sides without marks are listed too
+   */
+  ColumnBlocks(Facts facts, double turn, boolean all) {
     this.facts = facts;
     this.turn = turn;
+    this.all = all;
   }
 
   /**
@@ -135,6 +141,8 @@ final class ColumnBlocks {
       String text = facts.say("sides.plain", name, total);
       if (!marks.isEmpty()) {
         rows.add(new ListBlock.Row(facts.say("sides.marked", name, total, marks), ""));
+      } else if (!all) {
+        continue;
       } else if (Type.TABLE.width(text) > (ListBlock.WIDTH - 2) / 2) {
         rows.add(new ListBlock.Row(text, ""));
       } else if (waiting.isEmpty()) {

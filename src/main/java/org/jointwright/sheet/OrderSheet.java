@@ -13,6 +13,7 @@ import org.jointwright.sheet.block.Block;
 import org.jointwright.sheet.block.Flow;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.page.Caution;
 import org.jointwright.sheet.page.Foot;
 import org.jointwright.sheet.page.Ink;
 import org.jointwright.sheet.page.Page;
@@ -152,9 +153,8 @@ public final class OrderSheet {
 
   private List<String> cautions(double width) {
     List<String> lines = new ArrayList<>();
-    lines.addAll(Lines.wrap(words.say("sheet.order.caution"), Type.NOTE, width));
-    if (!words.isChecked()) {
-      lines.addAll(Lines.wrap(words.say("sheet.caution.unread"), Type.NOTE, width));
+    for (String said : Caution.say(words, plan, Caution.WET, Caution.MIX)) {
+      lines.addAll(Lines.wrap(said, Type.NOTE, width));
     }
     return lines;
   }

@@ -7,20 +7,29 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jointwright.joint.EdgeSection;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.How;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Tape;
 import org.jointwright.practice.JointDepth;
 import org.jointwright.practice.JointWidth;
 import org.jointwright.practice.SawWindow;
 import org.jointwright.practice.Section;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
 
 /** What the crew is told in sentences: how joints are cut, how deep to dig. */
 final class Orders {
+  /** Stands for the sides until they are known. */
+  private static final String SIDES = "\u0001";
+
   private final Facts facts;
 
   Orders(Facts facts) {
@@ -40,7 +49,51 @@ final class Orders {
       out.add((cut + " " + form).strip());
     }
     out.add(dig());
+    out.addAll(thickened());
     return out;
+  }
+
+  /** The edges that are thicker than their slab, those of the same section together. */
+  List<String> thickened() {
+    Map<String, List<String>> sides = new LinkedHashMap<>();
+    for (Slab slab : facts.plan().slabs()) {
+      List<Edge> edges = slab.outline().ring().edges();
+      for (int i = 0; i < edges.size(); i++) {
+        Point middle = edges.get(i).at(0.5);
+        slab.edge(i)
+            .thickened()
+            .ifPresent(
+                t ->
+                    sides
+                        .computeIfAbsent(section(slab, t), k -> new ArrayList<>())
+                        .add(side(slab, middle)));
+      }
+    }
+    return sides.entrySet().stream()
+        .map(
+            e ->
+                e.getKey()
+                    .replace(
+                        SIDES, e.getValue().stream().distinct().collect(Collectors.joining(", "))))
+        .toList();
+  }
+
+  private String section(Slab slab, EdgeSetting.Thickened edge) {
+    Length depth = EdgeSection.depth(edge, slab);
+    return facts.say(
+        "order.thickened",
+        SIDES,
+        facts.print(depth.inches()),
+        facts.print(slab.thickness().inches()),
+        facts.print(EdgeSection.over(edge).inches()),
+        facts.print(Section.digBelowString(depth, slab.base()).inches()));
+  }
+
+  private String side(Slab slab, Point middle) {
+    return facts.lettering().tapesAt(middle, Sides.ON).stream()
+        .findFirst()
+        .map(Tape::name)
+        .orElse(slab.id());
   }
 
   /** How the joints are cut: the way of most said once, then the exceptions. */

@@ -185,7 +185,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"--for,forms", "--for,pour"})
+  @CsvSource({"--for,pour"})
   void whatIsNotBuiltYetEndsWithTwoAndSaysSo(String option, String word) {
     Run run = Run.of("sheet", PATIO, "-o", at("out"), option, word);
     assertThat(run.code()).isEqualTo(Outcome.USAGE);

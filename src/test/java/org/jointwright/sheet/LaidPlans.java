@@ -103,6 +103,7 @@ public final class LaidPlans {
   enum Kind {
     OWNER,
     CUT,
+    FORMS,
     ORDER
   }
 
@@ -124,6 +125,7 @@ public final class LaidPlans {
     return switch (kind) {
       case OWNER -> OwnersPlan.sheet(layout, takeoff, options);
       case CUT -> CutSheet.sheet(layout, options);
+      case FORMS -> FormSheet.sheet(layout, takeoff, options);
       case ORDER -> OrderSheet.sheet(plan, takeoff, options);
     };
   }

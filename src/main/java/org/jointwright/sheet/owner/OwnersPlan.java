@@ -11,6 +11,7 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.sheet.page.Caution;
 import org.jointwright.sheet.page.Foot;
 import org.jointwright.sheet.page.Ink;
 import org.jointwright.sheet.page.Paper;
@@ -52,9 +53,13 @@ public final class OwnersPlan {
     double low = paper.height() - Foot.height(paper) - SheetSet.INDEX;
     double beside = right - COLUMN;
     List<String> because = new ArrayList<>();
-    for (String key : List.of("because", "caution")) {
-      String said = words.say("sheet.owner." + key);
-      because.addAll(Lines.wrap(said, Type.NOTE, beside - GAP - Foot.MARGIN));
+    List<String> said = new ArrayList<>(List.of(words.say("sheet.owner.because")));
+    said.add(
+        String.join(
+            " ",
+            Caution.say(words, layout.plan(), Caution.KEEP_AWAY, Caution.LOADS, Caution.CODES)));
+    for (String sentences : said) {
+      because.addAll(Lines.wrap(sentences, Type.NOTE, beside - GAP - Foot.MARGIN));
     }
     double notes = low - because.size() * PITCH - 6.5;
     Box room = new Box(Foot.MARGIN, 10 + HEAD, beside - GAP, notes - 5);

@@ -1,0 +1,136 @@
+package org.jointwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jointwright.drawing.Mark;
+import org.jointwright.shape.Box;
+import org.jointwright.sheet.block.Block;
+import org.jointwright.sheet.block.Flow;
+import org.jointwright.sheet.block.Lines;
+import org.jointwright.sheet.block.ListBlock;
+import org.jointwright.sheet.page.Foot;
+import org.jointwright.sheet.page.Ink;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.Scale;
+import org.jointwright.sheet.page.Sheet;
+import org.jointwright.sheet.place.Field;
+
+/**
+ * A sheet with the plan to scale, a column of lists beside it, and tables and sentences below.
+ *
+ * @param facts what it tells
+ * @param key the words of its title and description, {@code "cut"} or {@code "forms"}
+ * @param sides whether the column lists every side, or only those with marks on them
+ * @param under what stands under the plan
+ */
+record PlanSheet(Facts facts, String key, boolean sides, Under under) {
+  private static final double COLUMN = ListBlock.WIDTH;
+  private static final double GAP = 5.6;
+
+  /** Makes what stands under the plan. */
+  interface Under {
+    /**
+     * What stands under the plan.
+     *
+     * @param width how wide it may be, millimetres
+     * @param paper how high the paper is, millimetres
+     */
+    Bottom of(double width, double paper);
+  }
+
+  /**
+   * The sheet on paper that lies; on paper that stands where that draws the plan larger and takes
+   * no more pages.
+   */
+  Sheet on(Paper lying) {
+    Try lies = new Try(lying);
+    Drawn lain = lies.drawn();
+    Try stands = new Try(lying.turned());
+    if (stands.largest().ratio() >= lain.plan().field().scale().ratio()) {
+      return lies.sheet(lain);
+    }
+    Drawn stood = stands.drawn();
+    boolean better =
+        stood.plan().field().scale().ratio() < lain.plan().field().scale().ratio()
+            && stood.plan().loss() <= lain.plan().loss()
+            && stood.leaves().size() <= lain.leaves().size();
+    return better ? stands.sheet(stood) : lies.sheet(lain);
+  }
+
+  /** The plan as it lies on the first page, and all pages. */
+  private record Drawn(PlanOnPage plan, List<List<Mark>> leaves) {}
+
+  /** The sheet on paper that lies or stands. */
+  private final class Try {
+    private final Paper paper;
+    private final Bottom bottom;
+
+    Try(Paper paper) {
+      this.paper = paper;
+      this.bottom = under.of(right() - Foot.MARGIN, paper.height());
+    }
+
+    Sheet sheet(Drawn drawn) {
+      return new Sheet(
+          facts.say(key + ".title"),
+          facts.say(key + ".description", Lines.known(facts.plan().job().name())),
+          paper,
+          Ink.BLACK,
+          drawn.plan().field().scale().label(),
+          drawn.leaves());
+    }
+
+    private double low() {
+      return paper.height() - Foot.height(paper);
+    }
+
+    private double right() {
+      return paper.width() - Foot.MARGIN;
+    }
+
+    /** Where the plan lies above what stands under it. */
+    private Box field() {
+      return new Box(Foot.MARGIN, 8, right() - COLUMN - GAP, low() - bottom.height() - 3);
+    }
+
+    /** The largest scale at which the plan lies on this paper. */
+    Scale largest() {
+      return Field.of(facts.layout(), facts.words().units(), field()).getFirst().scale();
+    }
+
+    Drawn drawn() {
+      Box field = field();
+      PlanOnPage plan = PlanOnPage.of(facts, field);
+      List<Mark> first = new ArrayList<>(plan.marks());
+      List<Block> left = new ArrayList<>();
+      first.addAll(column(plan, right() - COLUMN, field.maxY() - 10, left));
+      first.addAll(bottom.at(Foot.MARGIN, low() - bottom.height()));
+      List<Block> rest = new ArrayList<>(bottom.left());
+      rest.addAll(left);
+      List<List<Mark>> pages = new ArrayList<>(List.of(first));
+      pages.addAll(Flow.pages(rest, new Box(Foot.MARGIN, 10, right(), low() - 4)));
+      return new Drawn(plan, pages);
+    }
+
+    /**
+     * The column beside the plan; blocks without room go to {@code left}. Diagonals are told in
+     * smaller figures where that spares a page.
+     */
+    private List<Mark> column(PlanOnPage plan, double x, double height, List<Block> left) {
+      ColumnBlocks blocks = new ColumnBlocks(facts, plan.field().view().turn(), sides);
+      List<Block> over = new ArrayList<>();
+      List<Mark> large = Flow.column(blocks.of(plan.unplaced(), true), x, 10, height, COLUMN, over);
+      if (over.isEmpty()) {
+        return large;
+      }
+      List<Mark> small =
+          Flow.column(blocks.of(plan.unplaced(), false), x, 10, height, COLUMN, left);
+      if (left.isEmpty()) {
+        return small;
+      }
+      left.clear();
+      left.addAll(over);
+      return large;
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package org.jointwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jointwright.drawing.Mark;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Against;
+import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Kept;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.SheetOptions;
+import org.jointwright.sheet.page.SheetSet;
+import org.jointwright.takeoff.Takeoff;
+import org.jointwright.text.Words;
+import org.junit.jupiter.api.Test;
+
+/** What is set up before there is any concrete, on the form sheet. */
+class FormSheetTest {
+  private static final SheetOptions OPTIONS =
+      new SheetOptions("", Words.english(UnitSystem.FEET_INCHES), Paper.LETTER);
+
+  private static String texts(Plan plan) {
+    Layout layout = Layouts.of(plan);
+    Takeoff takeoff = Takeoff.of(layout, UnitSystem.FEET_INCHES);
+    List<Page> pages =
+        SheetSet.of(List.of(FormSheet.sheet(layout, takeoff, OPTIONS)), plan.job(), OPTIONS)
+            .pages();
+    List<String> texts = new ArrayList<>();
+    pages.forEach(p -> collect(p.marks(), texts));
+    return String.join(" | ", texts);
+  }
+
+  private static void collect(List<Mark> marks, List<String> texts) {
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Words w) {
+        texts.add(w.text());
+      } else if (mark instanceof Mark.Group g) {
+        collect(g.marks(), texts);
+      }
+    }
+  }
+
+  private static Plan with(EdgeSetting first) {
+    Plan plan = LaidPlans.plan("rect_drive_20x40_4in");
+    Slab slab = plan.slabs().getFirst().withEdges(Map.of(0, first));
+    return plan.withSlabs(List.of(slab.withLaid(List.of(), List.of())));
+  }
+
+  @Test
+  void everySideHasItsLengthAndItsBoard() {
+    assertThat(texts(LaidPlans.plan("rect_drive_20x40_4in")))
+        .contains("A–B | 20′-0″ | board 4″", "A–D | 40′-0″ | board 4″");
+  }
+
+  @Test
+  void sideAgainstAWallHasNone() {
+    assertThat(texts(with(EdgeSetting.against(Against.BUILDING))))
+        .contains("A–B | 20′-0″ | none: building")
+        .contains("B–C | 40′-0″ | board 4″");
+  }
+
+  @Test
+  void oneBoardStandsBetweenTwoSlabs() {
+    assertThat(texts(LaidPlans.plan("multi_drive_approach_walk")))
+        .contains("board 6″, between | two slabs");
+  }
+
+  @Test
+  void slabAndBaseAddUpToWhatIsDug() {
+    assertThat(texts(LaidPlans.plan("rect_drive_20x40_4in"))).contains("4″ | 4″ | 8″");
+  }
+
+  @Test
+  void thickenedEdgeIsToldWithWhatIsDugThere() {
+    EdgeSetting.Thickened edge =
+        new EdgeSetting.Thickened(
+            Optional.of(Length.inches(12)), Optional.of(Length.feet(2)), Kept.NOTHING);
+    String said = texts(with(EdgeSetting.OPEN.withThickened(Optional.of(edge))));
+    assertThat(said).contains("Thicker at A–B: 1′-0″ at the edge, back to 4″ within 2′-0″");
+    assertThat(said).contains("dig 1′-4″");
+  }
+
+  @Test
+  void jointsThatAreCutAreLeftOut() {
+    String said = texts(LaidPlans.plan("rect_drive_20x40_4in"));
+    assertThat(said).doesNotContain("contraction").doesNotContain("Saw");
+  }
+
+  @Test
+  void trafficIsMindedOnlyAtTheStreet() {
+    assertThat(texts(with(EdgeSetting.against(Against.STREET)))).contains("Mind traffic");
+    assertThat(texts(with(EdgeSetting.against(Against.BUILDING)))).doesNotContain("Mind traffic");
+  }
+}
