@@ -136,13 +136,14 @@ final class ColumnBlocks {
               .filter(s -> !s.corner().isEmpty() || unplaced.contains(chain))
               .map(this::stop)
               .collect(Collectors.joining(", "));
+      if (marks.isEmpty() && !all) {
+        continue;
+      }
       String name = chain.tape().name();
       String total = facts.print(chain.total());
       String text = facts.say("sides.plain", name, total);
       if (!marks.isEmpty()) {
         rows.add(new ListBlock.Row(facts.say("sides.marked", name, total, marks), ""));
-      } else if (!all) {
-        continue;
       } else if (Type.TABLE.width(text) > (ListBlock.WIDTH - 2) / 2) {
         rows.add(new ListBlock.Row(text, ""));
       } else if (waiting.isEmpty()) {

@@ -42,6 +42,11 @@ class ToolkitTest {
   }
 
   @Test
+  void batikStaysInSheets() {
+    onlyIn("org.apache.batik..", "sheet.svg").because("the drawing is neutral marks");
+  }
+
+  @Test
   void awtStaysInSheets() {
     onlyIn("java.awt..", "sheet.svg", "sheet.pdf")
         .because("it is a second window toolkit and starts threads of its own");

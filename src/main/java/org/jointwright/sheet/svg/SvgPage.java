@@ -1,47 +1,51 @@
 package org.jointwright.sheet.svg;
 
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.dom.util.DOMUtilities;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Runs;
 import org.jointwright.drawing.Typeface;
 import org.jointwright.sheet.page.Page;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
-/** A page as an SVG 1.1 document, one user unit for each millimetre of paper. */
+/** A page as an SVG document, one user unit for each millimetre of paper. */
 public final class SvgPage {
+  private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
+
   private final Page page;
-  private final SvgText out = new SvgText();
+  private final Document document;
   private final Set<String> names = new HashSet<>();
 
   private SvgPage(Page page) {
     this.page = page;
-    String width = PathData.number(page.paper().width());
-    String height = PathData.number(page.paper().height());
-    out.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "version",
-        "1.1",
-        "width",
-        width + "mm",
-        "height",
-        height + "mm",
-        "viewBox",
-        "0 0 " + width + " " + height,
-        "font-family",
-        "Lato, sans-serif");
-    told("title", page.title());
-    told("desc", page.description());
-    out.empty("rect", "width", width, "height", height, "fill", "#ffffff");
-    paint(page.marks());
-    out.close("svg");
+    document = SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+    Element root = document.getDocumentElement();
+    double width = page.paper().width();
+    double height = page.paper().height();
+    root.setAttribute("version", "1.1");
+    root.setAttribute("width", PathData.number(width) + "mm");
+    root.setAttribute("height", PathData.number(height) + "mm");
+    root.setAttribute("viewBox", "0 0 " + PathData.number(width) + " " + PathData.number(height));
+    root.setAttribute("font-family", "Lato, sans-serif");
+    told(root, "title", page.title());
+    told(root, "desc", page.description());
+    Element paper = add(root, "rect");
+    paper.setAttribute("width", PathData.number(width));
+    paper.setAttribute("height", PathData.number(height));
+    paper.setAttribute("fill", "#ffffff");
+    paint(root, page.marks());
   }
 
   /**
@@ -50,87 +54,106 @@ public final class SvgPage {
    * @throws IllegalArgumentException when the font has no glyph for a character of the page
    */
   public static byte[] bytes(Page page) {
-    return new SvgPage(page).out.toString().getBytes(StandardCharsets.UTF_8);
-  }
-
-  private void told(String name, String text) {
-    if (!text.isEmpty()) {
-      out.text(name, text);
+    StringWriter out = new StringWriter();
+    out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    try {
+      DOMUtilities.writeDocument(new SvgPage(page).document, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+    return (out + "\n").getBytes(StandardCharsets.UTF_8);
   }
 
   private String colour(Role role) {
     return String.format(Locale.ROOT, "#%06x", page.ink().of(role));
   }
 
-  private void paint(List<Mark> marks) {
+  private Element add(Element parent, String name) {
+    Element e = document.createElementNS(SVG, name);
+    parent.appendChild(document.createTextNode("\n"));
+    parent.appendChild(e);
+    return e;
+  }
+
+  private void told(Element parent, String name, String text) {
+    if (!text.isEmpty()) {
+      add(parent, name).appendChild(document.createTextNode(text));
+    }
+  }
+
+  private void paint(Element parent, List<Mark> marks) {
     for (Mark mark : marks) {
       switch (mark) {
-        case Mark.Line line -> line(line);
-        case Mark.Area area -> area(area);
-        case Mark.Words words -> words(words);
-        case Mark.Group group -> group(group);
+        case Mark.Line line -> line(parent, line);
+        case Mark.Area area -> area(parent, area);
+        case Mark.Words words -> words(parent, words);
+        case Mark.Group group -> group(parent, group);
       }
     }
   }
 
-  private void group(Mark.Group group) {
+  private void group(Element parent, Mark.Group group) {
     if (group.marks().isEmpty()) {
       return;
     }
+    Element g = add(parent, "g");
     String name = group.name().replaceAll("[^A-Za-z0-9_.-]", "-");
     if (!name.isEmpty() && Character.isLetter(name.charAt(0)) && names.add(name)) {
-      out.open("g", "id", name);
-    } else {
-      out.open("g");
+      g.setAttribute("id", name);
     }
-    told("title", group.title());
-    paint(group.marks());
-    out.close("g");
+    told(g, "title", group.title());
+    paint(g, group.marks());
   }
 
-  private void line(Mark.Line line) {
-    out.start("path", "d", PathData.of(line.path()), "fill", "none");
-    out.attributes("stroke", colour(line.role()), "stroke-width", PathData.number(line.width()));
+  private void line(Element parent, Mark.Line line) {
+    Element path = add(parent, "path");
+    path.setAttribute("d", PathData.of(line.path()));
+    path.setAttribute("fill", "none");
+    path.setAttribute("stroke", colour(line.role()));
+    path.setAttribute("stroke-width", PathData.number(line.width()));
     if (!line.dashes().isEmpty()) {
-      out.attributes(
+      path.setAttribute(
           "stroke-dasharray",
           line.dashes().stream().map(PathData::number).collect(Collectors.joining(" ")));
     }
-    out.end();
   }
 
-  private void area(Mark.Area area) {
-    out.start("path", "d", PathData.of(area.rings()), "fill", colour(area.role()));
+  private void area(Element parent, Mark.Area area) {
+    Element path = add(parent, "path");
+    path.setAttribute("d", PathData.of(area.rings()));
+    path.setAttribute("fill", colour(area.role()));
     if (area.rings().size() > 1) {
-      out.attributes("fill-rule", "evenodd");
+      path.setAttribute("fill-rule", "evenodd");
     }
-    out.end();
   }
 
-  private void words(Mark.Words words) {
+  private void words(Element parent, Mark.Words words) {
     requireGlyphs(words);
+    Element text = add(parent, "text");
     String x = PathData.number(words.at().x());
     String y = PathData.number(words.at().y());
-    out.start("text", "x", x, "y", y, "font-size", PathData.number(words.size()));
-    out.attributes(
-        "font-weight", String.valueOf(words.weight().number()), "fill", colour(words.role()));
+    text.setAttribute("x", x);
+    text.setAttribute("y", y);
+    text.setAttribute("font-size", PathData.number(words.size()));
+    text.setAttribute("font-weight", String.valueOf(words.weight().number()));
+    text.setAttribute("fill", colour(words.role()));
     if (words.anchor() != Anchor.START) {
-      out.attributes("text-anchor", words.anchor() == Anchor.END ? "end" : "middle");
+      text.setAttribute("text-anchor", words.anchor() == Anchor.END ? "end" : "middle");
     }
     if (words.angle() != 0) {
-      out.attributes(
+      text.setAttribute(
           "transform", "rotate(" + PathData.number(-words.angle()) + " " + x + " " + y + ")");
     }
-    out.content();
     for (Runs.Run run : Runs.of(words.text())) {
       if (run.larger() && words.fraction() != 1) {
-        out.span("font-size", PathData.number(words.size() * words.fraction()), run.text());
+        Element span = document.createElementNS(SVG, "tspan");
+        span.setAttribute("font-size", PathData.number(words.size() * words.fraction()));
+        span.appendChild(document.createTextNode(run.text()));
+        text.appendChild(span);
       } else {
-        out.said(run.text());
+        text.appendChild(document.createTextNode(run.text()));
       }
     }
-    out.ended("text");
   }
 
   private static void requireGlyphs(Mark.Words words) {
