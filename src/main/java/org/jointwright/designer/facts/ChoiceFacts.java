@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.LayoutChoice;
+import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Enquiry;
 import org.jointwright.designer.state.Pick;
@@ -46,6 +47,7 @@ public record ChoiceFacts(String slab, boolean isAsked, Optional<List<One>> choi
     if (!(desk.picked() instanceof Pick.WholeSlab pick)
         || desk.draft().isPresent()
         || desk.sight().step() == Step.SHEETS
+        || desk.sight().step() == Step.ORDER
         || desk.laying().laid().flatMap(l -> l.layout().slab(pick.slab())).isEmpty()) {
       return Optional.empty();
     }

@@ -12,6 +12,7 @@ import org.jointwright.plan.edit.GivenEdit;
 import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.JobEdit;
 import org.jointwright.plan.edit.JointEdit;
+import org.jointwright.plan.edit.MixEdit;
 import org.jointwright.plan.edit.Named;
 import org.jointwright.plan.edit.PhotoEdit;
 import org.jointwright.plan.edit.PourEdit;
@@ -56,6 +57,7 @@ public final class EditNames {
       case SplitEdit.Join join -> words.say("window.did.join", join.slab(), join.other());
       case PhotoEdit photo -> words.say(photo(photo, before));
       case PourEdit pour -> words.say("window.did.pour");
+      case MixEdit mix -> words.say("window.did.mix");
       case FixedEdit.Add add -> words.say("window.did.addFixed", add.object().id());
       case FixedEdit.Remove remove -> words.say("window.did.takeOut", remove.id());
       case FixedEdit.Move move -> words.say("window.did.move", move.id());

@@ -20,6 +20,9 @@ public final class FactsOf {
     if (desk.hand().shape().isPresent()) {
       return new ReadyFacts(desk, desk.hand().shape().get(), words).facts();
     }
+    if (desk.sight().step() == Step.ORDER) {
+      return new OrderFacts(desk, words).facts();
+    }
     if (desk.sight().step() == Step.SHEETS) {
       return new SheetFacts(desk, words).facts();
     }

@@ -72,6 +72,11 @@ public record StepFacts(
             count(desk, Severity.MUST),
             count(desk, Severity.SHOULD),
             count(desk, Severity.NOTE)),
+        plain(
+            Step.ORDER,
+            isLaid ? Done.DONE : Done.OPEN,
+            words.say("window.step.order"),
+            words.say(isLaid ? "window.step.orderFact" : "window.step.notBegun")),
         sheets(desk, isLaid, words));
   }
 

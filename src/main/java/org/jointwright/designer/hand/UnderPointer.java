@@ -59,7 +59,7 @@ public final class UnderPointer {
               .orElse(Pick.NOTHING);
       case SECTION -> u.slab().orElse(Pick.NOTHING);
       case JOINTS -> u.joint().or(u::slab).orElse(Pick.NOTHING);
-      case SHEETS -> Pick.NOTHING;
+      case ORDER, SHEETS -> Pick.NOTHING;
     };
   }
 

@@ -107,7 +107,7 @@ public final class Walk {
           }
         }
       }
-      case SHEETS -> {}
+      case ORDER, SHEETS -> {}
     }
     return stops;
   }

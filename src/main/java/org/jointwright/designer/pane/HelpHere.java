@@ -34,6 +34,7 @@ final class HelpHere {
           desk.sight().finding().isPresent()
               ? "window.notice.helpFindings"
               : "window.notice.helpJoints";
+      case ORDER -> "window.notice.helpOrder";
       case SHEETS -> "window.notice.helpSheets";
     };
   }

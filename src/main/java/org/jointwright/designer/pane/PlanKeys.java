@@ -4,7 +4,7 @@ import java.util.function.Predicate;
 import javafx.scene.input.KeyEvent;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.facts.FactsOf;
-import org.jointwright.designer.facts.FindingFacts;
+import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Arrows;
 import org.jointwright.designer.hand.Walk;
 import org.jointwright.designer.sketch.Draft;

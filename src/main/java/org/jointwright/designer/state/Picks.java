@@ -83,7 +83,7 @@ public final class Picks {
               .<Pick>map(Pick.WholeSlab::new)
               .orElse(Pick.NOTHING);
       case JOINTS -> pick instanceof Pick.AtJoint ? pick : Pick.NOTHING;
-      case SHEETS -> Pick.NOTHING;
+      case ORDER, SHEETS -> Pick.NOTHING;
     };
   }
 

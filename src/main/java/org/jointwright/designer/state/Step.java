@@ -8,6 +8,8 @@ public enum Step {
   SECTION,
   /** Joints and what is to be said of them. */
   JOINTS,
+  /** What the job takes, and the mix. */
+  ORDER,
   /** What the crew works from. */
   SHEETS
 }

@@ -19,6 +19,7 @@ public sealed interface Edit
         ThingEdit,
         SplitEdit,
         PourEdit,
+        MixEdit,
         PhotoEdit,
         JobEdit,
         BringBack,

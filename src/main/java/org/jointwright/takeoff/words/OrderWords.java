@@ -18,7 +18,7 @@ import org.jointwright.text.Words;
 /** The words of an order. */
 public final class OrderWords {
   /** One pound on a square inch in megapascals: NIST SP 811, appendix B.8 (from memory). */
-  private static final double MEGAPASCALS = 0.00689475729;
+  public static final double MEGAPASCALS = 0.00689475729;
 
   private static final double NOISE = 1e-9;
 
@@ -121,7 +121,8 @@ public final class OrderWords {
         : words.say("takeoff.mix.meant", exposure);
   }
 
-  private String strength(int psi) {
+  /** A strength, given in pounds on a square inch. */
+  public String strength(int psi) {
     return words.units() == UnitSystem.METRIC
         ? words.say("takeoff.mix.megapascals", Math.round(psi * MEGAPASCALS))
         : words.say("takeoff.mix.psi", psi);

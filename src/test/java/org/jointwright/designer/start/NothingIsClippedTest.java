@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import org.jointwright.designer.facts.FindingFacts;
+import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.ready.ReadyKind;
 import org.jointwright.designer.ready.ReadyShape;
 import org.jointwright.designer.settings.Look;

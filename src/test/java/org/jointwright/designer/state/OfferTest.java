@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jointwright.app.Answer;
 import org.jointwright.app.Remedies;
-import org.jointwright.designer.facts.FixFacts;
+import org.jointwright.designer.findings.FixFacts;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Joint;

@@ -1,4 +1,4 @@
-package org.jointwright.designer.facts;
+package org.jointwright.designer.findings;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +52,7 @@ public record FindingFacts(int number, Severity severity, String text, String so
   }
 
   /** How many a judgement has of each weight, in words. */
-  static String summary(Judgement judgement, Words words) {
+  public static String summary(Judgement judgement, Words words) {
     List<String> parts = new ArrayList<>();
     for (Severity s : Severity.values()) {
       if (!judgement.of(s).isEmpty()) {

@@ -1,4 +1,4 @@
-package org.jointwright.designer.facts;
+package org.jointwright.designer.findings;
 
 import java.util.List;
 import java.util.Optional;
