@@ -3,8 +3,10 @@ package org.jointwright.sheet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Numbering;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.measure.Length;
@@ -12,8 +14,11 @@ import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.FixedKind;
+import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
 import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.text.Words;
 
@@ -53,6 +58,46 @@ record Facts(
         Chains.of(lettering, runs, numbering),
         Ties.of(plan, lettering),
         options.open());
+  }
+
+  /** What is told on the plan where the labels and chains of some slabs stand in details. */
+  Facts without(Set<String> slabs) {
+    return new Facts(
+        layout,
+        words,
+        lettering,
+        new Numbering(numbering.items().stream().filter(i -> !slabs.contains(i.slab())).toList()),
+        runs,
+        chains.stream().filter(c -> !slabs.contains(c.tape().slab())).toList(),
+        ties,
+        open);
+  }
+
+  /** What is told of one slab alone; letters and numbers stay. */
+  Facts only(String slab) {
+    Slab one = plan().slab(slab).orElseThrow();
+    Plan alone =
+        plan()
+            .withSlabs(List.of(one))
+            .withFixed(plan().fixed().stream().filter(f -> f.slab().equals(slab)).toList())
+            .withGiven(List.of());
+    List<LetteredCorner> corners =
+        lettering.corners().stream().filter(c -> isOn(one, c.at())).toList();
+    return new Facts(
+        Layouts.of(alone),
+        words,
+        new Lettering(
+            corners, lettering.tapes().stream().filter(t -> t.slab().equals(slab)).toList()),
+        new Numbering(numbering.items().stream().filter(i -> i.slab().equals(slab)).toList()),
+        runs,
+        chains.stream().filter(c -> c.tape().slab().equals(slab)).toList(),
+        ties,
+        open);
+  }
+
+  private static boolean isOn(Slab slab, Point p) {
+    return slab.outline().ring().distance(p) < Sides.ON
+        || slab.openings().stream().anyMatch(o -> o.outline().ring().distance(p) < Sides.ON);
   }
 
   Plan plan() {

@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Tags;
+import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
@@ -32,6 +35,9 @@ final class LabelPlacer {
   /** How far apart the middles of two letters stand where there is room, millimetres. */
   private static final double APART = 9.5;
 
+  /** A letter farther from its corner than this has a leader, millimetres. */
+  private static final double FAR = 8.5;
+
   /** How far apart the places along a joint are tried, millimetres. */
   private static final double STEP = 3;
 
@@ -43,6 +49,7 @@ final class LabelPlacer {
   private final Ground ground;
   private final double number;
   private final List<Point> letters = new ArrayList<>();
+  private final Set<String> crowded = new TreeSet<>();
   private double loss;
 
   /**
@@ -59,21 +66,44 @@ final class LabelPlacer {
   List<Mark> letters() {
     List<Mark> marks = new ArrayList<>();
     for (LetteredCorner corner : facts.lettering().corners()) {
-      Point at = view.on(corner.at());
-      Mark.Words words = letter(corner.letter(), at);
-      ground.add(words);
-      marks.add(words);
+      marks.add(letter(corner));
     }
     return marks;
   }
 
-  private Mark.Words letter(String letter, Point corner) {
+  private Mark letter(LetteredCorner lettered) {
+    Point corner = view.on(lettered.at());
+    Mark.Words words = letter(lettered, corner);
+    Point middle = new Point(words.at().x(), words.at().y() - words.size() * Typeface.CAPITAL / 2);
+    Point from = middle.towards(corner, Math.min(1, 3.6 / middle.distance(corner)));
+    ground.add(words);
+    if (isNearest(middle, corner) && middle.distance(corner) <= FAR) {
+      return words;
+    }
+    // Beside another corner, or far from its own, a letter would be misread.
+    ground.add(Quad.line(from, corner, 0.3));
+    return new Mark.Group("", "", List.of(Mark.Line.of(from, corner, 0.35, Role.DIMENSION), words));
+  }
+
+  /** Whether no other corner is nearer to a letter than its own. */
+  private boolean isNearest(Point middle, Point corner) {
+    double own = middle.distance(corner);
+    return facts.lettering().corners().stream()
+        .allMatch(c -> view.on(c.at()).distance(middle) >= own - 1e-6);
+  }
+
+  private Mark.Words letter(LetteredCorner lettered, Point corner) {
+    String letter = lettered.letter();
     // Letters side by side read as one word; where there is room, they stand apart.
     return letter(letter, corner, APART, new double[] {4.6, 5.6, 6.8, 8})
-        .or(() -> letter(letter, corner, 0, new double[] {4.6, 5.6, 6.8, 8, 10, 13, 16, 20}))
+        .or(
+            () ->
+                letter(
+                    letter, corner, 0, new double[] {4.6, 5.6, 6.8, 8, 10, 13, 16, 20, 25, 30, 36}))
         .orElseGet(
             () -> {
               loss += 20;
+              crowd(lettered.at());
               return Type.CORNER_TIGHT.at(corner.x(), corner.y() - 2, letter, Anchor.MIDDLE);
             });
   }
@@ -87,7 +117,9 @@ final class LabelPlacer {
           Point middle = corner.plus(new Point(reach, 0).turned(angle));
           Mark.Words words =
               type.at(middle.x(), middle.y() + type.capital / 2, letter, Anchor.MIDDLE);
-          if (ground.isFree(words) && letters.stream().allMatch(l -> l.distance(middle) >= apart)) {
+          if (ground.isFree(words)
+              && letters.stream().allMatch(l -> l.distance(middle) >= apart)
+              && canBeTold(middle, corner)) {
             letters.add(middle);
             return Optional.of(words);
           }
@@ -95,6 +127,30 @@ final class LabelPlacer {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a letter is nearest to its corner, or has room for a leader to it. */
+  private boolean canBeTold(Point middle, Point corner) {
+    if (middle.distance(corner) <= FAR && isNearest(middle, corner)) {
+      return true;
+    }
+    Point from = middle.towards(corner, Math.min(1, 3.6 / middle.distance(corner)));
+    return ground.isFreeOfTexts(Quad.line(from, corner, 0.3));
+  }
+
+  private void crowd(Point corner) {
+    facts.plan().slabs().stream()
+        .filter(
+            s ->
+                s.outline().ring().distance(corner) < Sides.ON
+                    || s.openings().stream()
+                        .anyMatch(o -> o.outline().ring().distance(corner) < Sides.ON))
+        .forEach(s -> crowded.add(s.id()));
+  }
+
+  /** The slabs on which a label found no place. */
+  Set<String> crowded() {
+    return crowded;
   }
 
   /** How much is not as good as it should be: numbers on leaders, labels on other things. */
@@ -232,6 +288,7 @@ final class LabelPlacer {
       }
     }
     loss += 20;
+    crowded.add(item.slab());
     return tag(item, feet.getFirst(), size);
   }
 
@@ -263,6 +320,37 @@ final class LabelPlacer {
           });
     }
     return marks;
+  }
+
+  /** Which detail shows a slab, on it or beside it with a leader. */
+  List<Mark> details(List<String> slabs) {
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < slabs.size(); i++) {
+      Slab slab = facts.plan().slab(slabs.get(i)).orElseThrow();
+      Point amid = view.boxOf(slab.outline().ring()).centre();
+      String text = facts.say("detail.tag", String.valueOf(i + 1));
+      pointed(text, amid).ifPresent(marks::addAll);
+    }
+    return marks;
+  }
+
+  private Optional<List<Mark>> pointed(String text, Point amid) {
+    for (double reach = 4; reach < 90; reach += 2) {
+      for (int i = 0; i < 24; i++) {
+        Point way = new Point(1, 0).turned(Math.PI / 12 * i + 0.2);
+        Point end = amid.plus(way.times(reach));
+        Anchor anchor = way.x() >= 0 ? Anchor.START : Anchor.END;
+        Mark.Words words =
+            Type.NAME.at(end.x() + (way.x() >= 0 ? 1 : -1), end.y() + 1.7, text, anchor);
+        Quad leader = Quad.line(amid, end, 0.3);
+        if (ground.isFree(Quad.of(words, 0.8)) && ground.isFreeOfTexts(leader)) {
+          ground.add(words);
+          ground.add(leader);
+          return Optional.of(List.of(Mark.Line.of(amid, end, 0.35, Role.DIMENSION), words));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** What the slabs are against, said beside the edge where there is room. */

@@ -132,6 +132,7 @@ public final class OrderSheet {
             new AmountsBlock(
                 (how ? "how-" : "order-") + group.name().toLowerCase(java.util.Locale.ROOT),
                 how ? words.say("sheet.order.how", title) : title,
+                words.say("sheet.order.continued", title),
                 width,
                 rows));
       }

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.drawing.View;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.shape.Box;
 import org.jointwright.sheet.place.Field;
 import org.jointwright.sheet.place.Furniture;
@@ -20,35 +23,93 @@ import org.jointwright.sheet.place.Taken;
  * @param field how it lies there
  * @param marks what is drawn
  * @param unplaced the sides whose chains found no place
+ * @param crowded the slabs on which a label found no place
+ * @param details the slabs whose labels and chains stand in a detail
  * @param loss how much worse than a perfect drawing it is; only to be compared
  */
-record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, double loss) {
+record PlanOnPage(
+    Field field,
+    List<Mark> marks,
+    List<Chains.Chain> unplaced,
+    Set<String> crowded,
+    List<String> details,
+    double loss) {
   /** What a step down in scale costs against labels that find no good place. */
   private static final double STEP = 3;
 
   /** Labels that stand on other things cost at least this. */
   private static final double CROWDED = 20;
 
+  /** What a detail costs: it is on another page. */
+  private static final double DETAIL = 8;
+
   static PlanOnPage of(Facts facts, Box room) {
-    PlanOnPage best = best(facts, room, 3.5);
+    PlanOnPage best = plain(facts, room);
     if (best.loss() < CROWDED) {
       return best;
     }
-    PlanOnPage smaller = best(facts, room, 3);
+    List<String> crowded =
+        best.crowded().stream().filter(s -> DetailBlock.isLarger(facts, s, best.field())).toList();
+    if (crowded.isEmpty()) {
+      return best;
+    }
+    double turn = best.field().view().turn();
+    PlanOnPage parted = best(facts, room, new Style(3.5, crowded, OptionalDouble.empty()));
+    List<Chains.Chain> unplaced = new ArrayList<>(parted.unplaced());
+    crowded.forEach(s -> unplaced.addAll(DetailBlock.unplaced(facts, s, turn)));
+    double loss = parted.loss() + DETAIL * crowded.size();
+    return loss >= best.loss()
+        ? best
+        : new PlanOnPage(parted.field(), parted.marks(), unplaced, parted.crowded(), crowded, loss);
+  }
+
+  /** A slab alone in a detail: without legend, scale bar and north mark. */
+  static PlanOnPage detail(Facts facts, Box room, double turn) {
+    return best(facts, room, new Style(3.5, List.of(), OptionalDouble.of(turn)));
+  }
+
+  private static PlanOnPage plain(Facts facts, Box room) {
+    PlanOnPage best = best(facts, room, new Style(3.5, List.of(), OptionalDouble.empty()));
+    if (best.loss() < CROWDED) {
+      return best;
+    }
+    PlanOnPage smaller = best(facts, room, new Style(3, List.of(), OptionalDouble.empty()));
     return smaller.loss() < best.loss() ? smaller : best;
   }
 
-  private static PlanOnPage best(Facts facts, Box room, double number) {
+  /**
+   * How a plan is drawn.
+   *
+   * @param number how high numbers are, millimetres
+   * @param details the slabs whose labels and chains stand in a detail
+   * @param turn how the plan lies that it is a detail of; empty for a plan that lies by itself,
+   *     with legend, scale bar and north mark
+   */
+  private record Style(double number, List<String> details, OptionalDouble turn) {
+    boolean isFurnished() {
+      return turn.isEmpty();
+    }
+
+    List<Field> fields(Facts facts, Box room) {
+      UnitSystem units = facts.words().units();
+      return turn.isEmpty()
+          ? Field.of(facts.layout(), units, room)
+          : Field.of(facts.layout(), units, room, turn.getAsDouble());
+    }
+  }
+
+  private static PlanOnPage best(Facts facts, Box room, Style style) {
     PlanOnPage best = null;
-    for (boolean strip : new boolean[] {false, true}) {
+    for (boolean strip :
+        style.isFurnished() ? new boolean[] {false, true} : new boolean[] {false}) {
       double step = strip ? 0.5 : 0;
       Try way =
           new Try(
               room,
               strip ? Furniture.stripHeight(facts.plan(), facts.words(), room.width()) : 0,
-              number);
+              style);
       double before = Double.POSITIVE_INFINITY;
-      for (Field field : Field.of(facts.layout(), facts.words().units(), way.box())) {
+      for (Field field : style.fields(facts, way.box())) {
         if (best != null && best.loss() <= step) {
           break;
         }
@@ -67,10 +128,8 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     return Objects.requireNonNull(best);
   }
 
-  /**
-   * A way of drawing: with a strip so high for the legend above the plan or none, numbers so high.
-   */
-  private record Try(Box room, double strip, double number) {
+  /** A way of drawing: with a strip so high for the legend above the plan or none. */
+  private record Try(Box room, double strip, Style style) {
     Box box() {
       return new Box(room.minX(), room.minY() + strip, room.maxX(), room.maxY());
     }
@@ -85,19 +144,22 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
     List<Mark> marks = new ArrayList<>();
     Mark.Group drawing = PlanDrawing.of(facts.layout(), view, Pens.PAPER);
     marks.add(drawing);
-    ChainPlacer chains = new ChainPlacer(facts, view, ground);
+    Style style = way.style();
+    Facts here = facts.without(Set.copyOf(style.details()));
+    ChainPlacer chains = new ChainPlacer(here, view, ground);
     marks.add(new Mark.Group("chains", "", chains.place()));
-    LabelPlacer labels = new LabelPlacer(facts, view, ground, way.number());
+    LabelPlacer labels = new LabelPlacer(here, view, ground, style.number());
     marks.add(new Mark.Group("letters", "", labels.letters()));
     marks.add(new Mark.Group("numbers", "", labels.numbers()));
     marks.add(new Mark.Group("slabs", "", labels.names()));
     marks.add(new Mark.Group("beside", "", labels.besides()));
     marks.add(new Mark.Group("kept-clear", "", labels.zones()));
+    marks.add(new Mark.Group("details", "", labels.details(style.details())));
     Furniture furniture = new Furniture(facts.plan(), facts.words(), field, Taken.tinted(drawing));
     if (way.strip() > 0) {
       Box top = new Box(room.minX(), room.minY(), room.maxX(), room.minY() + way.strip());
       marks.addAll(furniture.strip(top));
-    } else {
+    } else if (style.isFurnished()) {
       Optional<List<Mark>> placed = furniture.place(ground);
       if (placed.isEmpty()) {
         return Optional.empty();
@@ -105,6 +167,7 @@ record PlanOnPage(Field field, List<Mark> marks, List<Chains.Chain> unplaced, do
       marks.addAll(placed.get());
     }
     double loss = step + 1.5 * chains.unplaced().size() + labels.loss();
-    return Optional.of(new PlanOnPage(field, marks, chains.unplaced(), loss));
+    return Optional.of(
+        new PlanOnPage(field, marks, chains.unplaced(), labels.crowded(), style.details(), loss));
   }
 }

@@ -105,7 +105,11 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
       List<Block> left = new ArrayList<>();
       first.addAll(column(plan, right() - COLUMN, field.maxY() - 10, left));
       first.addAll(bottom.at(Foot.MARGIN, low() - bottom.height()));
-      List<Block> rest = new ArrayList<>(bottom.left());
+      List<Block> rest = new ArrayList<>();
+      for (int i = 0; i < plan.details().size(); i++) {
+        rest.add(new DetailBlock(facts, plan.details().get(i), i + 1, plan.field().view().turn()));
+      }
+      rest.addAll(bottom.left());
       rest.addAll(left);
       List<List<Mark>> pages = new ArrayList<>(List.of(first));
       pages.addAll(Flow.pages(rest, new Box(Foot.MARGIN, 10, right(), low() - 4)));

@@ -13,10 +13,11 @@ import org.jointwright.shape.Point;
  *
  * @param name its name
  * @param title its head
+ * @param again its head where it goes on in another column
  * @param wide how wide it is, millimetres
  * @param rows its rows
  */
-public record AmountsBlock(String name, String title, double wide, List<Row> rows)
+public record AmountsBlock(String name, String title, String again, double wide, List<Row> rows)
     implements Block {
   private static final double HEAD = 7;
   private static final double LINE = 5.7;
@@ -101,7 +102,7 @@ public record AmountsBlock(String name, String title, double wide, List<Row> row
     return count == 0
         ? new Split(List.of(), List.of(this))
         : new Split(
-            List.of(new AmountsBlock(name, title, wide, rows.subList(0, count))),
-            List.of(new AmountsBlock(name, title, wide, rows.subList(count, rows.size()))));
+            List.of(new AmountsBlock(name, title, again, wide, rows.subList(0, count))),
+            List.of(new AmountsBlock(name, again, again, wide, rows.subList(count, rows.size()))));
   }
 }

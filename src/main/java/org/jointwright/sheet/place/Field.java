@@ -27,16 +27,20 @@ public record Field(Scale scale, View view) {
    * fit.
    */
   public static List<Field> of(Layout layout, UnitSystem units, Box field) {
-    Box plan =
-        layout.plan().slabs().stream()
-            .map(Slab::outline)
-            .map(o -> o.ring().box())
-            .reduce(Box::with)
-            .orElse(new Box(0, 0, 120, 120));
-    boolean turned =
+    Box plan = box(layout);
+    boolean across =
         field.height() > field.width()
             ? plan.width() > plan.height() * 1.05
             : plan.height() > plan.width() * 1.05;
+    return of(plan, units, field, across);
+  }
+
+  /** The same, turned as another drawing of it is; degrees. */
+  public static List<Field> of(Layout layout, UnitSystem units, Box field, double turn) {
+    return of(box(layout), units, field, turn != 0);
+  }
+
+  private static List<Field> of(Box plan, UnitSystem units, Box field, boolean turned) {
     double width = turned ? plan.height() : plan.width();
     double height = turned ? plan.width() : plan.height();
     Scale largest =
@@ -47,6 +51,14 @@ public record Field(Scale scale, View view) {
         .limit(TRIED)
         .map(s -> centred(s, plan, field, turned ? -90 : 0))
         .toList();
+  }
+
+  private static Box box(Layout layout) {
+    return layout.plan().slabs().stream()
+        .map(Slab::outline)
+        .map(o -> o.ring().box())
+        .reduce(Box::with)
+        .orElse(new Box(0, 0, 120, 120));
   }
 
   private static Field centred(Scale scale, Box plan, Box field, double turn) {
