@@ -36,8 +36,14 @@ final class Corners {
    * @param at where it is
    * @param out the way from it to its letter, out of the concrete, of length 1
    * @param opening the opening that it is a corner of; empty for a slab's own
+   * @param lines the edges that meet or pass there, none of which may strike the letter
    */
-  record Corner(String letter, Point at, Point out, Optional<InSlab> opening) {}
+  record Corner(String letter, Point at, Point out, Optional<InSlab> opening, List<Edge> lines) {
+    /** Copies the list. */
+    Corner {
+      lines = List.copyOf(lines);
+    }
+  }
 
   /** The box round an opening in a slab. */
   record InSlab(String slab, Box box) {}
@@ -52,11 +58,15 @@ final class Corners {
     Point at = corner.at();
     Point sum = new Point(0, 0);
     Optional<InSlab> opening = Optional.empty();
+    List<Edge> lines = new ArrayList<>();
     for (Round round : rounds) {
       if (!round.ring().box().grown(1).holds(at)) {
         continue;
       }
       for (Edge e : round.ring().edges()) {
+        if (e.distance(at) < Lettering.SAME_PLACE) {
+          lines.add(e);
+        }
         if (e.start().distance(at) < Lettering.SAME_PLACE) {
           sum = sum.minus(e.direction(0));
         } else if (e.end().distance(at) < Lettering.SAME_PLACE) {
@@ -69,11 +79,11 @@ final class Corners {
     }
     if (sum.norm() < 0.05) {
       // No turn to point away from: square to the line that runs through.
-      return new Corner(corner.letter(), at, smooth(at), Optional.empty());
+      return new Corner(corner.letter(), at, smooth(at), Optional.empty(), lines);
     }
     Point way = sum.unit();
     boolean isInwards = isConcrete(at.plus(way.times(2)));
-    return new Corner(corner.letter(), at, isInwards ? way.times(-1) : way, opening);
+    return new Corner(corner.letter(), at, isInwards ? way.times(-1) : way, opening, lines);
   }
 
   private Point smooth(Point at) {

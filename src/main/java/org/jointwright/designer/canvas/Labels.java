@@ -116,13 +116,17 @@ final class Labels {
       }
       Point out = view.heading(isInSmallOpening(corner) ? corner.out().times(-1) : corner.out());
       double half = Typeface.of(Weight.BOLD).width(corner.letter(), LETTER) / 2;
+      List<Edge> lines = corner.lines().stream().map(view::on).toList();
       List<Box> wanted = new ArrayList<>();
+      List<Box> struck = new ArrayList<>();
       for (double off : new double[] {17, 28, 40}) {
         for (double turn : new double[] {0, 0.5, -0.5, 1, -1, 1.6, -1.6, Math.PI}) {
           Point p = at.plus(out.turned(turn).times(off));
-          wanted.add(around(p, 2 * half + 3, 14));
+          boolean isClear = lines.stream().allMatch(l -> l.distance(p) > half + 2);
+          (isClear ? wanted : struck).add(around(p, 2 * half + 3, 14));
         }
       }
+      wanted.addAll(struck);
       Box box = places.takeFirst(wanted).orElse(wanted.getFirst());
       Point base = new Point(box.centre().x(), box.centre().y() + LETTER * Typeface.CAPITAL / 2);
       marks.add(

@@ -43,7 +43,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             "slab-base",
             words.say("window.slab.base"),
             words.print(slab.base()),
-            t -> d -> d.edited(new SlabEdit.SetBase(id, Figures.small(t, d)))));
+            t -> d -> d.editedOnly(new SlabEdit.SetBase(id, Figures.small(t, d)))));
     rows.add(
         new Row.Shown(
             "slab-area",

@@ -43,6 +43,39 @@ class LabelsTest {
     }
   }
 
+  /** A walk that meets a drive has corners amid a side: their letters stand beside the line. */
+  @ParameterizedTest
+  @ValueSource(strings = {"drive-approach-walk", "shed-pad-with-a-drain"})
+  void noLetterIsStruckByALineThatMeetsItsCorner(String sample) {
+    Desk desk = Desk.begun(Answer.laid(read(sample)).plan()).resized(744, 760).fitted();
+    View view = desk.viewport().view();
+    Known known = Known.of(desk);
+    // What else stands on the paper leaves each letter its worst place but one.
+    Places taken = new Places();
+    known
+        .corners()
+        .forEach(
+            c -> {
+              Point first = view.on(c.at()).plus(view.heading(c.out()).times(17));
+              taken.take(Box.of(first, first).grown(2));
+            });
+    List<Mark> marks = Labels.of(known, desk, taken, Words.english(UnitSystem.FEET_INCHES));
+    for (Corners.Corner corner : known.corners()) {
+      Mark.Words letter =
+          marks.stream()
+              .filter(Mark.Words.class::isInstance)
+              .map(Mark.Words.class::cast)
+              .filter(w -> w.text().equals(corner.letter()))
+              .findFirst()
+              .orElseThrow();
+      Point middle = InSight.room(letter).centre();
+      assertThat(corner.lines()).isNotEmpty();
+      assertThat(corner.lines())
+          .as(corner.letter())
+          .allSatisfy(e -> assertThat(view.on(e).distance(middle)).isGreaterThan(5));
+    }
+  }
+
   private static List<Point> corners(Box b) {
     return List.of(
         b.centre(),
