@@ -35,6 +35,9 @@ public final class Furniture {
 
   private static final double LETTER = 2.6;
 
+  /** How wide the north mark is in a strip, whichever way it points; millimetres. */
+  private static final double STRIP_NEEDLE = 16;
+
   /** No scale bar is longer, millimetres. */
   private static final double LONGEST_BAR = 73;
 
@@ -117,14 +120,16 @@ public final class Furniture {
     double x = box.minX();
     marks.add(bar(new Point(x, box.minY())));
     x += barLength() + 14;
-    marks.addAll(rows(Legend.of(plan, words), new Box(x, box.minY(), box.maxX() - 13, box.maxY())));
-    marks.add(needle(new Point(box.maxX() - 6.5, box.minY() + 8.4), 0.62));
+    marks.addAll(
+        rows(
+            Legend.of(plan, words), new Box(x, box.minY(), box.maxX() - STRIP_NEEDLE, box.maxY())));
+    marks.add(needle(new Point(box.maxX() - STRIP_NEEDLE / 2, box.minY() + 8.4), 0.62));
     return marks;
   }
 
   /** How high a strip for all three is that is so wide, millimetres. */
   public static double stripHeight(Plan plan, Words words, double width) {
-    int rows = rowsOf(Legend.of(plan, words), width - LONGEST_BAR - 14 - 13);
+    int rows = rowsOf(Legend.of(plan, words), width - LONGEST_BAR - 14 - STRIP_NEEDLE);
     return Math.max(2, rows) * ROW - 1;
   }
 

@@ -39,6 +39,10 @@ public final class SvgPage {
     root.setAttribute("height", PathData.number(height) + "mm");
     root.setAttribute("viewBox", "0 0 " + PathData.number(width) + " " + PathData.number(height));
     root.setAttribute("font-family", "Lato, sans-serif");
+    // Texts were measured by the widths of their letters alone; with their length they are the
+    // same in every renderer.
+    root.setAttribute("text-rendering", "geometricPrecision");
+    root.setAttribute("style", "font-kerning:none;font-variant-ligatures:none");
     told(root, "title", page.title());
     told(root, "desc", page.description());
     Element paper = add(root, "rect");
@@ -139,6 +143,9 @@ public final class SvgPage {
     text.setAttribute("fill", colour(words.role()));
     if (words.anchor() != Anchor.START) {
       text.setAttribute("text-anchor", words.anchor() == Anchor.END ? "end" : "middle");
+    }
+    if (words.text().length() > 1) {
+      text.setAttribute("textLength", PathData.number(Runs.width(words)));
     }
     if (words.angle() != 0) {
       text.setAttribute(
