@@ -1,6 +1,7 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +73,17 @@ final class Chains {
         add(new Stop(tape.distanceTo(p), ""), stops);
       }
     }
+  }
+
+  /** The marks without those that are one with the mark before; inches, in their order. */
+  static List<Double> apart(Collection<Double> marks) {
+    List<Double> apart = new ArrayList<>();
+    for (double mark : marks.stream().sorted().toList()) {
+      if (apart.isEmpty() || mark - apart.getLast() >= SAME) {
+        apart.add(mark);
+      }
+    }
+    return apart;
   }
 
   private static void add(Stop stop, List<Stop> stops) {

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
@@ -43,8 +46,9 @@ final class ColumnBlocks {
    *
    * @param unplaced the sides that found no place on the plan
    * @param large whether a few diagonals are told in large figures
+   * @param tees whether it is listed where joints are met by others
    */
-  List<Block> of(List<Chains.Chain> unplaced, boolean large) {
+  List<Block> of(List<Chains.Chain> unplaced, boolean large, boolean tees) {
     List<Block> blocks = new ArrayList<>();
     for (Item item : facts.numbering().items()) {
       if (item.work() == Work.BOX_OUT) {
@@ -55,6 +59,9 @@ final class ColumnBlocks {
     addList(blocks, "arcs", "arcs", arcs(), false);
     addList(blocks, "bends", "bends", bends(), false);
     addList(blocks, "sides", "sides", sides(unplaced), false);
+    if (tees) {
+      addList(blocks, "tees", "tees", tees(), false);
+    }
     return blocks;
   }
 
@@ -157,6 +164,28 @@ final class ColumnBlocks {
       rows.add(new ListBlock.Row(waiting, ""));
     }
     rows.sort(Comparator.comparing(r -> r.figure().isEmpty()));
+    return rows;
+  }
+
+  /** Where others meet a joint, so that one tape along it marks them all. */
+  private List<ListBlock.Row> tees() {
+    Map<Integer, Set<Double>> onJoint = new TreeMap<>();
+    for (Finder.Run run : facts.runs().values()) {
+      for (Whereabouts end : List.of(run.from(), run.to())) {
+        if (end instanceof Whereabouts.OnJoint on
+            && facts.runs().containsKey(on.number())
+            && !facts.isAtEnd(on)) {
+          onJoint.computeIfAbsent(on.number(), n -> new TreeSet<>()).add(on.along());
+        }
+      }
+    }
+    List<ListBlock.Row> rows = new ArrayList<>();
+    onJoint.forEach(
+        (number, along) -> {
+          String marks =
+              Chains.apart(along).stream().map(facts::print).collect(Collectors.joining(", "));
+          rows.add(new ListBlock.Row(facts.say("tees.row", String.valueOf(number), marks), ""));
+        });
     return rows;
   }
 

@@ -155,13 +155,16 @@ record Facts(
 
   private String onJoint(Whereabouts.OnJoint j) {
     String number = String.valueOf(j.number());
-    double length = Objects.requireNonNull(runs.get(j.number())).path().length();
-    if (j.along() < Sides.ON) {
-      return say("at.joint.start", number);
+    if (!isAtEnd(j)) {
+      return say("at.joint", print(j.along()), number);
     }
-    return length - j.along() < Sides.ON
-        ? say("at.joint.end", number)
-        : say("at.joint", print(j.along()), number);
+    return say(j.along() < Sides.ON ? "at.joint.start" : "at.joint.end", number);
+  }
+
+  /** Whether a point of a joint is one of its ends. */
+  boolean isAtEnd(Whereabouts.OnJoint j) {
+    double length = Objects.requireNonNull(runs.get(j.number())).path().length();
+    return j.along() < Sides.ON || length - j.along() < Sides.ON;
   }
 
   /** A point told by going along a side and square off it. */

@@ -12,12 +12,8 @@ import org.jointwright.joint.Numbering.Item;
 import org.jointwright.joint.Numbering.Work;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.EdgeSetting;
-import org.jointwright.plan.How;
-import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
-import org.jointwright.practice.JointDepth;
-import org.jointwright.practice.JointWidth;
 import org.jointwright.practice.SawWindow;
 import org.jointwright.practice.Section;
 import org.jointwright.shape.Edge;
@@ -146,18 +142,10 @@ final class Orders {
   }
 
   private String way(Item item) {
-    Joint joint = item.joints().getFirst();
-    Slab slab = facts.plan().slab(item.slab()).orElseThrow();
-    How how = joint.how().orElse(JointDepth.USUAL);
-    String depth =
-        facts.atLeast(joint.depth().orElse(JointDepth.least(slab.thickness(), how)).inches());
-    double usual =
-        switch (how) {
-          case TOOLED -> JointWidth.TOOLED_LEAST.value().inches();
-          case SAWN, EARLY_ENTRY -> JointWidth.SAWN.value().inches();
-        };
-    String width = facts.fine(joint.width().map(w -> w.inches()).orElse(usual));
-    return switch (how) {
+    CutSize size = CutSize.of(item, facts);
+    String depth = size.depth();
+    String width = size.width();
+    return switch (size.how()) {
       case TOOLED -> facts.say("order.tool", depth, width);
       case SAWN -> sawn("order.saw", depth, width, SawWindow.SAWN);
       case EARLY_ENTRY -> sawn("order.early", depth, width, SawWindow.EARLY_ENTRY);

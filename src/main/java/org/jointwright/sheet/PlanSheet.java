@@ -117,24 +117,22 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
     }
 
     /**
-     * The column beside the plan; blocks without room go to {@code left}. Diagonals are told in
-     * smaller figures where that spares a page.
+     * The column beside the plan; blocks without room go to {@code left}. Where that spares a page,
+     * diagonals are told in smaller figures, and marks on joints in the rows of the joints only.
      */
     private List<Mark> column(PlanOnPage plan, double x, double height, List<Block> left) {
       ColumnBlocks blocks = new ColumnBlocks(facts, plan.field().view().turn(), sides);
-      List<Block> over = new ArrayList<>();
-      List<Mark> large = Flow.column(blocks.of(plan.unplaced(), true), x, 10, height, COLUMN, over);
-      if (over.isEmpty()) {
-        return large;
+      for (boolean tees : new boolean[] {true, false}) {
+        for (boolean large : new boolean[] {true, false}) {
+          List<Block> over = new ArrayList<>();
+          List<Block> all = blocks.of(plan.unplaced(), large, tees);
+          List<Mark> marks = Flow.column(all, x, 10, height, COLUMN, over);
+          if (over.isEmpty()) {
+            return marks;
+          }
+        }
       }
-      List<Mark> small =
-          Flow.column(blocks.of(plan.unplaced(), false), x, 10, height, COLUMN, left);
-      if (left.isEmpty()) {
-        return small;
-      }
-      left.clear();
-      left.addAll(over);
-      return large;
+      return Flow.column(blocks.of(plan.unplaced(), true, true), x, 10, height, COLUMN, left);
     }
   }
 }

@@ -85,6 +85,7 @@ final class Schedule {
         work == Work.FORM ? "form" : "cut",
         List.of(head, facts.say("cut.from"), facts.say("cut.to"), facts.say("cut.length")),
         columns(head, rows, width, false),
+        work == Work.CUT ? CutSize.remark(items(rows), facts) : "",
         rows);
   }
 
@@ -99,21 +100,30 @@ final class Schedule {
     return rows;
   }
 
-  private Table.Row setRow(Item item) {
-    Slab slab = facts.plan().slab(item.slab()).orElseThrow();
-    double length = item.joints().stream().mapToDouble(j -> j.path().length()).sum();
+  /** How long the filler of a number is, inches. */
+  private static double length(Item item) {
+    return item.joints().stream().mapToDouble(j -> j.path().length()).sum();
+  }
+
+  /** What the strip of a number is like, as it is printed. */
+  private String strip(Item item, Slab slab) {
     double width =
         item.joints().stream()
             .findFirst()
             .map(j -> FillerWidth.of(j, slab))
             .orElse(Filler.WIDTH.value().inches());
-    String strip =
-        facts.say("set.strip.size", facts.fine(width), facts.fine(slab.thickness().inches()));
+    return facts.say("set.strip.size", facts.fine(width), facts.fine(slab.thickness().inches()));
+  }
+
+  private Table.Row setRow(Item item) {
+    Slab slab = facts.plan().slab(item.slab()).orElseThrow();
+    String length = facts.print(length(item));
+    String strip = strip(item, slab);
     String where =
         item.work() == Work.BOX_OUT
             ? facts.say("set.boxOut", facts.boxedOut(item))
             : along(item, slab);
-    return new Table.Row(String.valueOf(item.number()), List.of(where, facts.print(length), strip));
+    return new Table.Row(String.valueOf(item.number()), List.of(where, length, strip));
   }
 
   /** From corner to corner, or from mark to mark, and what it is set against. */
@@ -171,6 +181,12 @@ final class Schedule {
         List.of(head, facts.say("set.where"), facts.say("set.length"), facts.say("set.strip")),
         columns(head, rows, width, true),
         rows);
+  }
+
+  private List<Item> items(List<Table.Row> rows) {
+    return rows.stream()
+        .map(r -> facts.numbering().items().get(Integer.parseInt(r.number()) - 1))
+        .toList();
   }
 
   /**

@@ -67,6 +67,35 @@ class TablesTest {
   }
 
   @Test
+  void theSizeOfTheCutsStandsOverTheirTable(@TempDir Path folder) throws IOException {
+    List<Page> pages = pages(folder, POURS);
+    assertThat(texts(group(pages.getFirst(), "cut-joints"))).contains("⅛″ × 2″");
+    assertThat(texts(group(pages.getFirst(), "form-joints"))).noneMatch(t -> t.contains("×"));
+    String deeper =
+        POURS.replace("{\"path\": [[30, 0]", "{\"depth\": \"3 in\", \"path\": [[30, 0]");
+    assertThat(texts(group(pages(folder, deeper).getFirst(), "cut-joints")))
+        .as("cuts of two sizes have none in common")
+        .noneMatch(t -> t.contains("×"));
+  }
+
+  @Test
+  void whereOthersMeetAJointIsListedOnceForEachPlace(@TempDir Path folder) throws IOException {
+    String tees =
+        """
+        {"format": "jointwright-plan", "version": 1, "unit": "ft", "slabs": [{"id": "pad",
+          "outline": [[0, 0], [20, 0], [20, 20], [0, 20]],
+          "joints": [{"path": [[0, 10], [20, 10]]}, {"path": [[8, 0], [8, 10]]},
+            {"path": [[8, 10], [7, 20]]}, {"path": [[14, 10], [15, 20]]}]}]}
+        """;
+    List<Page> pages = pages(folder, tees);
+    assertThat(texts(group(pages.getFirst(), "tees")))
+        .startsWith("On joints")
+        .anyMatch(t -> t.matches("[0-9]: 8′-0″, 14′-0″"));
+    assertThat(groups(pages(folder, POURS).getFirst().marks()).map(Mark.Group::name))
+        .doesNotContain("tees");
+  }
+
+  @Test
   void twoLinesOverSpareThePageTheyWouldNeed(@TempDir Path folder) throws IOException {
     List<Page> pages = pages(folder, LONG_COLUMN);
     assertThat(pages).hasSize(1);

@@ -43,8 +43,12 @@ public record Fault(
     DEPTH,
     /** A depth to dig that is not thickness and base together. */
     DEEP,
-    /** A sum that is not that of its figures. */
-    SUM,
+    /** A figure of the scale bar that is not at an equal step. */
+    STEP,
+    /** Where a joint ends on another, and that one's list does not have it. */
+    UNLISTED,
+    /** A size of cuts that the orders do not tell. */
+    SIZE,
     /** A corner that a list names and the plan has not. */
     NO_LETTER
   }

@@ -21,6 +21,7 @@ public final class Faults {
     open(closing, faults);
     faults.addAll(new MarkCount(reading, closing.rebuilt()).faults());
     faults.addAll(new Depths(reading).faults());
+    faults.addAll(new Repeats(reading).faults());
     return faults;
   }
 

@@ -51,6 +51,45 @@ final class Matrix {
     }
   }
 
+  /**
+   * What a square matrix makes a column of, by elimination with pivots; the matrix is used up.
+   *
+   * @throws ArithmeticException when there is none
+   */
+  static double[] solve(double[][] m, double[] column) {
+    int n = m.length;
+    double[] x = column.clone();
+    for (int c = 0; c < n; c++) {
+      int best = c;
+      for (int r = c + 1; r < n; r++) {
+        best = Math.abs(m[r][c]) > Math.abs(m[best][c]) ? r : best;
+      }
+      double[] swap = m[c];
+      m[c] = m[best];
+      m[best] = swap;
+      double moved = x[c];
+      x[c] = x[best];
+      x[best] = moved;
+      if (!(Math.abs(m[c][c]) > 0)) {
+        throw new ArithmeticException("the matrix has no inverse");
+      }
+      for (int r = c + 1; r < n; r++) {
+        double f = m[r][c] / m[c][c];
+        for (int k = c; f != 0 && k < n; k++) {
+          m[r][k] -= f * m[c][k];
+        }
+        x[r] -= f * x[c];
+      }
+    }
+    for (int r = n - 1; r >= 0; r--) {
+      for (int k = r + 1; k < n; k++) {
+        x[r] -= m[r][k] * x[k];
+      }
+      x[r] /= m[r][r];
+    }
+    return x;
+  }
+
   /** The product of a matrix and a column. */
   static double[] times(double[][] m, double[] column) {
     double[] out = new double[m.length];

@@ -21,6 +21,15 @@ final class Net {
 
   private static final int ROUNDS = 100;
 
+  /** How much corners are held where they are: more at first, so that none leaps. */
+  private static final double FIRM = 1e-3;
+
+  /** The whole may lie and turn as it likes; without any hold the sums would have no answer. */
+  private static final double LIGHT = 1e-9;
+
+  /** Corners that move less than this have found their places; inches. */
+  private static final double STILL = 1e-7;
+
   /** A letter stands within half of this of its corner, as a rule; millimetres. */
   private static final double NEAR = 30;
 
@@ -129,49 +138,52 @@ final class Net {
   private double[] solve(double[] said, double[] from) {
     double[] at = from.clone();
     for (int round = 0; round < ROUNDS; round++) {
-      double[] miss = new double[said.length];
-      for (int i = 0; i < miss.length; i++) {
-        miss[i] = said[i] - pulls.get(i).is(at);
+      double[] pushed = new double[at.length];
+      double[][] normal = normal(at, round < ROUNDS / 2 ? FIRM : LIGHT);
+      for (int i = 0; i < said.length; i++) {
+        double miss = said[i] - pulls.get(i).is(at);
+        double[] slope = pulls.get(i).slope(at);
+        for (int k = 0; k < at.length; k++) {
+          pushed[k] += slope[k] * miss;
+        }
       }
-      double[] step = Matrix.times(gain(at, round < ROUNDS / 2 ? 1e-3 : 1e-9), miss);
+      double[] step = Matrix.solve(normal, pushed);
       double moved = 0;
       for (int i = 0; i < at.length; i++) {
         at[i] += step[i];
         moved = Math.max(moved, Math.abs(step[i]));
       }
-      if (moved < 1e-9) {
+      if (moved < STILL) {
         break;
       }
     }
     return at;
   }
 
-  /** How far each coordinate follows each pull, at those places. */
-  double[][] gain(double[] at) {
-    return gain(at, 1e-9);
-  }
-
-  private double[][] gain(double[] at, double damping) {
+  private double[][] normal(double[] at, double damping) {
     int n = at.length;
     double[][] normal = new double[n][n];
-    double[][] slopes = new double[pulls.size()][];
     for (int i = 0; i < n; i++) {
       normal[i][i] = damping;
     }
-    for (int p = 0; p < pulls.size(); p++) {
-      double[] s = pulls.get(p).slope(at);
-      slopes[p] = s;
+    for (Pull p : pulls) {
+      double[] s = p.slope(at);
       for (int i = 0; i < n; i++) {
         for (int k = 0; s[i] != 0 && k < n; k++) {
           normal[i][k] += s[i] * s[k];
         }
       }
     }
-    double[][] inverse = Matrix.inverse(normal);
-    double[][] gain = new double[n][pulls.size()];
+    return normal;
+  }
+
+  /** How far each coordinate follows each pull, at those places. */
+  double[][] gain(double[] at) {
+    double[][] inverse = Matrix.inverse(normal(at, LIGHT));
+    double[][] gain = new double[at.length][pulls.size()];
     for (int p = 0; p < pulls.size(); p++) {
-      double[] column = Matrix.times(inverse, slopes[p]);
-      for (int i = 0; i < n; i++) {
+      double[] column = Matrix.times(inverse, pulls.get(p).slope(at));
+      for (int i = 0; i < at.length; i++) {
         gain[i][p] = column[i];
       }
     }

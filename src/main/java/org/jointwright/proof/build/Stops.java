@@ -28,6 +28,11 @@ final class Stops {
     return 2 * f.half() + SAME;
   }
 
+  /** A mark of a joint, told by one figure. */
+  static Stop mark(Figure f) {
+    return new Stop("", f.inches(), give(f), List.of(f));
+  }
+
   /** The marks that joints, filler and box-outs make on a side. */
   List<Stop> made(Side side) {
     List<Stop> stops = new ArrayList<>();

@@ -18,6 +18,8 @@ public enum Block {
   OFFSETS,
   /** In the list of sides. */
   SIDES,
+  /** In the list of where joints are met. */
+  TEES,
   /** Beside a box-out drawn large. */
   BOX_OUT,
   /** In the orders to the crew. */

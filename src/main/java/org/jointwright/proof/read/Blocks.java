@@ -16,7 +16,7 @@ final class Blocks {
   private static final double LEVEL = 0.3;
 
   private static final List<String> TITLES =
-      List.of("ties.title", "arcs.title", "bends.title", "sides.title");
+      List.of("ties.title", "arcs.title", "bends.title", "sides.title", "tees.title");
   private static final List<String> TABLES = List.of("cut.number", "form.number", "set.number");
   private static final List<String> COLUMNS =
       List.of(
@@ -95,7 +95,7 @@ final class Blocks {
   private Optional<Printed> remark(Printed head) {
     return lines.stream()
         .filter(l -> l.page() == head.page() && Math.abs(l.y() - head.y()) < LEVEL)
-        .filter(l -> l.x() > head.right() && l.capital() < NOTE)
+        .filter(l -> l.x() > head.x() && l.capital() < NOTE)
         .min(Comparator.comparingDouble(Printed::x));
   }
 

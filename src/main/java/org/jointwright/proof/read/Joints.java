@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jointwright.proof.paper.Printed;
 import org.jointwright.proof.read.Reading.Row;
 import org.jointwright.proof.read.Reading.Strip;
 import org.jointwright.proof.read.Reading.Way;
@@ -65,6 +66,21 @@ final class Joints {
 
   private Optional<Where> where(String text, Place place) {
     return figures.riddled(wheres.of(text, place), place, text);
+  }
+
+  /** The sizes that stand over tables of cuts. */
+  List<Reading.Cut> sizes() {
+    Pattern size = phrases.pattern("cut.size", Phrases.LENGTH, Phrases.LENGTH);
+    List<Reading.Cut> sizes = new ArrayList<>();
+    for (Printed l : tables.remarks()) {
+      Matcher m = size.matcher(l.text());
+      if (m.matches()) {
+        Place place = new Place(l.page(), Block.CUT, "", Part.DEPTH);
+        Figure width = figures.fine(m.group(1), place);
+        sizes.add(new Reading.Cut(figures.fine(m.group(2), place), width));
+      }
+    }
+    return sizes;
   }
 
   List<Strip> strips() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -107,6 +108,25 @@ final class Lists {
       }
     }
     return bends;
+  }
+
+  /** Where others meet a joint, by its number. */
+  Map<Integer, List<Figure>> tees() {
+    Map<Integer, List<Figure>> tees = new TreeMap<>();
+    String marks = LENGTH + "(?:, " + LENGTH + ")*";
+    Pattern row = phrases.pattern("tees.row", "[0-9]+", marks);
+    for (Blocks.Found list : lists("tees.title")) {
+      Matcher m = row.matcher(joined(list));
+      while (m.find()) {
+        Place place = at(list, Block.TEES, m.group(1), Part.MARK);
+        List<Figure> at = tees.computeIfAbsent(Integer.valueOf(m.group(1)), n -> new ArrayList<>());
+        Matcher mark = Pattern.compile(LENGTH).matcher(m.group(2));
+        while (mark.find()) {
+          at.add(figures.add(mark.group(), place));
+        }
+      }
+    }
+    return tees;
   }
 
   Map<String, Side> sides() {

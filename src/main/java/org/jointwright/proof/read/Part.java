@@ -33,7 +33,5 @@ public enum Part {
   /** Where a box-out stands. */
   PLACE,
   /** A figure of the scale. */
-  SCALE,
-  /** All lengths together. */
-  TOTAL
+  SCALE
 }

@@ -25,7 +25,9 @@ import org.jointwright.text.Language;
  * @param marks the figures of the chains on the plan
  * @param slabs the slabs with their thickness
  * @param orders what the crew is told in sentences
- * @param totals the lengths that tables are said to come to
+ * @param tees where others are said to meet a joint, by its number
+ * @param sizes the sizes that stand over tables of cuts
+ * @param bar the figures of the scale bar
  * @param figures every figure of the above, by its index
  * @param riddles what was not understood
  */
@@ -44,7 +46,9 @@ public record Reading(
     List<Figure> marks,
     List<Slab> slabs,
     Orders orders,
-    List<Total> totals,
+    Map<Integer, List<Figure>> tees,
+    List<Cut> sizes,
+    List<Figure> bar,
     List<Figure> figures,
     List<Riddle> riddles) {
 
@@ -148,17 +152,9 @@ public record Reading(
    */
   public record Orders(List<Cut> cuts, List<Depth> dig, List<Depth> base) {}
 
-  /** How joints are cut. */
+  /** How deep and wide joints are cut. */
   public record Cut(Figure depth, Figure width) {}
 
   /** A depth that holds for some slabs; for all where none is named. */
   public record Depth(List<String> slabs, Figure depth) {}
-
-  /**
-   * What the lengths of a table come to.
-   *
-   * @param block the table
-   * @param width the width of the strips that are meant, for filler
-   */
-  public record Total(Block block, Optional<Figure> width, Optional<Figure> depth, Figure length) {}
 }

@@ -14,35 +14,47 @@ import org.jointwright.proof.read.Reading.Orders;
 /** Reads the orders to the crew. */
 final class Sentences {
   private static final String LENGTH = Phrases.LENGTH;
+
+  /** A full stop ends a sentence; a point in a figure does not. */
+  private static final String TO_THE_STOP = "(?:[^.]|\\.(?=[0-9]))+";
+
   private static final String HOUR = "[0-9.]+";
 
   private final Phrases phrases;
   private final Figures figures;
 
-  Sentences(Phrases phrases, Figures figures) {
+  private final String text;
+  private final int page;
+
+  Sentences(List<Printed> lines, Phrases phrases, Figures figures) {
     this.phrases = phrases;
     this.figures = figures;
-  }
-
-  Orders read(List<Printed> lines) {
     List<Printed> sentences =
         lines.stream()
             .filter(Blocks::isSentence)
             .sorted(Comparator.comparingInt(Printed::page).thenComparingDouble(Printed::y))
             .toList();
-    String text = sentences.stream().map(Printed::text).collect(Collectors.joining(" "));
-    int page = sentences.isEmpty() ? 0 : sentences.getFirst().page();
+    this.text = text(sentences);
+    this.page = sentences.isEmpty() ? 0 : sentences.getFirst().page();
+  }
+
+  /** The orders, as one text. */
+  private static String text(List<Printed> sentences) {
+    return sentences.stream().map(Printed::text).collect(Collectors.joining(" "));
+  }
+
+  Orders read() {
     List<Depth> dig = new ArrayList<>();
     List<Depth> base = new ArrayList<>();
-    Matcher m = phrases.pattern("order.string", ".*?", ".*?").matcher(text);
+    Matcher m = phrases.pattern("order.string", TO_THE_STOP, TO_THE_STOP).matcher(text);
     if (m.find()) {
       depths(m.group(1), new Place(page, Block.ORDERS, "", Part.DEPTH), dig);
       depths(m.group(2), new Place(page, Block.ORDERS, "", Part.BASE), base);
     }
-    return new Orders(cuts(text, page), dig, base);
+    return new Orders(cuts(), dig, base);
   }
 
-  private List<Cut> cuts(String text, int page) {
+  private List<Cut> cuts() {
     List<Cut> cuts = new ArrayList<>();
     for (Pattern way :
         List.of(

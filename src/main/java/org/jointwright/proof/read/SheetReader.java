@@ -17,6 +17,7 @@ public final class SheetReader {
   private static final double LETTER = 4.5;
   private static final double TITLE = 5.5;
   private static final double TABLE = 3.2;
+  private static final double FOOT = 12;
 
   /** The rule over the foot stands so far above the sheet's title; millimetres. */
   private static final double OVER_TITLE = 10;
@@ -68,6 +69,7 @@ public final class SheetReader {
     Wheres wheres = new Wheres(phrases, figures);
     Lists lists = new Lists(blocks, phrases, wheres, figures);
     Joints joints = new Joints(new Tables(lines, blocks), phrases, wheres, figures);
+    Sentences sentences = new Sentences(lines, phrases, figures);
     return new Reading(
         language,
         units,
@@ -82,25 +84,38 @@ public final class SheetReader {
         new BoxOuts(blocks, phrases, wheres, figures).read(),
         marks(),
         slabs(),
-        new Sentences(phrases, figures).read(lines),
-        List.of(),
+        sentences.read(),
+        lists.tees(),
+        joints.sizes(),
+        bar(),
         figures.all(),
         figures.riddles());
   }
 
+  /** The scale in the foot, which is the same on every page. */
   private double scale() {
     String head = phrases.say("foot.scale");
+    List<Printed> scales = new ArrayList<>();
     for (Printed label : foot) {
       if (label.text().equals(head)) {
-        return foot.stream()
+        foot.stream()
             .filter(l -> l.page() == label.page() && Math.abs(l.x() - label.x()) < 0.5)
             .filter(l -> l.y() > label.y() + 1)
             .findFirst()
-            .map(l -> scale(l.text(), new Place(l.page(), Block.FOOT, "", Part.SCALE)))
-            .orElse(1.0);
+            .ifPresent(scales::add);
       }
     }
-    return 1;
+    double scale = 1;
+    for (int i = 0; i < scales.size(); i++) {
+      Printed l = scales.get(i);
+      Place place = new Place(l.page(), Block.FOOT, "", Part.SCALE);
+      if (i == 0) {
+        scale = scale(l.text(), place);
+      } else if (!l.text().equals(scales.getFirst().text())) {
+        figures.riddle(place, l.text());
+      }
+    }
+    return scale;
   }
 
   private double scale(String text, Place place) {
@@ -113,7 +128,31 @@ public final class SheetReader {
       return 1;
     }
     Figure real = figures.exact(m.group(2) + (m.group(3).isEmpty() ? "" : "′-0″"), place);
-    return real.inches() / figures.exact(m.group(1), place).inches();
+    Figure paper = figures.exact(m.group(1), place);
+    // Architects draw so much for a foot, engineers one inch for tens of feet (from memory).
+    boolean forOneFoot = real.inches() == FOOT && paper.inches() <= 1;
+    boolean inchForTens = paper.inches() == 1 && real.inches() % (10 * FOOT) == 0;
+    if (!forOneFoot && !inchForTens) {
+      figures.riddle(place, text);
+    }
+    return real.inches() / paper.inches();
+  }
+
+  /** The figures over a scale bar, from its nought on. */
+  private List<Figure> bar() {
+    List<Figure> bar = new ArrayList<>();
+    for (Printed zero : lines) {
+      if (zero.text().equals("0") && zero.capital() < TABLE) {
+        Place place = new Place(zero.page(), Block.PLAN, "", Part.SCALE);
+        for (Printed l : blocks.beside(zero)) {
+          boolean feet = l.text().matches("[0-9]+′");
+          if (l.capital() < TABLE && (feet || l.text().matches("[0-9.]+ m|" + Phrases.LENGTH))) {
+            bar.add(figures.exact(feet ? l.text() + "-0″" : l.text(), place));
+          }
+        }
+      }
+    }
+    return bar;
   }
 
   private Map<String, Point> letters() {

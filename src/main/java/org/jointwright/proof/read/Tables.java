@@ -45,13 +45,23 @@ final class Tables {
     return rows;
   }
 
+  /** What is said in the heads of tables beside the names of their columns. */
+  List<Printed> remarks() {
+    return lines.stream()
+        .filter(blocks::isTableHead)
+        .flatMap(h -> blocks.beside(h).stream())
+        .filter(l -> l.capital() < SMALL)
+        .distinct()
+        .toList();
+  }
+
   private Optional<List<Printed>> columns(Printed head, List<String> heads) {
     List<Printed> beside = blocks.beside(head);
     List<Printed> columns = new ArrayList<>();
     for (Printed l : beside) {
       if (columns.size() < heads.size() && l.text().equals(heads.get(columns.size()))) {
         columns.add(l);
-      } else if (columns.size() < heads.size()) {
+      } else if (columns.size() < heads.size() && blocks.isTableHead(l)) {
         return Optional.empty();
       }
     }

@@ -15,15 +15,20 @@ import org.jointwright.shape.Point;
  * @param name its name
  * @param heads the heads of the columns, from the number on
  * @param columns where the columns stand, millimetres from the left
+ * @param remark what holds for all its rows, said left of the last head; may be empty
  * @param rows its rows
  */
-public record Table(String name, List<String> heads, List<Column> columns, List<Row> rows)
+public record Table(
+    String name, List<String> heads, List<Column> columns, String remark, List<Row> rows)
     implements Block {
   /** From one row's baseline to the next. */
   public static final double PITCH = 5.9;
 
   private static final double SECOND_LINE = 5.6;
   private static final double HEAD = 5.6;
+
+  /** Between the remark and the last head, millimetres. */
+  private static final double BESIDE = 3;
 
   /** How large the box to tick is, millimetres. */
   public static final double BOX = 3.1;
@@ -33,6 +38,11 @@ public record Table(String name, List<String> heads, List<Column> columns, List<
     heads = List.copyOf(heads);
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+  }
+
+  /** A table without a remark. */
+  public Table(String name, List<String> heads, List<Column> columns, List<Row> rows) {
+    this(name, heads, columns, "", rows);
   }
 
   /**
@@ -75,6 +85,10 @@ public record Table(String name, List<String> heads, List<Column> columns, List<
     for (int i = 0; i < heads.size(); i++) {
       Column c = columns.get(i);
       marks.add(Type.NOTE.at(x + c.at(), y + 3.2, heads.get(i), c.anchor()));
+    }
+    if (!remark.isEmpty()) {
+      double right = x + columns.getLast().at() - Type.NOTE.width(heads.getLast()) - BESIDE;
+      marks.add(Type.NOTE.at(right, y + 3.2, remark, Anchor.END));
     }
     double top = y + HEAD - 0.8;
     marks.add(rule(x, top, width, 0.5));
@@ -126,7 +140,7 @@ public record Table(String name, List<String> heads, List<Column> columns, List<
       return new Split(List.of(), List.of(this));
     }
     return new Split(
-        List.of(new Table(name, heads, columns, rows.subList(0, count))),
-        List.of(new Table(name, heads, columns, rows.subList(count, rows.size()))));
+        List.of(new Table(name, heads, columns, remark, rows.subList(0, count))),
+        List.of(new Table(name, heads, columns, remark, rows.subList(count, rows.size()))));
   }
 }
