@@ -1,0 +1,116 @@
+package org.jointwright.proof;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jointwright.proof.paper.Printed;
+import org.jointwright.proof.read.Figure;
+
+/** Makes the page of what {@code prove} notices: every figure of every sheet an inch too long. */
+public final class ProofPage {
+  private static final Path PAGE = Path.of("src", "docs", "PROOF.md");
+
+  private static final String HEAD =
+      """
+      # What `prove` notices
+
+      `prove` reads the words and figures of a cut sheet and nothing else: not the plan that it was printed from, not the lines
+      that are drawn. It rebuilds corners, sides, joints, filler and box-outs, and compares every length that is printed with the
+      one that comes out. How much the two may differ is worked out, not chosen: the sheet is rebuilt once for each figure with that
+      figure longer by half the step that it was rounded to, and what a difference moves then, summed over all figures, is the most
+      that rounding makes of it. Where the letters stand on the page says only on which side of a string a corner lies.
+
+      Made by `mvn -q -Pproof`: each cut sheet of the laid cases and the samples, in English and Spanish, in feet and in metres, on
+      letter paper; then each length on it, one at a time, an inch (25 mm) too long.
+
+      """;
+
+  private static final String TAIL =
+      """
+
+      ## What cannot be noticed, and why
+      - **The width of filler** stands once on the sheet, in its row: nothing else hangs on it. Two strips of one width need not be alike.
+      - **The depth and width of a cut** stand in the orders and over the table of those joints; where a table has joints of several sizes,
+        nothing stands over it, and the sizes that only some joints have stand once.
+      - **What is dug, and the base**, where a slab is too small for its thickness to be written on it and has no filler: of the three figures that
+        prove each other one is missing. Both told an inch deeper would pass everywhere.
+      - **Offsets and slight bows.** A point an inch farther along a string that runs by it moves it an inch along the edge it lies on anyway; a bow of
+        two inches in ten feet told as three lengthens the joint by less than its rounding. The lengths that are taped do not change, so nothing tells.
+      - **The radius of a flat arc** follows from its bow, and an inch in sixty feet is less than the bow’s sixteenth makes of it.
+      - **Marks told from a side and square off it** where the joint runs square to that side: its length does not change by what it is off, and on
+        a joint no other meets there is no list of marks.
+      - **Short sides of long slabs whose marks are not on the plan**: the diagonals of a strip hang on its long sides; an inch on the short one moves
+        them by less than their rounding.
+      """;
+
+  private ProofPage() {}
+
+  private record Count(int all, int noticed) {
+    Count with(boolean isNoticed) {
+      return new Count(all + 1, noticed + (isNoticed ? 1 : 0));
+    }
+  }
+
+  /** Writes the page. */
+  public static void main(String... arguments) throws IOException {
+    Map<String, Count> kinds = new TreeMap<>();
+    Count sum = new Count(0, 0);
+    List<String> unproven = new ArrayList<>();
+    int sheets = 0;
+    for (Sheets sheet : Sheets.all()) {
+      List<Printed> words = sheet.words();
+      Proof proof = Proof.of(words).orElseThrow();
+      sheets++;
+      if (!proof.isProven()) {
+        unproven.add(sheet.toString());
+      }
+      for (Slip slip : Slip.all(words)) {
+        Proof slipped = Proof.of(slip.in(words)).orElseThrow();
+        boolean noticed = !slipped.isProven();
+        kinds.merge(kind(proof, slipped), new Count(0, 0).with(noticed), ProofPage::both);
+        sum = sum.with(noticed);
+      }
+    }
+    StringBuilder page = new StringBuilder(HEAD);
+    page.append(
+        String.format(
+            Locale.ROOT,
+            "**%d sheets, %d of them proven. %d of %d slips noticed: %.1f of 100.**%n%n",
+            sheets,
+            sheets - unproven.size(),
+            sum.noticed(),
+            sum.all(),
+            100.0 * sum.noticed() / sum.all()));
+    unproven.forEach(s -> page.append("- not proven: ").append(s).append('\n'));
+    page.append("| figure | slips | noticed |\n|---|---:|---:|\n");
+    kinds.forEach(
+        (kind, c) ->
+            page.append(
+                String.format(Locale.ROOT, "| %s | %d | %d |%n", kind, c.all(), c.noticed())));
+    page.append(TAIL);
+    Files.writeString(PAGE, page.toString().replace("\r", ""));
+  }
+
+  private static Count both(Count a, Count b) {
+    return new Count(a.all() + b.all(), a.noticed() + b.noticed());
+  }
+
+  /** Which figure was changed, as the reading without the slip calls it. */
+  private static String kind(Proof right, Proof slipped) {
+    List<Figure> is = slipped.reading().figures();
+    List<Figure> was = right.reading().figures();
+    for (int i = 0; i < Math.min(is.size(), was.size()); i++) {
+      if (!is.get(i).text().equals(was.get(i).text())) {
+        return (was.get(i).place().block() + ", " + was.get(i).place().part())
+            .toLowerCase(Locale.ROOT)
+            .replace('_', '-');
+      }
+    }
+    return "not read";
+  }
+}
