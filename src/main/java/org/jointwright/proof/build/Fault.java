@@ -49,6 +49,8 @@ public record Fault(
     UNLISTED,
     /** A size of cuts that the orders do not tell. */
     SIZE,
+    /** A width of filler that is told in one place only. */
+    WIDTH,
     /** A corner that a list names and the plan has not. */
     NO_LETTER
   }

@@ -7,7 +7,7 @@ import org.jointwright.proof.read.Figure;
 import org.jointwright.proof.read.Reading;
 import org.jointwright.proof.read.Where;
 
-/** Compares what is printed in two places: marks on joints, sizes of cuts, the scale bar. */
+/** Compares what is printed in two places: marks on joints, sizes of cuts, widths of filler. */
 final class Repeats {
   /** What is printed the same way in both places is the same but for the noise; inches. */
   private static final double NOISE = 0.01;
@@ -19,6 +19,7 @@ final class Repeats {
     this.reading = reading;
     tees();
     sizes();
+    widths();
     bar();
   }
 
@@ -69,6 +70,22 @@ final class Repeats {
         faults.add(Fault.of(Fault.Kind.SIZE, size.depth()));
       }
     }
+  }
+
+  /** The widths of the strips are those that the legend tells. */
+  private void widths() {
+    List<Figure> told = reading.widths();
+    List<Figure> strips = reading.strips().stream().map(Reading.Strip::width).toList();
+    if (!told.isEmpty() && !strips.isEmpty()) {
+      onlyIn(strips, told);
+      onlyIn(told, strips);
+    }
+  }
+
+  private void onlyIn(List<Figure> some, List<Figure> others) {
+    some.stream()
+        .filter(f -> others.stream().noneMatch(o -> same(f, o)))
+        .forEach(f -> faults.add(Fault.of(Fault.Kind.WIDTH, f)));
   }
 
   /** The figures of a scale bar stand at equal steps. */

@@ -27,6 +27,7 @@ import org.jointwright.text.Language;
  * @param orders what the crew is told in sentences
  * @param tees where others are said to meet a joint, by its number
  * @param sizes the sizes that stand over tables of cuts
+ * @param widths the widths of filler that the legend tells
  * @param bar the figures of the scale bar
  * @param figures every figure of the above, by its index
  * @param riddles what was not understood
@@ -48,6 +49,7 @@ public record Reading(
     Orders orders,
     Map<Integer, List<Figure>> tees,
     List<Cut> sizes,
+    List<Figure> widths,
     List<Figure> bar,
     List<Figure> figures,
     List<Riddle> riddles) {

@@ -87,6 +87,7 @@ public final class SheetReader {
         sentences.read(),
         lists.tees(),
         joints.sizes(),
+        widths(),
         bar(),
         figures.all(),
         figures.riddles());
@@ -136,6 +137,25 @@ public final class SheetReader {
       figures.riddle(place, text);
     }
     return real.inches() / paper.inches();
+  }
+
+  /** The widths of filler in the legend. */
+  private List<Figure> widths() {
+    String lengths = Phrases.LENGTH + "(?:, " + Phrases.LENGTH + ")*";
+    Pattern line =
+        phrases.pattern("legend.wide", Pattern.quote(phrases.say("legend.isolation")), lengths);
+    List<Figure> widths = new ArrayList<>();
+    for (Printed l : lines) {
+      Matcher m = line.matcher(l.text());
+      if (l.capital() < TABLE && m.matches()) {
+        Place place = new Place(l.page(), Block.PLAN, "", Part.WIDTH);
+        Matcher width = Pattern.compile(Phrases.LENGTH).matcher(m.group(2));
+        while (width.find()) {
+          widths.add(figures.fine(width.group(), place));
+        }
+      }
+    }
+    return widths;
   }
 
   /** The figures over a scale bar, from its nought on. */

@@ -9,6 +9,10 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.UserMarks;
+import org.jointwright.joint.FillerWidth;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.Rounding;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.JointKind;
@@ -35,7 +39,8 @@ record Legend(String name, Sample sample) {
     List<Slab> slabs = plan.slabs();
     for (JointKind kind : JointKind.values()) {
       if (slabs.stream().anyMatch(s -> s.joints().stream().anyMatch(j -> j.kind() == kind))) {
-        lines.add(new Legend(name(kind, words), p -> JointMarks.joint(kind, p, 0, Pens.PAPER)));
+        String name = kind == JointKind.ISOLATION ? isolation(slabs, words) : name(kind, words);
+        lines.add(new Legend(name, p -> JointMarks.joint(kind, p, 0, Pens.PAPER)));
       }
     }
     if (!plan.given().isEmpty()) {
@@ -57,6 +62,24 @@ record Legend(String name, Sample sample) {
       lines.add(new Legend(features, p -> UserMarks.bar(p, Pens.PAPER)));
     }
     return lines;
+  }
+
+  /** Filler with its widths: on the plan it is drawn wider than it is where it is thin. */
+  private static String isolation(List<Slab> slabs, Words words) {
+    boolean metric = words.units() == UnitSystem.METRIC;
+    Words fine = words.rounded(metric ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH);
+    String widths =
+        slabs.stream()
+            .flatMap(
+                s ->
+                    s.joints().stream()
+                        .filter(j -> j.kind() == JointKind.ISOLATION)
+                        .map(j -> FillerWidth.of(j, s)))
+            .sorted()
+            .map(w -> fine.print(Length.inches(w)))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return words.say("sheet.legend.wide", name(JointKind.ISOLATION, words), widths);
   }
 
   private static Stream<EdgeSetting> settings(Slab slab) {
