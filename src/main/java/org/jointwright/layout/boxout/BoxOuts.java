@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.joint.Cutouts;
+import org.jointwright.layout.piece.Limits;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Joint;
@@ -43,7 +44,8 @@ public final class BoxOuts {
     }
     Region region = slab.region();
     Point axis = Shapes.axis(slab.outline().ring());
-    found.addAll(Together.ways(free, rings -> Shapes.of(region, axis, rings, metric)));
+    double spacing = Limits.of(slab).spacing();
+    found.addAll(Together.ways(free, rings -> Shapes.of(region, axis, rings, spacing, metric)));
     return found;
   }
 
@@ -57,6 +59,7 @@ public final class BoxOuts {
     List<BoxOut> found = new ArrayList<>();
     Region region = slab.region();
     Point axis = Shapes.axis(slab.outline().ring());
+    double spacing = Limits.of(slab).spacing();
     for (FixedObject f : objects) {
       if (Cutouts.standsIn(slab, f)) {
         List<BoxOut> own = was.stream().filter(b -> b.fixed().equals(f.id())).toList();
@@ -64,7 +67,8 @@ public final class BoxOuts {
           return Optional.empty();
         }
         Optional<Outline> like =
-            Shapes.like(own.getFirst().outline(), region, axis, f.shape().ring(), metric, moved);
+            Shapes.like(
+                own.getFirst().outline(), region, axis, f.shape().ring(), spacing, metric, moved);
         if (like.isEmpty()) {
           return Optional.empty();
         }

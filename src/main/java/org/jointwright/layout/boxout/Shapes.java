@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.jointwright.plan.Outline;
 import org.jointwright.practice.BoxOuts;
 import org.jointwright.shape.Chords;
+import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Hull;
 import org.jointwright.shape.Point;
@@ -47,19 +48,28 @@ final class Shapes {
 
   private static final int MOST = 4;
 
+  /** A joint line nearer to an object than this is met by a usual box-out, inches. */
+  private static final double LEAST_REACH = 9;
+
+  /** Beyond any slab, inches. */
+  private static final double FAR = 1e6;
+
   private final Region slab;
   private final Point axis;
   private final List<Ring> objects;
   private final Ring object;
   private final Wraps wraps;
+  private final double spacing;
   private final List<Outline> usual = new ArrayList<>();
   private final List<Outline> large = new ArrayList<>();
+  private final List<Outline> reaching = new ArrayList<>();
   private Predicate<Outline> enough = o -> false;
   private Predicate<Outline> hopeful = o -> true;
   private boolean found;
   private boolean runsOut;
 
-  private Shapes(Region slab, Point axis, List<Ring> objects, boolean metric) {
+  private Shapes(Region slab, Point axis, List<Ring> objects, double spacing, boolean metric) {
+    this.spacing = spacing;
     this.slab = slab;
     this.axis = axis;
     this.objects = objects;
@@ -71,12 +81,15 @@ final class Shapes {
    * The choices for an object, or for several in one, in a slab whose longest straight edge runs
    * along an axis.
    */
-  static List<Outline> of(Region slab, Point axis, List<Ring> objects, boolean metric) {
-    Shapes s = new Shapes(slab, axis, objects, metric);
+  static List<Outline> of(
+      Region slab, Point axis, List<Ring> objects, double spacing, boolean metric) {
+    Shapes s = new Shapes(slab, axis, objects, spacing, metric);
     s.find();
     List<Outline> all = new ArrayList<>(s.usual);
     all.addAll(s.large);
-    return all.subList(0, Math.min(MOST, all.size()));
+    List<Outline> some = new ArrayList<>(all.subList(0, Math.min(MOST, all.size())));
+    some.addAll(s.reaching);
+    return some;
   }
 
   /**
@@ -85,12 +98,19 @@ final class Shapes {
    * and those after it are not worked out.
    */
   static Optional<Outline> like(
-      Outline was, Region slab, Point axis, Ring object, boolean metric, double moved) {
-    Shapes s = new Shapes(slab, axis, List.of(object), metric);
+      Outline was,
+      Region slab,
+      Point axis,
+      Ring object,
+      double spacing,
+      boolean metric,
+      double moved) {
+    Shapes s = new Shapes(slab, axis, List.of(object), spacing, metric);
     s.enough = o -> moved <= LITTLE && apart(o, was) <= moved;
     s.hopeful = o -> mayBe(o, was, moved);
     s.find();
-    return Stream.concat(s.usual.stream(), s.large.stream())
+    return Stream.of(s.usual, s.large, s.reaching)
+        .flatMap(List::stream)
         .filter(o -> apart(o, was) <= moved)
         .min(Comparator.comparingDouble(o -> apart(o, was)));
   }
@@ -140,6 +160,46 @@ final class Shapes {
     if (!isLong()) {
       toEdges();
     }
+    if (near.isEmpty() && objects.size() == 1 && !isLong()) {
+      toLines();
+    }
+  }
+
+  /**
+   * Out to the line where a joint would run if the object were not there, or to the edge, square on
+   * each side of it: the line meets the flat end, and one joint the round one. For an object that
+   * stands a foot or two off the joints then need not go round it.
+   */
+  private void toLines() {
+    Point middle = wraps.middle(axis);
+    for (int i = 0; i < 4; i++) {
+      Point way = axis.turned(i * Math.PI / 2);
+      double ahead = room(middle, way);
+      double behind = room(middle, way.times(-1));
+      int panels = (int) Math.ceil((ahead + behind) / spacing - 1e-6);
+      for (int k = 1; k < panels; k++) {
+        double off = wraps.near(k * (ahead + behind) / panels - behind);
+        if (off > wraps.half(way) + LEAST_REACH && off < wraps.half(way) + REACH) {
+          add(() -> wraps.runOut(way, new double[] {off, 0, 0, 0}, true), reaching);
+        }
+      }
+      double gap = ahead - wraps.half(way);
+      if (gap > BESIDE && gap < REACH) {
+        add(() -> wraps.runOut(way, new double[] {ahead + PAST, 0, 0, 0}, true), reaching);
+      }
+    }
+  }
+
+  /** How far it is to the first edge of the slab. */
+  private double room(Point from, Point way) {
+    double least = Double.POSITIVE_INFINITY;
+    Edge ray = new Segment(from, from.plus(way.times(FAR)));
+    for (Edge e : edges()) {
+      for (Crossing c : Crossing.of(ray, e)) {
+        least = Math.min(least, c.at().distance(from));
+      }
+    }
+    return least;
   }
 
   private boolean isLong() {
@@ -158,7 +218,7 @@ final class Shapes {
       Edge ray = new Segment(middle, middle.plus(way.times(half + BESIDE)));
       double edge = 0;
       for (Edge e : edges()) {
-        for (var c : org.jointwright.shape.Crossing.of(ray, e)) {
+        for (Crossing c : Crossing.of(ray, e)) {
           edge = Math.max(edge, c.at().distance(middle));
         }
       }
@@ -240,7 +300,7 @@ final class Shapes {
       }
       for (Edge side : object.edges()) {
         near = Math.min(near, Math.min(side.distance(e.start()), side.distance(e.end())));
-        boolean across = !org.jointwright.shape.Crossing.of(side, e).isEmpty();
+        boolean across = !Crossing.of(side, e).isEmpty();
         near = across ? 0 : near;
       }
       if (near < least) {
@@ -251,13 +311,17 @@ final class Shapes {
   }
 
   private void add(Supplier<Outline> shape) {
+    add(shape, usual);
+  }
+
+  private void add(Supplier<Outline> shape, List<Outline> among) {
     Outline whole = shape.get();
     if (!found && hopeful.test(whole)) {
-      Clip.of(whole, slab).ifPresent(this::keep);
+      Clip.of(whole, slab).ifPresent(o -> keep(o, among));
     }
   }
 
-  private void keep(Outline shape) {
+  private void keep(Outline shape, List<Outline> among) {
     double reach = 0;
     for (Edge e : shape.ring().edges()) {
       for (Point p : List.of(e.start(), e.at(0.5))) {
@@ -270,7 +334,8 @@ final class Shapes {
         usual.stream().anyMatch(s -> same(s, shape))
             || large.stream().anyMatch(s -> same(s, shape));
     if (reach <= REACH && !known && isClear(shape)) {
-      (reach <= USUAL_REACH && !leavesNeck(shape) ? usual : large).add(shape);
+      boolean isLarge = among == usual && (reach > USUAL_REACH || leavesNeck(shape));
+      (isLarge ? large : among).add(shape);
       found |= enough.test(shape);
     }
   }

@@ -154,6 +154,12 @@ record Wraps(Ring object, boolean metric) {
     return new double[] {low, high};
   }
 
+  /** The whole inch, or ten millimetres, nearest to a distance. */
+  double near(double inches) {
+    double step = metric ? 10 / 25.4 : 1;
+    return Math.rint(inches / step) * step;
+  }
+
   /** Whole inches, so that the form is easily cut. */
   private double step(double inches) {
     double step = metric ? 10 / 25.4 : 1;

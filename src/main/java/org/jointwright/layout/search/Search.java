@@ -49,6 +49,9 @@ public final class Search {
   /** What setting lines square must save in a round to be gone on with, ft. */
   private static final double SAVED = 1;
 
+  /** What one chalk line instead of two is worth, ft. */
+  private static final double LINED_UP = 1;
+
   /** How often a slab is shaken at most. */
   private static final int SHAKES = 6;
 
@@ -97,6 +100,7 @@ public final class Search {
   public static Draft best(Draft start, Score score, boolean metric, Effort effort) {
     Search search = new Search(start, score, effort);
     search.run();
+    search.lineUp();
     if (Broad.isWorthIt(start) && !Broad.isBroad(start) && !search.isIdeal()) {
       search.take(Broad.best(start, score));
     }
@@ -158,6 +162,19 @@ public final class Search {
         }
       }
       better = score.of(best) < before - SAVED;
+    }
+  }
+
+  /**
+   * A line that ends on a box-out goes on from its other side, where that costs next to nothing.
+   */
+  private void lineUp() {
+    if (Score.isClean(best)) {
+      double most = score.of(best) + LINED_UP;
+      Squaring.across(start, best).stream()
+          .filter(d -> Score.isClean(d) && score.of(d) <= most)
+          .min(Comparator.comparingDouble(score::of))
+          .ifPresent(d -> best = d);
     }
   }
 

@@ -3,7 +3,9 @@ package org.jointwright.layout.search;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.jointwright.joint.Source;
 import org.jointwright.layout.piece.Carrier;
 import org.jointwright.layout.piece.Draft;
 import org.jointwright.layout.piece.Laid;
@@ -27,6 +29,15 @@ final class Squaring {
   /** Lines farther from a tee than this share of the spacing are not brought to it. */
   private static final double NEAR = 0.6;
 
+  /** The cosine of the angle within which two lines run one way. */
+  private static final double PARALLEL = Math.cos(Math.toRadians(0.5));
+
+  /** Lines farther apart than this on both sides of a box-out are two, inches. */
+  private static final double ACROSS = 12;
+
+  /** Nearer to one line than this they are on it, inches. */
+  private static final double HAIR = 0.1;
+
   private static final double[] PIVOTS = {0, 1, 0.5};
 
   private final Draft draft;
@@ -46,6 +57,44 @@ final class Squaring {
     squaring.square();
     squaring.close();
     return squaring.tried.stream().map(moves -> draft.recut(base, moves)).toList();
+  }
+
+  /** Drafts with two lines that end on one box-out from both sides set on one line. */
+  static List<Draft> across(Draft base, Draft draft) {
+    Squaring squaring = new Squaring(draft);
+    for (int i = 0; i < squaring.lines.size(); i++) {
+      for (int j = 0; j < squaring.lines.size(); j++) {
+        squaring.across(i, j);
+      }
+    }
+    return squaring.tried.stream().map(moves -> draft.recut(base, moves)).toList();
+  }
+
+  private void across(int i, int j) {
+    Laid one = lines.get(i);
+    Laid other = lines.get(j);
+    for (boolean last : new boolean[] {false, true}) {
+      for (boolean first : new boolean[] {false, true}) {
+        Optional<String> box = box(one.tag(last));
+        if (i != j
+            && box.isPresent()
+            && box.equals(box(other.tag(first)))
+            && one.move().carrier() instanceof Carrier.Line l
+            && other.onward(first).dot(one.onward(last)) < -PARALLEL) {
+          double off = l.distance(other.end(first));
+          if (off > HAIR && off < ACROSS) {
+            set(whole(j, l.unit()), l.unit(), one.end(last));
+          }
+        }
+      }
+    }
+  }
+
+  /** The object whose box-out an end stands on. */
+  private Optional<String> box(int tag) {
+    return tag < 0 && draft.ground().source(tag) instanceof Source.OnBoxOut b
+        ? Optional.of(b.fixed())
+        : Optional.empty();
   }
 
   private void square() {

@@ -20,6 +20,8 @@ import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BoxOutsTest {
   private static final Slab SLAB =
@@ -169,6 +171,32 @@ class BoxOutsTest {
     assertThat(filler).hasSize(1);
     assertThat(filler.getFirst().path().edges()).hasSize(2);
     assertThat(filler.getFirst().kind()).isEqualTo(JointKind.ISOLATION);
+  }
+
+  /**
+   * The slab is cut in halves at 120 in: what stands 13 to 40 in from there may reach out to it.
+   */
+  @ParameterizedTest
+  @CsvSource({"107, false", "106, true", "81, true", "80, false"})
+  void reachesOutToTheLineThatWouldRunBeside(double x, boolean reaches) {
+    FixedObject post = post(x, 40, 8);
+    List<Ring> out =
+        choices(post).stream()
+            .filter(r -> r.vertices().stream().filter(v -> v.x() == 120).count() == 2)
+            .toList();
+    assertThat(out).hasSize(reaches ? 1 : 0);
+    out.forEach(r -> standsClear(post, r));
+    // Round where no line is: a joint leaves there square to the line.
+    out.forEach(r -> assertThat(r.edges()).filteredOn(e -> e.turn() != 0).hasSize(1));
+  }
+
+  /** No box-out reaches farther than 3 ft from its object: our own figure. */
+  @ParameterizedTest
+  @CsvSource({"39, true", "40, false"})
+  void reachesOutToAnEdgeWithinThreeFeet(double x, boolean reaches) {
+    assertThat(choices(post(x, 40, 8)))
+        .filteredOn(r -> r.vertices().stream().filter(v -> Math.abs(v.x()) < 1e-6).count() == 2)
+        .hasSize(reaches ? 1 : 0);
   }
 
   /** The same slab with its upper right corner moved. */
