@@ -180,12 +180,12 @@ final class Shapes {
       for (int k = 1; k < panels; k++) {
         double off = wraps.near(k * (ahead + behind) / panels - behind);
         if (off > wraps.half(way) + LEAST_REACH && off < wraps.half(way) + REACH) {
-          add(() -> wraps.runOut(way, new double[] {off, 0, 0, 0}, true), reaching);
+          add(() -> wraps.runOut(way, new double[] {off, 0, 0, 0}, true), true);
         }
       }
       double gap = ahead - wraps.half(way);
       if (gap > BESIDE && gap < REACH) {
-        add(() -> wraps.runOut(way, new double[] {ahead + PAST, 0, 0, 0}, true), reaching);
+        add(() -> wraps.runOut(way, new double[] {ahead + PAST, 0, 0, 0}, true), true);
       }
     }
   }
@@ -311,17 +311,17 @@ final class Shapes {
   }
 
   private void add(Supplier<Outline> shape) {
-    add(shape, usual);
+    add(shape, /* reachesOut= */ false);
   }
 
-  private void add(Supplier<Outline> shape, List<Outline> among) {
+  private void add(Supplier<Outline> shape, boolean reachesOut) {
     Outline whole = shape.get();
     if (!found && hopeful.test(whole)) {
-      Clip.of(whole, slab).ifPresent(o -> keep(o, among));
+      Clip.of(whole, slab).ifPresent(o -> keep(o, reachesOut));
     }
   }
 
-  private void keep(Outline shape, List<Outline> among) {
+  private void keep(Outline shape, boolean reachesOut) {
     double reach = 0;
     for (Edge e : shape.ring().edges()) {
       for (Point p : List.of(e.start(), e.at(0.5))) {
@@ -334,8 +334,8 @@ final class Shapes {
         usual.stream().anyMatch(s -> same(s, shape))
             || large.stream().anyMatch(s -> same(s, shape));
     if (reach <= REACH && !known && isClear(shape)) {
-      boolean isLarge = among == usual && (reach > USUAL_REACH || leavesNeck(shape));
-      (isLarge ? large : among).add(shape);
+      boolean isLarge = reach > USUAL_REACH || leavesNeck(shape);
+      (reachesOut ? reaching : isLarge ? large : usual).add(shape);
       found |= enough.test(shape);
     }
   }
