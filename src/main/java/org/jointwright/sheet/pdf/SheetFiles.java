@@ -29,7 +29,7 @@ public final class SheetFiles {
       return List.of();
     }
     byte[] pdf = PdfSheet.bytes(set);
-    Optional<List<byte[]>> pictures = PdfSheet.pictures(pdf, DOTS_PER_INCH, goOn);
+    Optional<List<byte[]>> pictures = PdfSheet.pictures(set, pdf, DOTS_PER_INCH, goOn);
     if (pictures.isEmpty()) {
       return List.of();
     }
@@ -55,6 +55,6 @@ public final class SheetFiles {
    */
   public static Optional<List<byte[]>> pictures(
       SheetSet set, int dotsPerInch, BooleanSupplier goOn) {
-    return PdfSheet.pictures(PdfSheet.bytes(set), dotsPerInch, goOn);
+    return PdfSheet.pictures(set, PdfSheet.bytes(set), dotsPerInch, goOn);
   }
 }
