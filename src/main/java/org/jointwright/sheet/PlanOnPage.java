@@ -25,6 +25,7 @@ import org.jointwright.sheet.place.Taken;
  * @param unplaced the sides whose chains found no place
  * @param crowded the slabs on which a label found no place
  * @param details the slabs whose labels and chains stand in a detail
+ * @param parts the parts it is drawn in besides, without numbers then
  * @param loss how much worse than a perfect drawing it is; only to be compared
  */
 record PlanOnPage(
@@ -33,6 +34,7 @@ record PlanOnPage(
     List<Chains.Chain> unplaced,
     Set<String> crowded,
     List<String> details,
+    Parts parts,
     double loss) {
   /** What a step down in scale costs against labels that find no good place. */
   private static final double STEP = 3;
@@ -43,7 +45,24 @@ record PlanOnPage(
   /** What a detail costs: it is on another page. */
   private static final double DETAIL = 8;
 
-  static PlanOnPage of(Facts facts, Box room) {
+  /**
+   * The plan in a field of the page, with details or in parts where it is too crowded.
+   *
+   * @param room the field
+   * @param page what a page has for a part
+   */
+  static PlanOnPage of(Facts facts, Box room, Box page) {
+    PlanOnPage best = detailed(facts, room);
+    if (best.loss() < CROWDED + DETAIL * best.details().size()) {
+      return best;
+    }
+    double turn = best.field().view().turn();
+    Parts parts = Parts.of(facts, turn, page);
+    PlanOnPage key = best(facts, room, new Style(3.5, List.of(), parts, OptionalDouble.empty()));
+    return key.loss() < best.loss() ? key : best;
+  }
+
+  private static PlanOnPage detailed(Facts facts, Box room) {
     PlanOnPage best = plain(facts, room);
     if (best.loss() < CROWDED) {
       return best;
@@ -54,26 +73,30 @@ record PlanOnPage(
       return best;
     }
     double turn = best.field().view().turn();
-    PlanOnPage parted = best(facts, room, new Style(3.5, crowded, OptionalDouble.empty()));
+    PlanOnPage parted =
+        best(facts, room, new Style(3.5, crowded, Parts.NONE, OptionalDouble.empty()));
     List<Chains.Chain> unplaced = new ArrayList<>(parted.unplaced());
     crowded.forEach(s -> unplaced.addAll(DetailBlock.unplaced(facts, s, turn)));
     double loss = parted.loss() + DETAIL * crowded.size();
     return loss >= best.loss()
         ? best
-        : new PlanOnPage(parted.field(), parted.marks(), unplaced, parted.crowded(), crowded, loss);
+        : new PlanOnPage(
+            parted.field(), parted.marks(), unplaced, parted.crowded(), crowded, Parts.NONE, loss);
   }
 
   /** A slab alone in a detail: without legend, scale bar and north mark. */
   static PlanOnPage detail(Facts facts, Box room, double turn) {
-    return best(facts, room, new Style(3.5, List.of(), OptionalDouble.of(turn)));
+    return best(facts, room, new Style(3.5, List.of(), Parts.NONE, OptionalDouble.of(turn)));
   }
 
   private static PlanOnPage plain(Facts facts, Box room) {
-    PlanOnPage best = best(facts, room, new Style(3.5, List.of(), OptionalDouble.empty()));
+    PlanOnPage best =
+        best(facts, room, new Style(3.5, List.of(), Parts.NONE, OptionalDouble.empty()));
     if (best.loss() < CROWDED) {
       return best;
     }
-    PlanOnPage smaller = best(facts, room, new Style(3, List.of(), OptionalDouble.empty()));
+    PlanOnPage smaller =
+        best(facts, room, new Style(3, List.of(), Parts.NONE, OptionalDouble.empty()));
     return smaller.loss() < best.loss() ? smaller : best;
   }
 
@@ -82,10 +105,11 @@ record PlanOnPage(
    *
    * @param number how high numbers are, millimetres
    * @param details the slabs whose labels and chains stand in a detail
+   * @param parts the parts that hold the numbers instead; none where they stand here
    * @param turn how the plan lies that it is a detail of; empty for a plan that lies by itself,
    *     with legend, scale bar and north mark
    */
-  private record Style(double number, List<String> details, OptionalDouble turn) {
+  private record Style(double number, List<String> details, Parts parts, OptionalDouble turn) {
     boolean isFurnished() {
       return turn.isEmpty();
     }
@@ -146,11 +170,14 @@ record PlanOnPage(
     marks.add(drawing);
     Style style = way.style();
     Facts here = facts.without(Set.copyOf(style.details()));
+    style.parts().stand(view, ground);
     ChainPlacer chains = new ChainPlacer(here, view, ground);
     marks.add(new Mark.Group("chains", "", chains.place()));
     LabelPlacer labels = new LabelPlacer(here, view, ground, style.number());
     marks.add(new Mark.Group("letters", "", labels.letters()));
-    marks.add(new Mark.Group("numbers", "", labels.numbers()));
+    boolean whole = style.parts().windows().isEmpty();
+    marks.add(new Mark.Group("numbers", "", whole ? labels.numbers() : List.of()));
+    marks.add(new Mark.Group("parts", "", style.parts().key(facts, view, ground)));
     marks.add(new Mark.Group("slabs", "", labels.names()));
     marks.add(new Mark.Group("beside", "", labels.besides()));
     marks.add(new Mark.Group("kept-clear", "", labels.zones()));
@@ -168,6 +195,13 @@ record PlanOnPage(
     }
     double loss = step + 1.5 * chains.unplaced().size() + labels.loss();
     return Optional.of(
-        new PlanOnPage(field, marks, chains.unplaced(), labels.crowded(), style.details(), loss));
+        new PlanOnPage(
+            field,
+            marks,
+            chains.unplaced(),
+            labels.crowded(),
+            style.details(),
+            style.parts(),
+            loss));
   }
 }

@@ -100,7 +100,8 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
 
     Drawn drawn() {
       Box field = field();
-      PlanOnPage plan = PlanOnPage.of(facts, field);
+      Box whole = new Box(Foot.MARGIN, 10, right(), low() - 4);
+      PlanOnPage plan = PlanOnPage.of(facts, field, whole);
       List<Mark> first = new ArrayList<>(plan.marks());
       List<Block> left = new ArrayList<>();
       first.addAll(column(plan, right() - COLUMN, field.maxY() - 10, left));
@@ -112,7 +113,8 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
       rest.addAll(bottom.left());
       rest.addAll(left);
       List<List<Mark>> pages = new ArrayList<>(List.of(first));
-      pages.addAll(Flow.pages(rest, new Box(Foot.MARGIN, 10, right(), low() - 4)));
+      pages.addAll(plan.parts().pages(facts, plan.field().view().turn(), whole));
+      pages.addAll(Flow.pages(rest, whole));
       return new Drawn(plan, pages);
     }
 

@@ -40,6 +40,11 @@ public record Field(Scale scale, View view) {
     return of(box(layout), units, field, turn != 0);
   }
 
+  /** A window of the plan at the largest scale that fits. */
+  public static Field of(Box window, UnitSystem units, Box field, double turn) {
+    return of(window, units, field, turn != 0).getFirst();
+  }
+
   private static List<Field> of(Box plan, UnitSystem units, Box field, boolean turned) {
     double width = turned ? plan.height() : plan.width();
     double height = turned ? plan.width() : plan.height();

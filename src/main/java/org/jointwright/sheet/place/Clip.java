@@ -1,0 +1,78 @@
+package org.jointwright.sheet.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Rings;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Crossing;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Path;
+
+/** What lies within an upright box of the page. */
+public final class Clip {
+  /** Shorter pieces are not worth a line, millimetres. */
+  private static final double LEAST = 0.02;
+
+  private Clip() {}
+
+  /** The lines of a drawing that lie in a box, cut where they leave it; areas whole or not. */
+  public static List<Mark> lines(List<Mark> marks, Box box) {
+    List<Mark> within = new ArrayList<>();
+    for (Mark mark : marks) {
+      switch (mark) {
+        case Mark.Line line ->
+            paths(line.path(), box)
+                .forEach(
+                    p -> within.add(new Mark.Line(p, line.width(), line.dashes(), line.role())));
+        case Mark.Area area -> {
+          Box whole = area.rings().getFirst().box();
+          if (box.with(whole).equals(box)) {
+            within.add(area);
+          }
+        }
+        case Mark.Words words -> {
+          if (box.holds(words.at())) {
+            within.add(words);
+          }
+        }
+        case Mark.Group group ->
+            within.add(new Mark.Group(group.name(), group.title(), lines(group.marks(), box)));
+      }
+    }
+    return within;
+  }
+
+  /** The pieces of a path that lie in a box, in their order. */
+  public static List<Path> paths(Path path, Box box) {
+    List<Edge> sides = Rings.box(box.minX(), box.minY(), box.width(), box.height()).edges();
+    List<Path> pieces = new ArrayList<>();
+    List<Edge> run = new ArrayList<>();
+    for (Edge edge : path.edges()) {
+      TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
+      sides.forEach(s -> Crossing.of(edge, s).forEach(c -> cuts.add(c.first())));
+      double from = 0;
+      for (double to : cuts) {
+        if ((to - from) * edge.length() < LEAST) {
+          continue;
+        }
+        if (box.holds(edge.at((from + to) / 2))) {
+          run.add(from == 0 && to == 1 ? edge : edge.part(from, to));
+        } else {
+          end(run, pieces);
+        }
+        from = to;
+      }
+    }
+    end(run, pieces);
+    return pieces;
+  }
+
+  private static void end(List<Edge> run, List<Path> pieces) {
+    if (!run.isEmpty()) {
+      pieces.add(new Path(run));
+      run.clear();
+    }
+  }
+}
