@@ -58,10 +58,10 @@ final class FlagMarks {
     }
   }
 
-  /** The flags' marks; their room is taken from {@code places}. */
-  static List<Mark> of(Desk desk, Places places) {
+  /** The flags, the stake of each first; their room is taken from {@code places}. */
+  static List<Mark.Group> of(Desk desk, Places places) {
     List<Finding> findings = findings(desk);
-    List<Mark> marks = new ArrayList<>();
+    List<Mark.Group> marks = new ArrayList<>();
     for (Planted p : planted(desk, places)) {
       places.stake(p.stake());
       String number = Integer.toString(p.index() + 1);

@@ -73,6 +73,7 @@ final class Labels {
   static List<Mark> of(Known known, Desk desk, Places places, Words words) {
     Labels labels = new Labels(known, desk, places, words);
     labels.nailheads();
+    labels.objects();
     labels.pickedLine();
     labels.letters();
     labels.numbers();
@@ -89,6 +90,11 @@ final class Labels {
         }
       }
     }
+  }
+
+  /** A box-out that reaches out to an edge has its object anywhere: no number may cover it. */
+  private void objects() {
+    layout.plan().fixed().forEach(f -> places.take(view.boxOf(f.shape().ring())));
   }
 
   /** Along what is picked nothing else is written: its halo would cover it. */

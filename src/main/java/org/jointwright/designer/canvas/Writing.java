@@ -17,15 +17,22 @@ public final class Writing {
 
   private Writing(Known known, Desk desk, Words words) {
     if (!known.layout().plan().slabs().isEmpty()) {
-      // Flags first: the stake of one may stand behind a number, never strike it through.
-      marks.addAll(FlagMarks.of(desk, places));
+      // The stake of a flag may stand behind a number, and the way to a number behind a flag:
+      // neither strikes the other's figure through.
+      List<Mark.Group> flags = FlagMarks.of(desk, places);
+      flags.forEach(f -> marks.add(part(f, "stake-", 0, 1)));
       Spared.take(desk, words, places);
       marks.addAll(Labels.of(known, desk, places, words));
+      flags.forEach(f -> marks.add(part(f, "cloth-", 1, f.marks().size())));
     }
     boolean metric = words.units() == UnitSystem.METRIC;
     marks.addAll(ScaleBar.of(desk.viewport(), metric));
     marks.addAll(
         NorthMark.of(desk.viewport().width(), desk.plan().north(), words.say("window.plan.north")));
+  }
+
+  private static Mark.Group part(Mark.Group flag, String name, int from, int to) {
+    return new Mark.Group(name + flag.name(), "", flag.marks().subList(from, to));
   }
 
   /** What is written on a plan. */

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jointwright.app.Answer;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
@@ -22,24 +21,27 @@ import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
 
 class PlanMarksTest {
-  /** A flag's stake may cross a joint's number: the number must then lie over it. */
+  /** What is written, from below upwards. */
+  private static final List<String> KINDS = List.of("stake-", "number-", "cloth-");
+
+  /**
+   * A flag's stake may cross a joint's number, and the way to a number a flag: the figure must lie
+   * over it.
+   */
   @Test
-  void everyFlagLiesUnderTheNumbersOfTheJoints() {
+  void numbersLieOverStakesAndUnderFlags() {
     List<String> names =
         Writing.of(Known.of(judged()), judged(), Words.english(UnitSystem.FEET_INCHES))
             .marks()
             .stream()
             .filter(Mark.Group.class::isInstance)
             .map(m -> ((Mark.Group) m).name())
-            .filter(n -> n.startsWith("finding-") || n.startsWith("number-"))
+            .filter(n -> KINDS.stream().anyMatch(n::startsWith))
             .toList();
-    assertThat(names).contains("finding-1", "number-1");
-    List<String> flagsFirst =
-        Stream.concat(
-                names.stream().filter(n -> n.startsWith("finding-")),
-                names.stream().filter(n -> n.startsWith("number-")))
-            .toList();
-    assertThat(names).isEqualTo(flagsFirst);
+    assertThat(names).contains("stake-finding-1", "number-1", "cloth-finding-1");
+    List<String> inOrder =
+        KINDS.stream().flatMap(k -> names.stream().filter(n -> n.startsWith(k))).toList();
+    assertThat(names).isEqualTo(inOrder);
   }
 
   /** A slab of 10 by 16 ft whose one joint ends a foot short of the side. */
