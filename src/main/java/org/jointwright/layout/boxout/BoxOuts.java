@@ -44,7 +44,7 @@ public final class BoxOuts {
     }
     Region region = slab.region();
     Point axis = Shapes.axis(slab.outline().ring());
-    double spacing = Limits.of(slab).spacing();
+    double spacing = spacing(slab, free.size());
     found.addAll(Together.ways(free, rings -> Shapes.of(region, axis, rings, spacing, metric)));
     return found;
   }
@@ -59,7 +59,7 @@ public final class BoxOuts {
     List<BoxOut> found = new ArrayList<>();
     Region region = slab.region();
     Point axis = Shapes.axis(slab.outline().ring());
-    double spacing = Limits.of(slab).spacing();
+    double spacing = spacing(slab, objects.size());
     for (FixedObject f : objects) {
       if (Cutouts.standsIn(slab, f)) {
         List<BoxOut> own = was.stream().filter(b -> b.fixed().equals(f.id())).toList();
@@ -76,6 +76,14 @@ public final class BoxOuts {
       }
     }
     return Optional.of(found);
+  }
+
+  /**
+   * How far apart joints run, so that a box-out may reach out to one. Not among several objects:
+   * only so many sets of box-outs are tried, and their usual ones come first.
+   */
+  private static double spacing(Slab slab, int objects) {
+    return objects == 1 ? Limits.of(slab).spacing() : Double.POSITIVE_INFINITY;
   }
 
   private static List<BoxOut> heldByJoints(Slab slab, FixedObject f) {

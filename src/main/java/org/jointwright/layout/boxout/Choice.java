@@ -17,9 +17,6 @@ public record Choice(List<List<Around>> choices, int most) {
   /** What a foot of filler weighs against a foot of joint: of two as good the smaller is made. */
   private static final double FILLER = 0.1;
 
-  /** What a square foot of a box-out weighs, ft of joint: it is filled by itself, later. */
-  private static final double FILLED = 2;
-
   /**
    * The best set found.
    *
@@ -70,8 +67,7 @@ public record Choice(List<List<Around>> choices, int most) {
       seen.add(ways);
       List<BoxOut> boxes = boxes(ways);
       double inches = BoxOuts.rings(boxes).stream().mapToDouble(Ring::perimeter).sum();
-      double area = BoxOuts.rings(boxes).stream().mapToDouble(Ring::area).sum();
-      double found = value.applyAsDouble(boxes) + FILLER * inches / 12 + FILLED * area / 144;
+      double found = value.applyAsDouble(boxes) + FILLER * inches / 12;
       if (found >= least - 1e-6) {
         return best;
       }

@@ -160,7 +160,7 @@ final class Shapes {
     if (!isLong()) {
       toEdges();
     }
-    if (near.isEmpty() && objects.size() == 1 && !isLong()) {
+    if (near.isEmpty() && objects.size() == 1 && !isLong() && Double.isFinite(spacing)) {
       toLines();
     }
   }
