@@ -38,6 +38,12 @@ final class ProofPicture {
   /** How far a letter stands off its corner, away from the middle of the job; millimetres. */
   private static final double OFF = 4;
 
+  /** How much being away from the middle counts beside being away from the sides. */
+  private static final double FAINT = 0.001;
+
+  /** Where two sides leave a corner nearly in one line, its letter stands square to them. */
+  private static final double STRAIGHT = 0.6;
+
   /** The least width of filler; it is told by the pattern, not by its width. */
   private static final double FILLER = 0;
 
@@ -45,6 +51,9 @@ final class ProofPicture {
   private static final double FINE = 3.6;
   private static final int DOTS_PER_INCH = 200;
   private static final double LINE = 5;
+
+  /** Where along a joint its number may stand. */
+  private static final double[] SHARES = {0.5, 0.35, 0.65, 0.2, 0.8};
 
   private final Proof proof;
   private final Rebuilt rebuilt;
@@ -99,7 +108,7 @@ final class ProofPicture {
       marks.addAll(JointMarks.joint(kind(e.getKey()), view.on(e.getValue()), FILLER, Pens.PAPER));
     }
     rebuilt.boxOuts().values().forEach(b -> marks.addAll(boxOut(b)));
-    rebuilt.joints().forEach((number, path) -> marks.add(number(number, path.middle())));
+    rebuilt.joints().forEach((number, path) -> marks.add(number(number, free(number, path))));
     rebuilt.boxOuts().forEach((number, shape) -> marks.add(number(number, shape.middle())));
     rebuilt.corners().forEach((letter, p) -> marks.add(letter(letter, p)));
     double y = Paper.LETTER.height() - MARGIN - (lines.size() - 1) * LINE;
@@ -109,6 +118,26 @@ final class ProofPicture {
       y += LINE;
     }
     return marks;
+  }
+
+  /** Of a few places along a joint the one that is farthest from all others. */
+  private Point free(int number, Path path) {
+    Point best = path.middle();
+    double most = 0;
+    for (double share : SHARES) {
+      Point at = path.edges().getFirst().at(share);
+      double near =
+          rebuilt.joints().entrySet().stream()
+              .filter(e -> e.getKey() != number)
+              .mapToDouble(e -> e.getValue().distance(at))
+              .min()
+              .orElse(0);
+      if (near > most + 1) {
+        most = near;
+        best = at;
+      }
+    }
+    return best;
   }
 
   private JointKind kind(int number) {
@@ -141,7 +170,25 @@ final class ProofPicture {
 
   private Mark letter(String letter, Point corner) {
     Point p = view.on(corner);
-    Point away = p.minus(view.on(middle));
+    Point away = p.minus(view.on(middle)).times(FAINT);
+    Point square = away;
+    for (Path side : rebuilt.sides().values()) {
+      for (boolean first : new boolean[] {true, false}) {
+        if ((first ? side.start() : side.end()).equals(corner)) {
+          Point along =
+              first
+                  ? side.edges().getFirst().direction(0)
+                  : side.edges().getLast().direction(1).times(-1);
+          Point heading = view.heading(along);
+          away = away.minus(heading);
+          square = heading.left();
+        }
+      }
+    }
+    if (away.norm() < STRAIGHT) {
+      Point out = p.minus(view.on(middle));
+      away = square.dot(out) < 0 ? square.times(-1) : square;
+    }
     Point off = away.norm() > 0 ? away.unit().times(OFF) : new Point(0, -OFF);
     Point at = p.plus(off).plus(new Point(0, 0.35 * TEXT));
     return Mark.Words.level(at, letter, TEXT, Weight.HEAVY, Anchor.MIDDLE, Role.TEXT);

@@ -38,6 +38,14 @@ class ProveCommandTest {
   }
 
   @Test
+  void theReadmeShowsWhatItSays() throws Exception {
+    String readme = Files.readString(Path.of("README.md")).replaceAll("from \\d+ figures", "");
+    for (String line : Run.of("prove", sheet()).out().lines().toList()) {
+      assertThat(readme).contains("    " + line.replaceAll("from \\d+ figures", ""));
+    }
+  }
+
+  @Test
   void itSpeaksTheLanguageAndTheMeasuresOfTheSheet() {
     Run run = Run.of("prove", sheet("--lang", "es", "--units", "m"));
     assertThat(run.code()).isZero();

@@ -43,17 +43,25 @@ public final class Closing {
 
   /**
    * Rebuilds what a sheet says. Where that does not close, corners may have been taken for the
-   * other side of a string: then it is begun from other places, so many times, and what closes best
-   * is kept.
+   * other side of a string: then it is begun from other places, so many times. What closes best is
+   * kept; of what closes as well, that which lies nearest to the letters, for a slab that hangs on
+   * one side of another closes as well on its wrong side.
    */
   public static Closing of(Reading reading) {
     Net net = new Net(reading);
     Values values = Values.of(reading.figures());
-    Closing best = at(reading, net, values, net.solve(values, 0));
-    for (int attempt = 1; attempt <= ATTEMPTS && best.excess() > 0; attempt++) {
+    double[] places = net.solve(values, 0);
+    Closing best = at(reading, net, values, places);
+    if (best.excess() == 0) {
+      return best;
+    }
+    for (int attempt = 1; attempt <= ATTEMPTS; attempt++) {
       double[] other = net.solve(values, attempt);
       Rebuilt rebuilt = new Rebuilt(reading, values, net, other);
-      if (excess(off(rebuilt), best.allowed) < MUCH_LESS * best.excess()) {
+      double left = excess(off(rebuilt), best.allowed);
+      boolean closes = left == 0 && best.excess() == 0;
+      if (closes ? net.stray(other) < net.stray(places) : left < MUCH_LESS * best.excess()) {
+        places = other;
         best = at(reading, net, values, other);
       }
     }

@@ -135,6 +135,32 @@ final class Net {
     return solve(said, from);
   }
 
+  /**
+   * How far corners lie from their letters, the whole turned and moved to lie as near as it can:
+   * the sum of the squares, square inches.
+   */
+  double stray(double[] at) {
+    int n = at.length / 2;
+    double[] middle = new double[4];
+    for (int i = 0; i < at.length; i++) {
+      middle[i % 2] += start[i] / n;
+      middle[2 + i % 2] += at[i] / n;
+    }
+    double size = 0;
+    double along = 0;
+    double across = 0;
+    for (int i = 0; i < at.length; i += 2) {
+      double x = start[i] - middle[0];
+      double y = start[i + 1] - middle[1];
+      double u = at[i] - middle[2];
+      double v = at[i + 1] - middle[3];
+      size += x * x + y * y + u * u + v * v;
+      along += x * u + y * v;
+      across += x * v - y * u;
+    }
+    return size - 2 * Math.hypot(along, across);
+  }
+
   private double[] solve(double[] said, double[] from) {
     double[] at = from.clone();
     for (int round = 0; round < ROUNDS; round++) {

@@ -1,4 +1,4 @@
-package org.jointwright.sheet.readback;
+package org.jointwright.proof;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
