@@ -3,6 +3,7 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
@@ -12,7 +13,7 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
 /** The flags of the findings, each at its place or just beside it. */
-final class FlagMarks {
+public final class FlagMarks {
   private static final double FLAG = 19;
 
   /** Half of what a stake takes in width; pixels. */
@@ -73,6 +74,14 @@ final class FlagMarks {
   /** The cloths of the flags, where {@link #of} paints them. */
   static List<Box> cloths(Desk desk) {
     return planted(desk, new Places()).stream().map(Planted::cloth).toList();
+  }
+
+  /** The number of the finding whose flag is at a place of the paper, from 1; empty at none. */
+  public static OptionalInt at(Desk desk, Point place) {
+    return planted(desk, new Places()).stream()
+        .filter(p -> p.cloth().holds(place))
+        .mapToInt(p -> p.index() + 1)
+        .findFirst();
   }
 
   private static List<Planted> planted(Desk desk, Places places) {

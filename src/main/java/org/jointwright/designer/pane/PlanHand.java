@@ -1,6 +1,7 @@
 package org.jointwright.designer.pane;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -8,6 +9,8 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
+import org.jointwright.designer.canvas.FlagMarks;
+import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Gesture;
 import org.jointwright.designer.hand.Gestures;
 import org.jointwright.designer.hand.UnderPointer;
@@ -77,6 +80,12 @@ final class PlanHand {
     if (!isPushing && e.getButton() != MouseButton.PRIMARY) {
       return;
     }
+    OptionalInt flag = isPushing || isDrawing(desk) ? OptionalInt.empty() : flag(desk, e);
+    if (flag.isPresent()) {
+      board.change(d -> FindingFacts.goTo(d, flag.getAsInt()));
+      e.consume();
+      return;
+    }
     Gesture begun =
         isPushing
             ? Gestures.movePaper(desk, at)
@@ -84,6 +93,14 @@ final class PlanHand {
     gesture = Optional.of(begun);
     board.change(d -> begun.press(d, at));
     e.consume();
+  }
+
+  private static boolean isDrawing(Desk desk) {
+    return desk.draft().isPresent() || desk.hand().shape().isPresent();
+  }
+
+  private static OptionalInt flag(Desk desk, MouseEvent e) {
+    return FlagMarks.at(desk, new Point(e.getX(), e.getY()));
   }
 
   private void dragged(MouseEvent e) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import javafx.scene.input.KeyCode;
+import org.jointwright.designer.canvas.FlagMarks;
 import org.jointwright.designer.state.JointSlide;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
@@ -64,6 +65,17 @@ class FixesInTheWindowTest {
     rig.clickOn("undo").laid();
     assertThat(rig.plan()).isEqualTo(broken);
     assertThat(rig.text("findings-count")).contains("must");
+  }
+
+  @Test
+  void aClickOnItsFlagGoesToTheFindingToo() {
+    Point at = rig.desk().laying().laid().orElseThrow().findings().getFirst().at();
+    // The flag’s cloth flies right above the place, 19 px high.
+    Point cloth = rig.desk().viewport().toPaper(at).plus(new Point(9, -30));
+    assertThat(FlagMarks.at(rig.desk(), cloth)).hasValue(1);
+    rig.click(rig.desk().viewport().toPlan(cloth));
+    rig.until(() -> rig.node0("fix-1") != null);
+    assertThat(rig.desk().sight().finding()).hasValue(1);
   }
 
   /** Its joint’s facts come above it, and its fixes under it: it must not be pushed from sight. */
