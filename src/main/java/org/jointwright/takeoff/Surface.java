@@ -55,7 +55,7 @@ final class Surface {
             .sum();
     return new Line(
         Item.MESH,
-        List.of(),
+        List.copyOf(Covering.SHEET.value()),
         new Amount.Pieces(sheets),
         List.of(Step.of("mesh", new Area(covered), Covering.LAP.value(), sheets)),
         Covering.SHEET.sources());

@@ -99,6 +99,10 @@ public record AmountsBlock(String name, String title, String again, double wide,
     if (count == rows.size()) {
       return new Split(List.of(this), List.of());
     }
+    if (count == rows.size() - 1 && count > 1) {
+      // A row alone in the next column would look forgotten.
+      count--;
+    }
     return count == 0
         ? new Split(List.of(), List.of(this))
         : new Split(
