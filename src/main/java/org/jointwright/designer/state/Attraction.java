@@ -53,6 +53,9 @@ public record Attraction(
   private static final double LINE_REACH = 8;
   private static final double SIDE_REACH = 7;
 
+  /** So much nearer an even place must be than a square one to draw the pencil, pixels. */
+  private static final double SQUARE_FIRST = 3;
+
   /** A string that may draw the pencil: a line through {@code from} along {@code way}. */
   private record Strung(Guide.Kind kind, Point from, Point way) {
     Point foot(Point p) {
@@ -114,9 +117,8 @@ public record Attraction(
   public Pencil at(Point raw) {
     return corner(raw)
         .or(() -> jointEnd(raw))
-        .or(() -> even(raw))
+        .or(() -> squareOrEven(raw))
         .or(() -> halfWay(raw))
-        .or(() -> foot(raw))
         .or(() -> strings(raw))
         .or(() -> side(raw))
         .or(() -> onJoint(raw))
@@ -154,6 +156,17 @@ public record Attraction(
 
   private static Pencil atJoint(Point p) {
     return new Pencil(p, List.of(new Guide(Guide.Kind.AT_JOINT, p, p)));
+  }
+
+  /** Square rather than even where both are under the hand: a joint a little off looks a slip. */
+  private Optional<Pencil> squareOrEven(Point raw) {
+    Optional<Pencil> even = even(raw);
+    Optional<Pencil> foot = foot(raw);
+    if (even.isEmpty() || foot.isEmpty()) {
+      return even.isPresent() || !halfWay(raw).isEmpty() ? even : foot;
+    }
+    double more = foot.get().at().distance(raw) - even.get().at().distance(raw);
+    return more <= SQUARE_FIRST * pixel ? foot : even;
   }
 
   private Optional<Pencil> even(Point raw) {

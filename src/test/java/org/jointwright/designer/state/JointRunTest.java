@@ -51,6 +51,17 @@ class JointRunTest {
     assertThat(run(60, 130, 60, 300)).isEqualTo(Path.straight(p(60, 120), p(60, 360)));
   }
 
+  /** Half of what is left of the side above the joint is at 240 in; the joint comes from 234. */
+  @Test
+  void squareAcrossIsCaughtBeforeAnEvenPlaceBesideIt() {
+    Draft line = Draft.begun(Drawn.JOINT).begunAt(p(240, 234));
+    Attraction pull = Attraction.joint(PLAN, line, 1);
+    assertThat(pull.at(p(2, 236)).at()).isEqualTo(p(0, 234));
+    assertThat(pull.at(p(2, 238.8)).at()).isEqualTo(p(0, 234));
+    assertThat(pull.at(p(2, 239)).at()).isEqualTo(p(0, 240));
+    assertThat(pull.at(p(2, 241)).at()).isEqualTo(p(0, 240));
+  }
+
   @Test
   void anEndOnAJointStaysThereAndOneBeyondTheConcreteIsCutOff() {
     assertThat(run(60, -30, 60, 120.3)).isEqualTo(Path.straight(p(60, 0), p(60, 120)));
