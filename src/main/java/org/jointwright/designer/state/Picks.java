@@ -18,6 +18,9 @@ public final class Picks {
   /** A joint laid anew within this distance of the one that was picked is the same; inches. */
   private static final double SAME_JOINT = 1;
 
+  /** One of the same name that runs so near was moved by a hand: twice 2 ft, inches. */
+  private static final double MOVED = 48.5;
+
   private Picks() {}
 
   /**
@@ -47,7 +50,9 @@ public final class Picks {
       case Pick.AtPhoto p -> plan.photo().isPresent() ? p : Pick.NOTHING;
       case Pick.Scaling s -> plan.photo().isPresent() ? s : Pick.NOTHING;
       case Pick.AtJoint j ->
-          joint(before, j).flatMap(was -> same(plan, j.slab(), was)).orElse(Pick.NOTHING);
+          joint(before, j)
+              .flatMap(was -> same(plan, j.slab(), was).or(() -> moved(plan, j, was)))
+              .orElse(Pick.NOTHING);
     };
   }
 
@@ -93,6 +98,13 @@ public final class Picks {
         .filter(j -> j.kind() == was.kind() && apart(j, was) <= SAME_JOINT)
         .min(Comparator.comparingDouble(j -> apart(j, was)))
         .map(j -> new Pick.AtJoint(slab, j.id()));
+  }
+
+  /** The joint of the same name, where a hand has moved it: undo gives it back as it was. */
+  private static Optional<Pick> moved(Plan plan, Pick.AtJoint pick, Joint was) {
+    return joint(plan, pick)
+        .filter(j -> j.kind() == was.kind() && apart(j, was) <= MOVED)
+        .map(j -> pick);
   }
 
   private static double apart(Joint a, Joint b) {

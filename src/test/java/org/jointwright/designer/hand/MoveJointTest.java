@@ -117,6 +117,13 @@ class MoveJointTest {
   }
 
   @Test
+  void undoLeavesTheJointPickedThatItGivesBack() {
+    assertThat(dragged(154, true).undone().picked()).isEqualTo(new Pick.AtJoint("drive", "J1"));
+    // Farther than 2 ft: by then the name may be another joint’s.
+    assertThat(dragged(155, true).undone().picked()).isEqualTo(Pick.NOTHING);
+  }
+
+  @Test
   void aCornerAndAnEvenPlaceDrawAJointThatIsSlid() {
     Desk corner = dragged(198.4, false);
     assertThat(joint(corner, "J1").path().start().y()).isEqualTo(200);
