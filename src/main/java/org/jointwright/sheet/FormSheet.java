@@ -9,7 +9,9 @@ import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Numbering;
 import org.jointwright.joint.Numbering.Work;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.practice.FormWork;
 import org.jointwright.sheet.block.Block;
 import org.jointwright.sheet.block.Table;
@@ -111,6 +113,7 @@ public final class FormSheet {
     List<String> orders = new ArrayList<>();
     orders.add(facts.say("forms.string"));
     orders.addAll(new Orders(facts).thickened());
+    orders.addAll(openings());
     OrderWords said = new OrderWords(facts.words());
     for (Line stakes : takeoff.of(Item.STAKES)) {
       orders.add(
@@ -121,6 +124,26 @@ public final class FormSheet {
               FormWork.STAKES_ON_CURVES.value()));
     }
     return orders;
+  }
+
+  /** Where each opening goes: two of its corners, from a side that stands. */
+  private List<String> openings() {
+    Sides sides = new Sides(facts.lettering());
+    List<String> said = new ArrayList<>();
+    for (Slab slab : facts.plan().slabs()) {
+      for (Opening opening : slab.openings()) {
+        List<String> corners =
+            facts.lettering().corners().stream()
+                .filter(c -> opening.outline().ring().distance(c.at()) < Sides.ON)
+                .limit(2)
+                .map(c -> c.letter() + " " + facts.off(sides.fromOutline(slab, c.at())))
+                .toList();
+        if (!corners.isEmpty()) {
+          said.add(facts.say("forms.opening", String.join("; ", corners)));
+        }
+      }
+    }
+    return said;
   }
 
   private List<String> cautions() {

@@ -4,8 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
 
 /** Finds points from the sides of the slabs. */
 record Sides(Lettering lettering) {
@@ -28,6 +30,14 @@ record Sides(Lettering lettering) {
     Point u = tape.to().at().minus(tape.from().at()).unit();
     Point v = p.minus(tape.from().at());
     return new Whereabouts.Off(tape, u.dot(v), u.cross(v));
+  }
+
+  /** The same from a side of the slab’s outline: openings are not there yet. */
+  Whereabouts.Off fromOutline(Slab slab, Point p) {
+    Ring outline = slab.outline().ring();
+    List<Tape> own =
+        lettering.tapes().stream().filter(t -> outline.distance(t.path().middle()) < ON).toList();
+    return new Sides(new Lettering(lettering.corners(), own)).off(slab.id(), p);
   }
 
   /** The straight side that a point is told from: the nearest that it stands square to. */

@@ -14,8 +14,11 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Kept;
+import org.jointwright.plan.Opening;
+import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Point;
 import org.jointwright.sheet.page.Page;
 import org.jointwright.sheet.page.Paper;
 import org.jointwright.sheet.page.SheetOptions;
@@ -73,6 +76,25 @@ class FormSheetTest {
   void oneBoardStandsBetweenTwoSlabs() {
     assertThat(texts(LaidPlans.plan("multi_drive_approach_walk")))
         .contains("board 6″, between | two slabs");
+  }
+
+  /** A pad of 6 by 8 ft with an opening of 2 by 2 ft, 2 ft from its left and 3 ft from its foot. */
+  @Test
+  void anOpeningIsPlacedFromTheSidesThatStand() {
+    Outline pad = box(0, 0, 72, 96);
+    Opening hole = new Opening(box(24, 36, 24, 24), Map.of(), Kept.NOTHING);
+    Plan plan = Plan.EMPTY.withSlabs(List.of(Slab.of("pad", pad).withOpenings(List.of(hole))));
+    assertThat(texts(plan).replaceAll(" \\| |\\h", " "))
+        .contains("Opening: E 3′-0″ A–D, right 2′-0″; F 3′-0″ B–C, left 2′-0″.");
+  }
+
+  private static Outline box(double x, double y, double wide, double high) {
+    return Outline.of(
+        List.of(
+            new Point(x, y),
+            new Point(x + wide, y),
+            new Point(x + wide, y + high),
+            new Point(x, y + high)));
   }
 
   @Test
