@@ -58,7 +58,12 @@ public final class Clip {
           continue;
         }
         if (box.holds(edge.at((from + to) / 2))) {
-          run.add(from == 0 && to == 1 ? edge : edge.part(from, to));
+          Edge piece = from == 0 && to == 1 ? edge : edge.part(from, to);
+          // What was too short to be drawn leaves a gap that nobody sees, but a path may have none.
+          if (!run.isEmpty() && !run.getLast().end().equals(piece.start())) {
+            end(run, pieces);
+          }
+          run.add(piece);
         } else {
           end(run, pieces);
         }
