@@ -4,19 +4,25 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
 import org.jointwright.plan.Job;
+import org.jointwright.plan.Plan;
 import org.jointwright.sheet.CutSheet;
 import org.jointwright.sheet.FormSheet;
 import org.jointwright.sheet.OrderSheet;
+import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.owner.OwnersPlan;
+import org.jointwright.sheet.page.Origin;
 import org.jointwright.sheet.page.Paper;
 import org.jointwright.sheet.page.Sheet;
 import org.jointwright.sheet.page.SheetOptions;
@@ -28,7 +34,12 @@ import org.jointwright.text.Words;
 
 /** Prints sheets: an SVG and a PNG of each page, and one PDF of them all. */
 public final class Sheets {
-  private static final String ENDING = ".jointwright.json";
+  private static final Pattern OF_A_PLAN = Pattern.compile("(\\.jointwright)?\\.json$");
+  private static final Pattern OF_A_SHEET =
+      Pattern.compile(
+          Arrays.stream(SheetKind.values())
+              .map(SheetKind::file)
+              .collect(Collectors.joining("|", "(^|-)(" + "sheets|", ")(-\\d+)?\\.(svg|pdf)$")));
   private static final String SEVERAL = "sheets";
 
   private Sheets() {}
@@ -72,7 +83,7 @@ public final class Sheets {
   public static List<Path> write(
       Answer answer, Wanted wanted, Path folder, String stem, BooleanSupplier goOn)
       throws IOException, UnprintableException {
-    SheetSet set = set(answer, wanted);
+    SheetSet set = set(answer, wanted).from(origin(answer.plan()));
     List<String> names = wanted.kinds().stream().map(k -> named(stem, k.file())).toList();
     String whole = names.size() == 1 ? names.getFirst() : named(stem, SEVERAL);
     Map<Path, byte[]> files = new LinkedHashMap<>();
@@ -120,6 +131,11 @@ public final class Sheets {
     return new SheetOptions("", wanted.words(), paper, open);
   }
 
+  private static Origin origin(Plan plan) {
+    String program = Program.NAME + " " + Program.VERSION;
+    return new Origin(Lines.known(plan.job().name()), program, PlanFiles.text(plan));
+  }
+
   private static String named(String stem, String sheet) {
     return stem.isEmpty() ? sheet : stem + "-" + sheet;
   }
@@ -129,12 +145,15 @@ public final class Sheets {
     return FileNames.of(job).orElseGet(() -> stem(plan));
   }
 
-  /** The start of the names of a plan's sheets, after its file; empty where there is none. */
+  /**
+   * The start of the names of a plan's sheets, after its file; empty where there is none. After a
+   * sheet that was opened again, the start of that sheet's own name.
+   */
   public static String stem(Optional<Path> plan) {
     return plan.map(Path::getFileName)
         .map(Path::toString)
-        .map(n -> n.endsWith(ENDING) ? n.substring(0, n.length() - ENDING.length()) : n)
-        .map(n -> n.endsWith(".json") ? n.substring(0, n.length() - ".json".length()) : n)
+        .map(n -> OF_A_PLAN.matcher(n).replaceFirst(""))
+        .map(n -> OF_A_SHEET.matcher(n).replaceFirst(""))
         .orElse("");
   }
 }

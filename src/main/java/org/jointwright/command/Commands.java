@@ -3,6 +3,7 @@ package org.jointwright.command;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Collectors;
+import org.jointwright.app.Program;
 import org.jointwright.text.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -13,8 +14,6 @@ import picocli.CommandLine.ParseResult;
 
 /** All commands with their options: reads the arguments, runs the command, gives the exit code. */
 final class Commands {
-  private static final String VERSION = "0.1.0";
-
   private final Console console;
   private final Window window;
   private final CommandLine line;
@@ -63,7 +62,7 @@ final class Commands {
             .versionHelp(true)
             .description(words.say("command.version"))
             .build());
-    spec.version(spec.root().name() + " " + VERSION);
+    spec.version(spec.root().name() + " " + Program.VERSION);
     spec.usageMessage()
         .sortOptions(false)
         .synopsisHeading(words.say("command.heading.usage") + " ")

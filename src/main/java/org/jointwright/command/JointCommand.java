@@ -51,6 +51,9 @@ final class JointCommand implements Callable<Integer> {
     PlanInput input = new PlanInput(console, plan);
     Output to = output(input);
     Plan read = chosen(input.read());
+    if (inPlace && input.isSheet()) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.inPlaceSheet", plan));
+    }
     if (choices) {
       to.write(new ChoiceLines(read).report());
       return Outcome.DONE;

@@ -12,6 +12,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What is wrong with the arguments, in the program's own words instead of the library's. */
 final class Misuse {
+  /** Of files that hold a plan. */
+  private static final List<String> ENDINGS = List.of(".json", ".svg", ".pdf");
+
   private Misuse() {}
 
   static String say(ParameterException fault) {
@@ -50,7 +53,8 @@ final class Misuse {
   }
 
   private static boolean isPlan(String word) {
-    return !word.startsWith("-") && word.toLowerCase(Locale.ROOT).endsWith(".json");
+    String low = word.toLowerCase(Locale.ROOT);
+    return !word.startsWith("-") && ENDINGS.stream().anyMatch(low::endsWith);
   }
 
   private static String other(ParameterException fault) {

@@ -15,6 +15,7 @@ import org.jointwright.text.Words;
 final class PlanInput {
   private final Console console;
   private final String name;
+  private boolean isSheet;
 
   PlanInput(Console console, String name) {
     this.console = console;
@@ -50,7 +51,8 @@ final class PlanInput {
   /** The plan, even if there is nothing in it yet. */
   Plan readAny() {
     return switch (reading()) {
-      case PlanReading.ReadPlan(Plan plan, List<Remark> repairs) -> {
+      case PlanReading.ReadPlan(Plan plan, List<Remark> repairs, boolean inSheet) -> {
+        isSheet = inSheet;
         repairs.forEach(r -> console.say(line("command.mended", r)));
         yield plan;
       }
@@ -59,6 +61,11 @@ final class PlanInput {
         throw new Stop(Outcome.REFUSED, words().say("command.refused", shownName()));
       }
     };
+  }
+
+  /** Whether the plan that was read stood inside a printed sheet. */
+  boolean isSheet() {
+    return isSheet;
   }
 
   private PlanReading reading() {

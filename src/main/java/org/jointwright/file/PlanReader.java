@@ -25,11 +25,22 @@ public final class PlanReader {
 
   /** The plan in a file. */
   public static PlanReading read(Path file) {
+    return read(file, PlanReader::read);
+  }
+
+  /** What one way of reading comes to on what a file holds. */
+  public interface Way {
+    /** Reads a stream to its end. */
+    PlanReading read(InputStream in) throws IOException;
+  }
+
+  /** The plan in a file that is read in a way of its own. */
+  public static PlanReading read(Path file, Way way) {
     if (Files.isDirectory(file)) {
       return refused("file.isAFolder");
     }
     try (InputStream in = Files.newInputStream(file)) {
-      return read(in);
+      return way.read(in);
     } catch (NoSuchFileException e) {
       return refused("file.notThere");
     } catch (IOException e) {

@@ -10,8 +10,14 @@ public sealed interface PlanReading {
    *
    * @param plan the plan
    * @param repairs what was mended on the way
+   * @param isInSheet whether it stood inside a printed sheet, which must not be written over
    */
-  record ReadPlan(Plan plan, List<Remark> repairs) implements PlanReading {
+  record ReadPlan(Plan plan, List<Remark> repairs, boolean isInSheet) implements PlanReading {
+    /** A plan out of a file of its own. */
+    public ReadPlan(Plan plan, List<Remark> repairs) {
+      this(plan, repairs, false);
+    }
+
     /** Copies the list. */
     public ReadPlan {
       repairs = List.copyOf(repairs);

@@ -54,7 +54,7 @@ class PlanMutationsTest {
     for (int i = 0; i < TRIES; i++) {
       String text = mutated(whole, random);
       switch (PlanReader.read(text)) {
-        case PlanReading.ReadPlan(Plan plan, List<Remark> repairs) -> {
+        case PlanReading.ReadPlan(Plan plan, List<Remark> repairs, _) -> {
           assertThat(repairs).allSatisfy(r -> assertThat(r.say(WORDS)).isNotBlank());
           String written = PlanWriter.write(plan);
           assertThat(PlanWriter.write(PlanRoundTripTest.read(written)))

@@ -33,7 +33,7 @@ class PlanRoundTripTest {
 
   static Plan read(String text) {
     return switch (PlanReader.read(text)) {
-      case PlanReading.ReadPlan(Plan plan, List<Remark> repairs) -> plan;
+      case PlanReading.ReadPlan(Plan plan, List<Remark> repairs, _) -> plan;
       case PlanReading.Refused(List<Remark> problems) ->
           throw new AssertionError(
               problems.stream().map(p -> p.say(Words.english(UnitSystem.FEET_INCHES))).toList());

@@ -7,10 +7,10 @@ import org.junit.jupiter.api.Test;
 
 class VersionTest {
   @Test
-  void theCommandLineSaysTheVersionOfTheBuild() {
+  void theProgramSaysTheVersionOfTheBuild() {
     String pom = House.text(Path.of("pom.xml"));
     String version = pom.replaceFirst("(?s).*?<version>([^<]*)</version>.*", "$1");
-    assertThat(House.text(House.MAIN.resolve("org/jointwright/command/Commands.java")))
+    assertThat(House.text(House.MAIN.resolve("org/jointwright/app/Program.java")))
         .contains("VERSION = \"" + version + "\"");
   }
 }

@@ -3,10 +3,19 @@ package org.jointwright.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.jointwright.file.PlanWriter;
 import org.jointwright.proof.paper.PdfWords;
 import org.jointwright.proof.paper.Printed;
 import org.jointwright.sheet.LaidPlans;
+import org.jointwright.sheet.page.Origin;
+import org.jointwright.sheet.page.SheetSet;
+import org.jointwright.sheet.pdf.PdfSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,6 +49,28 @@ class ProofTest {
     Proof other = Proof.of(pdf).orElseThrow();
     assertThat(one.reading().figures()).isEqualTo(other.reading().figures());
     assertThat(new ProofWords(one).lines()).isEqualTo(new ProofWords(other).lines());
+  }
+
+  /** The plan in the file is another one than the sheet shows: nobody looks. */
+  @Test
+  void thePlanInsideIsNotLookedAt() throws IOException {
+    SheetSet set =
+        new SheetSet(
+            "Cut sheet",
+            Locale.ENGLISH,
+            Optional.empty(),
+            List.of(),
+            LaidPlans.pages("multi_drive_approach_walk"));
+    List<List<String>> said = new ArrayList<>();
+    for (String plan : List.of("rect_lane_11x96_5in", "multi_drive_approach_walk")) {
+      String text = PlanWriter.write(LaidPlans.plan(plan));
+      byte[] pdf = PdfSheet.bytes(set.from(new Origin("job", "program", text)));
+      assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).contains("/EmbeddedFile");
+      said.add(new ProofWords(Proof.of(pdf).orElseThrow()).lines());
+    }
+    byte[] without = PdfSheet.bytes(set);
+    said.add(new ProofWords(Proof.of(without).orElseThrow()).lines());
+    assertThat(Set.copyOf(said)).hasSize(1);
   }
 
   @Test

@@ -56,7 +56,7 @@ final class Probe {
           faults.add("refused for nothing: " + said);
         }
       }
-      case PlanReading.ReadPlan(Plan read, List<Remark> repairs) -> {
+      case PlanReading.ReadPlan(Plan read, List<Remark> repairs, _) -> {
         if (second == Verdict.BROKEN) {
           faults.add("read though it is no slab");
         } else {
@@ -73,7 +73,8 @@ final class Probe {
    * at in {@link #given}: joints as wrong as these are drawn to what they nearly reach.
    */
   List<String> held(Plan plan) {
-    if (!(PlanReader.read(PlanWriter.bytes(plan)) instanceof PlanReading.ReadPlan(Plan read, _))) {
+    if (!(PlanReader.read(PlanWriter.bytes(plan))
+        instanceof PlanReading.ReadPlan(Plan read, _, _))) {
       tally.refused();
       return List.of();
     }

@@ -7,7 +7,7 @@ import java.util.Locale;
 /** What a file is, by the end of its name. */
 final class Endings {
   private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg");
-  private static final String PLAN = ".json";
+  private static final List<String> PLANS = List.of(".json", ".svg", ".pdf");
 
   private Endings() {}
 
@@ -16,9 +16,9 @@ final class Endings {
     return PICTURES.stream().anyMatch(low(file)::endsWith);
   }
 
-  /** Whether it is a plan. */
+  /** Whether it can be opened: a plan, or a sheet with the plan inside. */
   static boolean isPlan(Path file) {
-    return low(file).endsWith(PLAN);
+    return PLANS.stream().anyMatch(low(file)::endsWith);
   }
 
   private static String low(Path file) {

@@ -149,8 +149,10 @@ public final class JobWork {
     switch (opened) {
       case Outside.Read read -> {
         recent.add(file);
-        board.change(d -> Desk.opened(read.plan(), file).onPaperOf(d));
-        if (!read.repairs().isEmpty()) {
+        board.change(d -> onDesk(read, file).onPaperOf(d));
+        if (read.isInSheet()) {
+          board.change(d -> d.told(Notice.word("window.notice.fromSheet", read.repairs(), name)));
+        } else if (!read.repairs().isEmpty()) {
           board.change(d -> d.told(Notice.word("window.notice.mended", read.repairs(), name)));
         }
       }
@@ -162,6 +164,13 @@ public final class JobWork {
             d -> d.told(Notice.trouble("window.notice.refused", refused.problems(), name)));
       }
     }
+  }
+
+  /** A plan out of a sheet has no file: keeping it must never write over the sheet. */
+  private static Desk onDesk(Outside.Read read, Path file) {
+    return read.isInSheet()
+        ? Desk.begun(read.plan()).withStep(Step.JOINTS)
+        : Desk.opened(read.plan(), file);
   }
 
   /** The sample, as a plan that is on no disk of the user's. */

@@ -2,6 +2,7 @@ package org.jointwright.designer.start;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
@@ -21,7 +22,11 @@ final class FxChooser implements Chooser {
 
   @Override
   public Optional<Path> planToOpen() {
-    return chosen(dialog().showOpenDialog(owner));
+    FileChooser dialog = dialog(List.of("*.jointwright.json", "*.json"));
+    dialog
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter(board.say("window.file.sheets"), "*.pdf", "*.svg"));
+    return chosen(dialog.showOpenDialog(owner));
   }
 
   @Override
@@ -58,12 +63,14 @@ final class FxChooser implements Chooser {
   }
 
   private FileChooser dialog() {
+    return dialog(List.of("*.jointwright.json", "*.json"));
+  }
+
+  private FileChooser dialog(List<String> endings) {
     FileChooser dialog = new FileChooser();
     dialog
         .getExtensionFilters()
-        .add(
-            new FileChooser.ExtensionFilter(
-                board.say("window.file.plans"), "*.jointwright.json", "*.json"));
+        .add(new FileChooser.ExtensionFilter(board.say("window.file.plans"), endings));
     here().ifPresent(dialog::setInitialDirectory);
     return dialog;
   }

@@ -52,7 +52,10 @@ final class Program implements Outside {
   private static Opened said(PlanReading reading, Words words) {
     return switch (reading) {
       case PlanReading.ReadPlan read ->
-          new Read(read.plan(), read.repairs().stream().map(r -> r.say(words)).toList());
+          new Read(
+              read.plan(),
+              read.repairs().stream().map(r -> r.say(words)).toList(),
+              read.isInSheet());
       case PlanReading.Refused refused ->
           new Refused(refused.problems().stream().map(r -> r.say(words)).toList());
     };

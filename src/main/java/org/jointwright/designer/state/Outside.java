@@ -25,8 +25,9 @@ public interface Outside {
    *
    * @param plan the plan
    * @param repairs what was mended on the way, said in the reader's words
+   * @param isInSheet whether it stood inside a printed sheet, which must not be written over
    */
-  record Read(Plan plan, List<String> repairs) implements Opened {
+  record Read(Plan plan, List<String> repairs, boolean isInSheet) implements Opened {
     /** Copies the list. */
     public Read {
       repairs = List.copyOf(repairs);

@@ -130,8 +130,9 @@ public final class JsonPrinter {
         case '\t' -> out.append("\\t");
         case '\r' -> out.append("\\r");
         default -> {
-          // Half a surrogate pair cannot be written as UTF-8: it is escaped like a control sign.
-          if (c < ' ' || (Character.isSurrogate(c) && !isPaired(text, i))) {
+          // Half a surrogate pair cannot be written as UTF-8, and the last two signs of a plane not
+          // in XML, which may hold a plan: they are escaped like a control sign.
+          if (c < ' ' || c >= '\uFFFE' || (Character.isSurrogate(c) && !isPaired(text, i))) {
             out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
           } else {
             out.append(c);

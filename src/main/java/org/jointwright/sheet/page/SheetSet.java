@@ -20,13 +20,15 @@ import org.jointwright.text.Words;
  * @param date their date where they have one
  * @param entries the sheets in their order
  * @param pages their pages
+ * @param origin what they were printed from; empty for a picture that tells nothing of itself
  */
 public record SheetSet(
     String title,
     Locale language,
     Optional<LocalDate> date,
     List<Entry> entries,
-    List<Page> pages) {
+    List<Page> pages,
+    Optional<Origin> origin) {
   /** What is left free above the title block of a first page for the index, millimetres. */
   public static final double INDEX = 6;
 
@@ -34,6 +36,21 @@ public record SheetSet(
   public SheetSet {
     entries = List.copyOf(entries);
     pages = List.copyOf(pages);
+  }
+
+  /** Pages that tell nothing of what they were printed from. */
+  public SheetSet(
+      String title,
+      Locale language,
+      Optional<LocalDate> date,
+      List<Entry> entries,
+      List<Page> pages) {
+    this(title, language, date, entries, pages, Optional.empty());
+  }
+
+  /** The same pages, with what they were printed from. */
+  public SheetSet from(Origin from) {
+    return new SheetSet(title, language, date, entries, pages, Optional.of(from));
   }
 
   /**

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
@@ -26,11 +27,14 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.jointwright.sheet.page.Ink;
+import org.jointwright.sheet.page.Origin;
 import org.jointwright.sheet.page.Page;
 import org.jointwright.sheet.page.SheetSet;
 
 /** Pages as one PDF file, and a PDF's pages as pictures. The same pages give the same bytes. */
 public final class PdfSheet {
+  static final String PRODUCER = "Jointwright";
+
   private PdfSheet() {}
 
   /**
@@ -46,12 +50,19 @@ public final class PdfSheet {
       }
       PDDocumentInformation facts = new PDDocumentInformation();
       facts.setTitle(set.title());
-      facts.setProducer("Jointwright");
+      facts.setProducer(PRODUCER);
       // Where there is no date, there is none: the clock is never asked.
       set.date().ifPresent(d -> facts.setCreationDate(calendar(d)));
       document.setDocumentInformation(facts);
       document.getDocumentCatalog().setLanguage(set.language().toLanguageTag());
-      document.getDocument().setDocumentID(id(document));
+      if (set.origin().isPresent()) {
+        Origin origin = set.origin().get();
+        facts.setSubject(origin.job());
+        facts.setCreator(origin.program());
+        PlanInPdf.add(document, origin.plan());
+        Xmp.add(document, set, origin);
+      }
+      document.getDocument().setDocumentID(id(document, set));
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       document.save(out);
       return out.toByteArray();
@@ -60,8 +71,8 @@ public final class PdfSheet {
     }
   }
 
-  /** The file's id: of what is painted on its pages, where PDFBox would ask the clock. */
-  private static COSArray id(PDDocument document) throws IOException {
+  /** The file's id: of what is in it, where PDFBox would ask the clock. */
+  private static COSArray id(PDDocument document, SheetSet set) throws IOException {
     try {
       MessageDigest digest = MessageDigest.getInstance("MD5");
       for (PDPage page : document.getPages()) {
@@ -69,6 +80,7 @@ public final class PdfSheet {
           digest.update(painted.readAllBytes());
         }
       }
+      set.origin().ifPresent(o -> digest.update(o.plan().getBytes(StandardCharsets.UTF_8)));
       COSString id = new COSString(digest.digest());
       COSArray both = new COSArray();
       both.add(id);

@@ -40,7 +40,7 @@ public final class SheetFiles {
       for (int i = 0; i < entry.count(); i++) {
         String name = i == 0 ? names.get(sheet) : names.get(sheet) + "-" + (i + 1);
         int page = entry.first() - 1 + i;
-        files.add(new SheetFile(name + ".svg", SvgPage.bytes(set.pages().get(page))));
+        files.add(new SheetFile(name + ".svg", SvgPage.bytes(set, page)));
         files.add(new SheetFile(name + ".png", pictures.get().get(page)));
       }
     }

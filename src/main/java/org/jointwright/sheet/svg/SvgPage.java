@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
@@ -17,6 +18,7 @@ import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Runs;
 import org.jointwright.drawing.Typeface;
 import org.jointwright.sheet.page.Page;
+import org.jointwright.sheet.page.SheetSet;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -28,7 +30,7 @@ public final class SvgPage {
   private final Document document;
   private final Set<String> names = new HashSet<>();
 
-  private SvgPage(Page page) {
+  private SvgPage(Page page, Optional<SheetSet> set) {
     this.page = page;
     document = SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
     Element root = document.getDocumentElement();
@@ -45,6 +47,7 @@ public final class SvgPage {
     root.setAttribute("style", "font-kerning:none;font-variant-ligatures:none");
     told(root, "title", page.title());
     told(root, "desc", page.description());
+    set.ifPresent(s -> s.origin().ifPresent(o -> Metadata.add(add(root, "metadata"), s, page, o)));
     Element paper = add(root, "rect");
     paper.setAttribute("width", PathData.number(width));
     paper.setAttribute("height", PathData.number(height));
@@ -58,10 +61,24 @@ public final class SvgPage {
    * @throws IllegalArgumentException when the font has no glyph for a character of the page
    */
   public static byte[] bytes(Page page) {
+    return bytes(page, Optional.empty());
+  }
+
+  /**
+   * A page of a set as the bytes of an SVG file, with what the set tells of itself.
+   *
+   * @param page its number, from 0
+   * @throws IllegalArgumentException when the font has no glyph for a character of the page
+   */
+  public static byte[] bytes(SheetSet set, int page) {
+    return bytes(set.pages().get(page), Optional.of(set));
+  }
+
+  private static byte[] bytes(Page page, Optional<SheetSet> set) {
     StringWriter out = new StringWriter();
     out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     try {
-      DOMUtilities.writeDocument(new SvgPage(page).document, out);
+      DOMUtilities.writeDocument(new SvgPage(page, set).document, out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
@@ -24,10 +25,18 @@ import javafx.scene.input.Dragboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.PickResult;
 import javafx.scene.input.TransferMode;
+import org.jointwright.app.Answer;
+import org.jointwright.app.PlanFiles;
+import org.jointwright.app.SheetKind;
+import org.jointwright.app.Sheets;
 import org.jointwright.designer.settings.Look;
 import org.jointwright.designer.settings.RecentFiles;
 import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.settings.SettingsPlace;
+import org.jointwright.file.PlanReading;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Plan;
+import org.jointwright.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -149,6 +158,32 @@ class DroppedInTheWindowTest {
     rig.act(lately::fire);
     opened();
     assertThat(rig.desk().papers().file()).contains(plan);
+  }
+
+  @Test
+  void aSheetThatIsDroppedIsOpenedAsAPlanWithoutAFile() throws IOException {
+    Words words = Words.english(UnitSystem.FEET_INCHES);
+    Plan laid = Answer.laid(((PlanReading.ReadPlan) PlanFiles.open(SAMPLE)).plan()).plan();
+    Path sheet =
+        new Program()
+            .sheets(
+                laid,
+                Sheets.Wanted.of(SheetKind.PLANT, words),
+                folder,
+                Optional.empty(),
+                () -> true)
+            .files()
+            .get(1);
+    byte[] before = Files.readAllBytes(sheet);
+    assertThat(drop(sheet)).isTrue();
+    opened();
+    assertThat(rig.plan()).isEqualTo(laid);
+    assertThat(rig.desk().papers().file()).isEmpty();
+    assertThat(rig.desk().notice().orElseThrow().key()).isEqualTo("window.notice.fromSheet");
+    Path kept = folder.resolve("kept.jointwright.json");
+    rig.nextPlace(kept);
+    rig.key(KeyCode.ESCAPE).key(KeyCode.CONTROL, KeyCode.S).until(() -> Files.exists(kept));
+    assertThat(Files.readAllBytes(sheet)).isEqualTo(before);
   }
 
   @Test
