@@ -56,11 +56,16 @@ public record Finding(
    * @param say words by key, with what fills their place
    */
   public String sourcesSaid(BinaryOperator<String> say) {
-    return sources.stream()
-        .map(
-            c ->
-                say.apply(
-                    "check.source." + c.flag().name().toLowerCase(Locale.ROOT), c.reference()))
-        .collect(Collectors.joining("; "));
+    return sources.stream().map(c -> said(c, say)).collect(Collectors.joining("; "));
+  }
+
+  /**
+   * A source in words.
+   *
+   * @param say words by key, with what fills their place
+   */
+  public static String said(Cited source, BinaryOperator<String> say) {
+    return say.apply(
+        "check.source." + source.flag().name().toLowerCase(Locale.ROOT), source.reference());
   }
 }

@@ -15,5 +15,15 @@ public final class JointRuns {
   /** A contraction joint does not end at one that crosses it. */
   public static final Cited NOT_AT_OTHERS = Cited.read(Documents.IRREGULAR, "", "where joints end");
 
+  /**
+   * Where a joint of one slab misses those of another, steel in the newer slab along the edge, or a
+   * strip of filler, keeps the crack from running on.
+   */
+  public static final Cited MISSED =
+      Cited.read("UFC 3-260-02", "", "paragraph c, on joints that do not match");
+
+  /** How a crew looks after what was laid otherwise than the rules would have it. */
+  public static final Cited LOOKED_AFTER = Cited.practice();
+
   private JointRuns() {}
 }

@@ -3,9 +3,12 @@ package org.jointwright.designer.findings;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Offer;
 import org.jointwright.fix.Fix;
+import org.jointwright.fix.IfLeft;
 import org.jointwright.fix.name.Called;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
@@ -16,11 +19,15 @@ import org.jointwright.text.Words;
  * @param finding the finding's number
  * @param known whether it was looked for
  * @param texts what each fix does, in plain words; empty where none is known
+ * @param left what comes of it if it stays; empty where there are fixes
+ * @param steps what to go on with; empty where there are fixes
  */
-public record FixFacts(int finding, boolean known, List<String> texts) {
-  /** Copies the list. */
+public record FixFacts(
+    int finding, boolean known, List<String> texts, Optional<String> left, List<String> steps) {
+  /** Copies the lists. */
   public FixFacts {
     texts = List.copyOf(texts);
+    steps = List.copyOf(steps);
   }
 
   /** The fixes to show; empty where no finding was gone to. */
@@ -29,17 +36,45 @@ public record FixFacts(int finding, boolean known, List<String> texts) {
     if (number.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Offer> offer = desk.laying().offerFor(number.getAsInt());
+    int finding = number.getAsInt();
+    Optional<Offer> offer = desk.laying().offerFor(finding);
     List<Fix> fixes = offer.map(Offer::fixes).orElse(List.of());
+    Optional<Finding> stays =
+        offer.filter(o -> o.fixes().isEmpty()).flatMap(o -> finding(desk, finding));
     return Optional.of(
         new FixFacts(
-            number.getAsInt(),
+            finding,
             offer.isPresent(),
-            fixes.stream().map(f -> said(f, desk.plan(), words)).toList()));
+            fixes.stream().map(f -> said(f, desk.plan(), words)).toList(),
+            stays.flatMap(IfLeft::of).map(i -> said(i, words)),
+            stays.isEmpty()
+                ? List.of()
+                : steps(desk, finding, words).stream().map(NextSteps.NextStep::text).toList()));
+  }
+
+  private static Optional<Finding> finding(Desk desk, int number) {
+    return desk.laying()
+        .laid()
+        .map(Laid::findings)
+        .filter(f -> number <= f.size())
+        .map(f -> f.get(number - 1));
   }
 
   private static String said(Fix fix, Plan plan, Words words) {
     return words.say(fix.key(), Called.in(plan).in(fix.arguments()));
+  }
+
+  private static String said(IfLeft left, Words words) {
+    return words.say(
+        "window.fix.left",
+        words.say(left.key()),
+        Finding.said(left.source(), words::say));
+  }
+
+  private static List<NextSteps.NextStep> steps(Desk desk, int finding, Words words) {
+    return finding(desk, finding)
+        .map(f -> new NextSteps(desk, desk.laying().laid().orElseThrow(), f, words).all())
+        .orElse(List.of());
   }
 
   /** The desk with a fix done; as it was where the fix is of a plan that has changed since. */
@@ -49,5 +84,12 @@ public record FixFacts(int finding, boolean known, List<String> texts) {
         .filter(o -> index < o.fixes().size())
         .map(o -> desk.editedOnly(o.fixes().get(index).edit()))
         .orElse(desk);
+  }
+
+  /** The desk gone on with what a finding without fixes leaves to do. */
+  public static Desk goneOn(Desk desk, int finding, int index, Words words) {
+    List<NextSteps.NextStep> steps =
+        desk.laying().offerFor(finding).isEmpty() ? List.of() : steps(desk, finding, words);
+    return index < steps.size() ? steps.get(index).taken().apply(desk) : desk;
   }
 }

@@ -87,7 +87,7 @@ final class FindingsPane extends VBox {
       Label quiet = wrapped(board.say(why), "source");
       quiet.setId("fix-none");
       VBox.setMargin(quiet, UNDER);
-      return List.of(quiet);
+      return offer.known() ? goingOn(offer, quiet) : List.of(quiet);
     }
     List<Node> rows = new ArrayList<>();
     for (int i = 0; i < offer.texts().size(); i++) {
@@ -102,6 +102,36 @@ final class FindingsPane extends VBox {
               () -> board.change(d -> FixFacts.done(d, offer.finding(), index)),
               label);
       row.whenRestedOn(is -> glance(is, new Sight.Glance(offer.finding(), OptionalInt.of(index))));
+      VBox.setMargin(row, UNDER);
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  /** What a finding that no fix clears comes to if it stays, and what to go on with. */
+  private List<Node> goingOn(FixFacts offer, Label none) {
+    List<Node> rows = new ArrayList<>(List.of(none));
+    offer
+        .left()
+        .ifPresent(
+            text -> {
+              Label left = wrapped(text, "source");
+              left.setId("fix-left");
+              VBox.setMargin(left, UNDER);
+              rows.add(left);
+            });
+    for (int i = 0; i < offer.steps().size(); i++) {
+      int index = i;
+      String text = offer.steps().get(i);
+      Label label = wrapped(text, "link");
+      HBox.setHgrow(label, Priority.ALWAYS);
+      PressedRow row =
+          new PressedRow(
+              "go-on-" + (i + 1),
+              text,
+              () ->
+                  board.change(d -> FixFacts.goneOn(d, offer.finding(), index, board.words())),
+              label);
       VBox.setMargin(row, UNDER);
       rows.add(row);
     }
