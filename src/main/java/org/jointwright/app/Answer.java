@@ -14,6 +14,7 @@ import org.jointwright.joint.Layouts;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.ByHand;
 import org.jointwright.reason.Reason;
 import org.jointwright.reason.Reasons;
 import org.jointwright.text.Words;
@@ -40,10 +41,20 @@ public record Answer(Plan asked, Layout layout, Judgement judgement) {
    * @return empty once {@code goOn} has said no
    */
   public static Optional<Answer> laid(Plan plan, Optional<Layout> before, BooleanSupplier goOn) {
+    return laid(plan, before, ByHand.NONE, goOn);
+  }
+
+  /**
+   * The same, but what a hand has laid stays.
+   *
+   * @param hand the slabs whose joints a hand has laid
+   */
+  public static Optional<Answer> laid(
+      Plan plan, Optional<Layout> before, ByHand hand, BooleanSupplier goOn) {
     Optional<Layout> laid =
         before.isPresent()
-            ? LayoutEngine.relay(before.get(), plan, goOn)
-            : LayoutEngine.lay(plan, goOn);
+            ? LayoutEngine.relay(before.get(), plan, hand, goOn)
+            : LayoutEngine.lay(plan, hand.standing(), goOn);
     return judged(plan, laid, goOn);
   }
 
@@ -57,9 +68,22 @@ public record Answer(Plan asked, Layout layout, Judgement judgement) {
    *     one
    */
   public static Optional<Answer> first(Plan plan, Optional<Layout> before, BooleanSupplier goOn) {
-    Optional<Layout> kept = before.flatMap(b -> LayoutEngine.refit(b, plan));
+    return first(plan, before, ByHand.NONE, goOn);
+  }
+
+  /**
+   * The same, but what a hand has laid stays. Then nothing is shown first but a pattern that fits.
+   *
+   * @param hand the slabs whose joints a hand has laid
+   */
+  public static Optional<Answer> first(
+      Plan plan, Optional<Layout> before, ByHand hand, BooleanSupplier goOn) {
+    Optional<Layout> kept =
+        hand.standing().isEmpty()
+            ? before.flatMap(b -> LayoutEngine.refit(b, plan, hand))
+            : Optional.empty();
     boolean isSoon = kept.isEmpty() && plan.fixed().isEmpty();
-    return judged(plan, isSoon ? LayoutEngine.first(plan, goOn) : kept, goOn);
+    return judged(plan, isSoon ? LayoutEngine.first(plan, hand.standing(), goOn) : kept, goOn);
   }
 
   private static Optional<Answer> judged(Plan plan, Optional<Layout> laid, BooleanSupplier goOn) {

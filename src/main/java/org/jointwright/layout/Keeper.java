@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.Placement;
@@ -47,6 +48,9 @@ final class Keeper {
   private final Plan now;
   private final boolean marked;
 
+  /** Slabs whose pattern stays though more is broken then. */
+  private final Set<String> following;
+
   /** The box-outs of each slab now: the same whether lines stand at whole inches or not. */
   private final Map<String, List<BoxOut>> boxes;
 
@@ -54,9 +58,15 @@ final class Keeper {
   private final Map<String, Slab> laid = new LinkedHashMap<>();
   private final Map<String, List<Refit.Kept>> kept = new LinkedHashMap<>();
 
-  private Keeper(Layout before, Plan now, boolean marked, Map<String, List<BoxOut>> boxes) {
+  private Keeper(
+      Layout before,
+      Plan now,
+      Set<String> following,
+      boolean marked,
+      Map<String, List<BoxOut>> boxes) {
     this.before = before;
     this.now = now;
+    this.following = following;
     this.marked = marked;
     this.boxes = boxes;
   }
@@ -64,14 +74,17 @@ final class Keeper {
   /**
    * The layout before on the plan now; empty where its pattern no longer fits. Where a limit leaves
    * no room for whole inches, lines stand where they divide best.
+   *
+   * @param following the ids of slabs whose pattern stays though it breaks more than before: a hand
+   *     has laid them
    */
-  static Optional<Layout> refit(Layout before, Plan now) {
-    Keeper marked = new Keeper(before, now, /* marked= */ true, new HashMap<>());
+  static Optional<Layout> refit(Layout before, Plan now, Set<String> following) {
+    Keeper marked = new Keeper(before, now, following, /* marked= */ true, new HashMap<>());
     return marked.fitted(Map.of()).or(() -> marked.unmarked().fitted(marked.laid));
   }
 
   private Keeper unmarked() {
-    return new Keeper(before, now, /* marked= */ false, boxes);
+    return new Keeper(before, now, following, /* marked= */ false, boxes);
   }
 
   /**
@@ -195,7 +208,9 @@ final class Keeper {
       }
     }
     double excess = excess(layout, ground);
-    return excess <= HAIR || excess <= excess(was, ground(was.slab())) + HAIR;
+    return following.contains(layout.slab().id())
+        || excess <= HAIR
+        || excess <= excess(was, ground(was.slab())) + HAIR;
   }
 
   private static Ground ground(Slab slab) {

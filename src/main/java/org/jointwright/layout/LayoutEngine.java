@@ -2,18 +2,26 @@ package org.jointwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.joint.SlabLayout;
+import org.jointwright.layout.boxout.BoxOuts;
 import org.jointwright.layout.search.Effort;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.ByHand;
+import org.jointwright.shape.Path;
 
 /** Lays the joints of a plan. */
 public final class LayoutEngine {
@@ -25,7 +33,7 @@ public final class LayoutEngine {
    * the lines are construction joints.
    */
   public static Layout lay(Plan plan) {
-    return lay(plan, Effort.FULL, () -> true);
+    return lay(plan, Set.of(), Effort.FULL, () -> true);
   }
 
   /**
@@ -33,7 +41,7 @@ public final class LayoutEngine {
    * breaks no more rules where it can be helped, but may be dearer.
    */
   public static Layout first(Plan plan) {
-    return lay(plan, Effort.FIRST, () -> true);
+    return lay(plan, Set.of(), Effort.FIRST, () -> true);
   }
 
   /**
@@ -48,7 +56,14 @@ public final class LayoutEngine {
    *     would vanish, more would be broken than before, or the user asked for something else
    */
   public static Optional<Layout> refit(Layout before, Plan now) {
-    return Keeper.refit(before, now);
+    return refit(before, now, ByHand.NONE);
+  }
+
+  /**
+   * The same, but a slab that a hand has laid goes along with its shape though more is broken then.
+   */
+  public static Optional<Layout> refit(Layout before, Plan now, ByHand hand) {
+    return Keeper.refit(before, now, hand.following());
   }
 
   /**
@@ -65,8 +80,37 @@ public final class LayoutEngine {
 
   /** The same, unless it is told to stop: empty once {@code goOn} has said no. */
   public static Optional<Layout> relay(Layout before, Plan now, BooleanSupplier goOn) {
-    Optional<Layout> kept = refit(before, now);
-    return lay(now, goOn).map(anew -> kept.filter(k -> Rivals.stays(k, anew)).orElse(anew));
+    return relay(before, now, ByHand.NONE, goOn);
+  }
+
+  /**
+   * The same, but the joints of slabs that a hand has laid stay as they stand in the plan, and go
+   * along with a slab whose shape has changed as long as its pattern fits, whatever that costs.
+   */
+  public static Optional<Layout> relay(Layout before, Plan now, ByHand hand, BooleanSupplier goOn) {
+    Optional<Layout> kept =
+        refit(before, now, hand)
+            .filter(k -> hand.standing().stream().allMatch(s -> stands(s, now, k)));
+    if (kept.isPresent() && !hand.following().isEmpty()) {
+      return kept;
+    }
+    return lay(now, hand.standing(), goOn)
+        .map(anew -> kept.filter(k -> Rivals.stays(k, anew)).orElse(anew));
+  }
+
+  /** Whether what is cut in a slab runs in a layout where it runs in the plan. */
+  private static boolean stands(String slab, Plan plan, Layout layout) {
+    return layout.slab(slab).map(s -> cut(s.slab())).equals(plan.slab(slab).map(s -> cut(s)));
+  }
+
+  private static Set<Path> cut(Slab slab) {
+    Set<Path> paths = new HashSet<>();
+    for (Joint j : slab.joints()) {
+      if (j.kind() == JointKind.CONTRACTION) {
+        paths.add(j.path());
+      }
+    }
+    return paths;
   }
 
   /**
@@ -76,30 +120,69 @@ public final class LayoutEngine {
    * @return empty once {@code goOn} has said no
    */
   public static Optional<Layout> lay(Plan plan, BooleanSupplier goOn) {
-    return unlessStopped(plan, Effort.FULL, goOn);
+    return lay(plan, Set.of(), goOn);
+  }
+
+  /**
+   * The same, but some slabs keep their joints and box-outs as they stand in the plan, whatever
+   * they break: those that a hand has laid. Only filler and the joints along edges are looked at
+   * anew.
+   *
+   * @param standing the ids of these slabs
+   */
+  public static Optional<Layout> lay(Plan plan, Set<String> standing, BooleanSupplier goOn) {
+    return unlessStopped(plan, standing, Effort.FULL, goOn);
+  }
+
+  /** The same, found with a fraction of the effort. */
+  public static Optional<Layout> first(Plan plan, Set<String> standing, BooleanSupplier goOn) {
+    return unlessStopped(plan, standing, Effort.FIRST, goOn);
   }
 
   /** The same as {@link #first(Plan)}, unless it is told to stop. */
   public static Optional<Layout> first(Plan plan, BooleanSupplier goOn) {
-    return unlessStopped(plan, Effort.FIRST, goOn);
+    return first(plan, Set.of(), goOn);
   }
 
-  private static Optional<Layout> unlessStopped(Plan plan, Effort effort, BooleanSupplier goOn) {
+  private static Optional<Layout> unlessStopped(
+      Plan plan, Set<String> standing, Effort effort, BooleanSupplier goOn) {
     try {
-      return Optional.of(lay(plan, effort, goOn));
+      return Optional.of(lay(plan, standing, effort, goOn));
     } catch (CancellationException stopped) {
       return Optional.empty();
     }
   }
 
-  private static Layout lay(Plan plan, Effort effort, BooleanSupplier goOn) {
+  private static Layout lay(Plan plan, Set<String> standing, Effort effort, BooleanSupplier goOn) {
     Map<String, Slab> laid = new LinkedHashMap<>();
     for (Slab slab : order(plan)) {
+      if (standing.contains(slab.id())) {
+        laid.put(slab.id(), standing(slab));
+      }
+    }
+    for (Slab slab : order(plan)) {
+      if (standing.contains(slab.id())) {
+        continue;
+      }
       Neighbours neighbours = new Neighbours(plan, slab, List.copyOf(laid.values()));
       laid.put(slab.id(), new SlabLayer(plan, slab, neighbours, effort, goOn).lay());
     }
     List<Slab> slabs = plan.slabs().stream().map(s -> laid.getOrDefault(s.id(), s)).toList();
     return stopped(finished(plan.withSlabs(slabs)), goOn);
+  }
+
+  /** A slab without what is laid along its edges, for that is looked at anew. */
+  private static Slab standing(Slab slab) {
+    List<Joint> joints = new ArrayList<>();
+    for (Joint j : slab.joints()) {
+      boolean isAnew =
+          !j.locked() && (j.purpose() == Purpose.SHARED_EDGE || j.kind() == JointKind.ISOLATION);
+      if (!isAnew) {
+        joints.add(j);
+      }
+    }
+    joints.addAll(BoxOuts.filler(slab.boxOuts(), slab));
+    return slab.withLaid(joints, slab.boxOuts());
   }
 
   /** The largest slab chooses first; the smaller ones beside it line up with it. */

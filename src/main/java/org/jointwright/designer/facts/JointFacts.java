@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.Depths;
+import org.jointwright.designer.findings.LayAnew;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.JointMark;
 import org.jointwright.designer.state.JointSlide;
@@ -13,7 +14,6 @@ import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Lettering;
-import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -69,11 +69,11 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
             "take-out",
             words.say("window.deed.takeOut"),
             d -> d.editedOnly(new JointEdit.Remove(pick.slab(), pick.joint()))));
-    if (isLocked && desk.plan().slab(pick.slab()).filter(JointFacts::hasOthers).isPresent()) {
-      deeds.add(
-          Deed.of(
-              "lay-others", words.say("window.deed.layOthers"), d -> d.layingOthers(pick.slab())));
-    }
+    desk.plan()
+        .slab(pick.slab())
+        .flatMap(s -> LayAnew.of(desk, s, words))
+        .map(JointFacts::deed)
+        .ifPresent(deeds::add);
     return new Facts(
         names.joint(pick.slab(), joint),
         words.say(kind(joint.kind())),
@@ -82,9 +82,8 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
         new Why(desk, pick, words).notes());
   }
 
-  /** Whether joints are there that nobody locked. */
-  private static boolean hasOthers(Slab slab) {
-    return slab.joints().stream().anyMatch(j -> !j.locked() && j.kind() == JointKind.CONTRACTION);
+  static Deed deed(LayAnew anew) {
+    return Deed.of("lay-others", anew.text(), anew::done);
   }
 
   private Desk locked(Desk d, boolean value) {
@@ -92,8 +91,8 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
       return d;
     }
     JointEdit.Lock edit = new JointEdit.Lock(pick.slab(), pick.joint(), value);
-    // A lock changes nothing that is laid; a joint given back may be laid elsewhere.
-    return value ? d.editedOnly(edit) : d.edited(edit);
+    // Neither moves anything: a joint given back may be laid elsewhere the next time.
+    return d.editedOnly(edit);
   }
 
   private Row end(Joint joint, boolean first) {

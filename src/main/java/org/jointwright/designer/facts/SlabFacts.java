@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.findings.LayAnew;
 import org.jointwright.designer.ready.UseGuess;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
@@ -130,6 +131,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
               "draw-joint",
               words.say("window.deed.drawJoint"),
               d -> Drafting.begin(d, Drawn.JOINT)));
+      LayAnew.of(desk, slab, words).map(JointFacts::deed).ifPresent(deeds::add);
     }
     deeds.add(
         Deed.of(

@@ -66,9 +66,7 @@ public record FixFacts(
 
   private static String said(IfLeft left, Words words) {
     return words.say(
-        "window.fix.left",
-        words.say(left.key()),
-        Finding.said(left.source(), words::say));
+        "window.fix.left", words.say(left.key()), Finding.said(left.source(), words::say));
   }
 
   private static List<NextSteps.NextStep> steps(Desk desk, int finding, Words words) {

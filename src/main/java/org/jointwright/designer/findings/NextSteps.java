@@ -11,14 +11,12 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
-import org.jointwright.designer.state.Wish;
 import org.jointwright.fix.name.Called;
 import org.jointwright.fix.name.JointName;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
-import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.shape.Point;
@@ -56,15 +54,11 @@ record NextSteps(Desk desk, Laid laid, Finding finding, Words words) {
               if (finding.rule().equals("M1")) {
                 steps.add(thicker());
               }
-              if (s.slab().joints().stream().anyMatch(NextSteps::isCut)) {
+              if (s.slab().joints().stream().anyMatch(LayAnew::isCut)) {
                 steps.add(others());
               }
             });
     return steps;
-  }
-
-  private static boolean isCut(Joint joint) {
-    return joint.kind() == JointKind.CONTRACTION;
   }
 
   /** A joint that is locked stands there because somebody wanted it so. */
@@ -81,24 +75,13 @@ record NextSteps(Desk desk, Laid laid, Finding finding, Words words) {
             id ->
                 new NextStep(
                     words.say(
-                        "window.fix.unlock",
-                        Called.in(desk.plan()).joint(new JointName(slab, id))),
+                        "window.fix.unlock", Called.in(desk.plan()).joint(new JointName(slab, id))),
                     d -> d.editedOnly(new JointEdit.Lock(slab, id, false))));
   }
 
   /** Joints that a hand has changed, or that came in a file, may be laid otherwise. */
   private Optional<NextStep> layingAnew(Slab slab) {
-    boolean isByHand = desk.laying().wish().filter(Wish::lay).isEmpty();
-    boolean isFree = slab.joints().stream().anyMatch(j -> isCut(j) && !j.locked());
-    boolean isHeld = slab.joints().stream().anyMatch(j -> isCut(j) && j.locked());
-    return isFree && (isByHand || isHeld)
-        ? Optional.of(
-            new NextStep(
-                isHeld
-                    ? words.say("window.deed.layOthers")
-                    : words.say("fix.layAnew.slab", slab.id()),
-                d -> d.layingOthers(slab.id())))
-        : Optional.empty();
+    return LayAnew.of(desk, slab, words).map(a -> new NextStep(a.text(), a::done));
   }
 
   /** The fixed objects whose box-outs the finding is at, or the panel that it is of. */
@@ -114,11 +97,10 @@ record NextSteps(Desk desk, Laid laid, Finding finding, Words words) {
             .flatMap(id -> slab.joints().stream().filter(j -> j.id().equals(id)).findFirst());
     for (BoxOut box : slab.slab().boxOuts()) {
       boolean isAt = box.outline().ring().distance(finding.at()) <= BESIDE;
-      boolean isOfPanel = panel.filter(p -> touches(box, p.region().outer().vertices())).isPresent();
+      boolean isOfPanel =
+          panel.filter(p -> touches(box, p.region().outer().vertices())).isPresent();
       boolean isOfJoint =
-          joint
-              .filter(j -> touches(box, List.of(j.path().start(), j.path().end())))
-              .isPresent();
+          joint.filter(j -> touches(box, List.of(j.path().start(), j.path().end()))).isPresent();
       if (isAt || isOfPanel || isOfJoint) {
         objects.add(box.fixed());
       }

@@ -129,8 +129,7 @@ final class FindingsPane extends VBox {
           new PressedRow(
               "go-on-" + (i + 1),
               text,
-              () ->
-                  board.change(d -> FixFacts.goneOn(d, offer.finding(), index, board.words())),
+              () -> board.change(d -> FixFacts.goneOn(d, offer.finding(), index, board.words())),
               label);
       VBox.setMargin(row, UNDER);
       rows.add(row);

@@ -105,14 +105,15 @@ final class Program implements Outside {
 
   @Override
   public Optional<Laid> first(Wish wish, BooleanSupplier goOn) {
-    return Answer.first(wish.plan(), wish.before(), goOn).map(a -> answering(wish, a).asFirst());
+    return Answer.first(wish.plan(), wish.before(), wish.hand(), goOn)
+        .map(a -> answering(wish, a).asFirst());
   }
 
   @Override
   public Optional<Laid> work(Wish wish, BooleanSupplier goOn) {
     Optional<Answer> answer =
         wish.lay()
-            ? Answer.laid(wish.plan(), wish.before(), goOn)
+            ? Answer.laid(wish.plan(), wish.before(), wish.hand(), goOn)
             : Optional.of(Answer.asItStands(wish.plan()));
     return answer.map(a -> answering(wish, a));
   }

@@ -11,6 +11,7 @@ import org.jointwright.designer.sketch.Draft;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.ByHand;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.JointEdit;
@@ -130,12 +131,14 @@ public record Desk(
     if (history.equals(papers.history())) {
       return this;
     }
-    Desk desk = withPapers(papers.with(history)).asked(lay);
+    ByHand hand = lay ? ByHand.of(history) : ByHand.NONE;
+    Desk desk = withPapers(papers.with(history));
+    desk = desk.withLaying(laying.wishing(hand.alongIn(history), lay, hand));
     return desk.picking(Picks.named(desk.plan(), sight.picked()));
   }
 
   private Desk asked(boolean lay) {
-    return withLaying(laying.wishing(plan(), lay));
+    return withLaying(laying.wishing(plan(), lay, ByHand.NONE));
   }
 
   /**
@@ -180,7 +183,11 @@ public record Desk(
 
   /** With the joints to be laid once more. */
   public Desk layingAgain() {
-    return asked(true);
+    return withLaying(
+        laying
+            .wish()
+            .map(w -> laying.wishing(w.plan(), true, w.hand()))
+            .orElseGet(() -> laying.wishing(plan(), true, ByHand.NONE)));
   }
 
   /** A step forward: the joints of a slab that nobody locked are laid anew, whatever they were. */

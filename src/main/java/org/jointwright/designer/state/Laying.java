@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.edit.ByHand;
 import org.jointwright.reason.Reason;
 
 /**
@@ -36,14 +37,20 @@ public record Laying(
 
   /** A new wish; what was laid stays in sight meanwhile. */
   public Laying wishing(Plan plan, boolean lay) {
+    return wishing(plan, lay, ByHand.NONE);
+  }
+
+  /** The same, but what a hand has laid stays. */
+  Laying wishing(Plan plan, boolean lay, ByHand hand) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return wishing(new Wish(next, plan, lay, before(plan), false));
+    ByHand stays = isLaying() ? wish.map(w -> hand.after(w.hand())).orElse(hand) : hand;
+    return wishing(new Wish(next, plan, lay, before(plan), stays, false));
   }
 
   /** A wish to lay the plan without a look at the pattern that was there. */
   Laying wishingAnew(Plan plan) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return wishing(new Wish(next, plan, true, Optional.empty(), false));
+    return wishing(new Wish(next, plan, true, Optional.empty(), ByHand.NONE, false));
   }
 
   /**
@@ -79,7 +86,9 @@ public record Laying(
   Laying after(Laying other) {
     long before = other.wish.map(Wish::generation).orElse(0L);
     return wish.map(
-            w -> wishing(new Wish(before + 1, w.plan(), w.lay(), w.before(), w.isGivenUp())))
+            w ->
+                wishing(
+                    new Wish(before + 1, w.plan(), w.lay(), w.before(), w.hand(), w.isGivenUp())))
         .orElseGet(
             () ->
                 new Laying(laid, wish, Optional.empty(), why, Optional.empty(), Optional.empty()));

@@ -66,6 +66,41 @@ final class JointsByHand {
     return left.withLaid(joints, left.boxOuts());
   }
 
+  /**
+   * The slab with the ends of its locked joints gone along with its rim: an end that stood on it
+   * goes along its own line to where the rim is now.
+   *
+   * @param was the slab before its shape changed
+   */
+  static Slab along(Slab was, Slab now) {
+    JointsByHand before = new JointsByHand(was, Map.of());
+    JointsByHand after = new JointsByHand(now, Map.of());
+    List<Joint> joints =
+        now.joints().stream()
+            .map(j -> j.locked() && canFollow(j) ? after.alongRim(j, before) : j)
+            .toList();
+    return now.withLaid(joints, now.boxOuts());
+  }
+
+  private Joint alongRim(Joint joint, JointsByHand before) {
+    Point start = onRim(joint, start(joint), before);
+    Point end = onRim(joint, end(joint), before);
+    boolean isLong = end.minus(start).dot(end(joint).minus(start(joint)).unit()) >= SHORTEST;
+    return isLong ? joint.withPath(Path.straight(start, end)) : joint;
+  }
+
+  private Point onRim(Joint joint, Point end, JointsByHand before) {
+    boolean stood = before.rims().anyMatch(e -> e.distance(end) <= ON);
+    boolean stands = rims().anyMatch(e -> e.distance(end) <= ON);
+    return !stood || stands
+        ? end
+        : rims()
+            .flatMap(e -> Crossing.of(line(joint), e).stream())
+            .map(Crossing::at)
+            .min(Comparator.comparingDouble(p -> p.distance(end)))
+            .orElse(end);
+  }
+
   private static Path path(Slab slab, String joint) {
     return slab.joints().stream()
         .filter(j -> j.id().equals(joint))

@@ -74,8 +74,7 @@ class NextStepsTest {
         pad.joints().stream().filter(j -> j.kind() == JointKind.CONTRACTION).findFirst().get();
     Point by = cut.path().end().minus(cut.path().start()).unit().left().times(7);
     org.jointwright.shape.Path aside =
-        org.jointwright.shape.Path.straight(
-            cut.path().start().plus(by), cut.path().end().plus(by));
+        org.jointwright.shape.Path.straight(cut.path().start().plus(by), cut.path().end().plus(by));
     return answered(laid.editedOnly(new JointEdit.Move("pad", cut.id(), aside)));
   }
 
