@@ -40,7 +40,7 @@ public final class ProofPage {
 
       ## What cannot be noticed, and why
       - **The length of filler round a box-out** with round ends, or at the slab’s edge: what of its edge has filler is not told in words.
-      - **Thickened edges**, which are told in a sentence of their own: their figures are not read.
+      - **How far in a thicker edge reaches**, which is told once; its thickness, its slab’s and what is dug there prove each other.
       - **The depth and width of a cut** stand in the orders and over the table of those joints; where a table has joints of several sizes,
         nothing stands over it, and the sizes that only some joints have stand once.
       - **What is dug, and the base**, where a slab is too small for its thickness to be written on it and has no filler: of the three figures that

@@ -90,6 +90,11 @@ public final class Closing {
     double[] allowed = new double[base.length];
     double[][] moves = new double[reading.figures().size()][];
     for (Figure f : reading.figures()) {
+      moves[f.index()] = new double[base.length];
+      if (!values.isAsked(f)) {
+        // What is built of the others only, such as depths and repeated marks, stays as it is.
+        continue;
+      }
       double by = f.half() > 0 ? f.half() : NOISE;
       Values moved = values.moved(f, by);
       double[] shift = net.said(moved);

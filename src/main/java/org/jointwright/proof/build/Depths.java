@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jointwright.proof.read.Figure;
 import org.jointwright.proof.read.Reading;
 import org.jointwright.proof.read.Reading.Depth;
+import org.jointwright.proof.read.Reading.Thicker;
 
 /**
  * Compares depths: what is dug is the slab and its base; filler is as deep as a slab is thick; no
@@ -16,8 +17,15 @@ final class Depths {
   private final List<Fault> faults = new ArrayList<>();
   private final List<Thickness> thick = new ArrayList<>();
 
-  /** How thick a slab is, as it is said or as it follows; both in inches. */
-  private record Thickness(double inches, double half) {}
+  /** The noise of arithmetic, inches. */
+  private static final double NOISE = 1e-6;
+
+  /**
+   * How thick a slab is, as it is said or as it follows, inches.
+   *
+   * @param bases the base that is said of it, where one is
+   */
+  private record Thickness(double inches, double half, List<Figure> bases) {}
 
   Depths(Reading reading) {
     this.reading = reading;
@@ -25,6 +33,7 @@ final class Depths {
     reading.orders().dig().forEach(this::dug);
     reading.strips().forEach(s -> strip(s.depth()));
     reading.orders().cuts().forEach(c -> cut(c.depth()));
+    reading.orders().thicker().forEach(this::thicker);
   }
 
   List<Fault> faults() {
@@ -32,15 +41,15 @@ final class Depths {
   }
 
   private void slab(Reading.Slab slab) {
-    thick.add(new Thickness(slab.thickness().inches(), slab.thickness().half()));
+    Figure t = slab.thickness();
     Optional<Figure> dig = of(slab.name(), reading.orders().dig());
     Optional<Figure> base = of(slab.name(), reading.orders().base());
+    thick.add(new Thickness(t.inches(), t.half(), base.stream().toList()));
     if (dig.isPresent() && base.isPresent()) {
-      Figure d = dig.get();
-      double sum = base.get().inches() + slab.thickness().inches();
-      double allowed = d.half() + base.get().half() + slab.thickness().half();
-      if (Math.abs(d.inches() - sum) > allowed + 1e-6) {
-        faults.add(Fault.of(Fault.Kind.DEEP, d, sum, allowed));
+      double allowed = dig.get().half() + base.get().half() + t.half();
+      if (!adds(dig.get(), t, base.get(), allowed)) {
+        double sum = base.get().inches() + t.inches();
+        faults.add(Fault.of(Fault.Kind.DEEP, dig.get(), sum, allowed));
       }
     }
   }
@@ -53,7 +62,10 @@ final class Depths {
       base.ifPresent(
           b ->
               thick.add(
-                  new Thickness(dig.depth().inches() - b.inches(), dig.depth().half() + b.half())));
+                  new Thickness(
+                      dig.depth().inches() - b.inches(),
+                      dig.depth().half() + b.half(),
+                      List.of(b))));
     }
   }
 
@@ -71,12 +83,44 @@ final class Depths {
   }
 
   private void strip(Figure depth) {
-    boolean found =
-        thick.stream()
-            .anyMatch(t -> Math.abs(t.inches() - depth.inches()) <= t.half() + depth.half() + 1e-6);
-    if (!found && !thick.isEmpty()) {
+    if (!thick.isEmpty() && thick.stream().noneMatch(t -> fits(t, depth))) {
       faults.add(Fault.of(Fault.Kind.DEPTH, depth));
     }
+  }
+
+  /** An edge is thicker than its slab, and dug for with the base of a slab that thick. */
+  private void thicker(Thicker edges) {
+    for (String side : edges.sides()) {
+      if (side.matches("[A-Z]+–[A-Z]+") && !reading.sides().containsKey(side)) {
+        faults.add(Fault.of(Fault.Kind.NO_SIDE, edges.edge().place(), side));
+      }
+    }
+    strip(edges.slab());
+    if (edges.edge().inches() < edges.slab().inches()) {
+      faults.add(Fault.of(Fault.Kind.DEPTH, edges.edge()));
+    }
+    List<Figure> bases = new ArrayList<>();
+    for (Thickness t : thick) {
+      if (fits(t, edges.slab())) {
+        bases.addAll(t.bases());
+      }
+    }
+    Figure dig = edges.dig();
+    double half = dig.half() + edges.edge().half();
+    if (!bases.isEmpty()
+        && bases.stream().noneMatch(b -> adds(dig, edges.edge(), b, half + b.half()))) {
+      Figure b = bases.getFirst();
+      double sum = edges.edge().inches() + b.inches();
+      faults.add(Fault.of(Fault.Kind.DEEP, dig, sum, half + b.half()));
+    }
+  }
+
+  private static boolean adds(Figure dig, Figure slab, Figure base, double allowed) {
+    return Math.abs(dig.inches() - slab.inches() - base.inches()) <= allowed + NOISE;
+  }
+
+  private static boolean fits(Thickness thickness, Figure depth) {
+    return Math.abs(thickness.inches() - depth.inches()) <= thickness.half() + depth.half() + NOISE;
   }
 
   private void cut(Figure depth) {

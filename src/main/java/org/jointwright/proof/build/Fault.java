@@ -51,6 +51,8 @@ public record Fault(
     SIZE,
     /** A width of filler that is told in one place only. */
     WIDTH,
+    /** A side that an order names and the plan has not. */
+    NO_SIDE,
     /** A corner that a list names and the plan has not. */
     NO_LETTER
   }

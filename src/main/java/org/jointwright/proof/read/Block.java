@@ -24,6 +24,8 @@ public enum Block {
   BOX_OUT,
   /** In the orders to the crew. */
   ORDERS,
+  /** In them, where edges are thicker. */
+  EDGES,
   /** In the foot of the sheet. */
   FOOT
 }

@@ -26,8 +26,10 @@ public enum Part {
   DEPTH,
   /** How deep the base is. */
   BASE,
-  /** How thick a slab is. */
+  /** How thick a slab or an edge is. */
   THICKNESS,
+  /** How thick the slab of a thicker edge is. */
+  SLAB,
   /** A size of a box-out. */
   SIZE,
   /** Where a box-out stands. */

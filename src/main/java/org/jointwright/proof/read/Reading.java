@@ -151,8 +151,20 @@ public record Reading(
    * @param cuts how joints are cut
    * @param dig how deep to dig
    * @param base how deep the base is
+   * @param thicker where edges are thicker than their slab
    */
-  public record Orders(List<Cut> cuts, List<Depth> dig, List<Depth> base) {}
+  public record Orders(List<Cut> cuts, List<Depth> dig, List<Depth> base, List<Thicker> thicker) {}
+
+  /**
+   * Edges that are thicker than their slab.
+   *
+   * @param sides the sides they are, by their names; a slab's name where a side has none
+   * @param edge how thick they are
+   * @param slab how thick the slab is
+   * @param over how far in it is that thick again
+   * @param dig how deep to dig there
+   */
+  public record Thicker(List<String> sides, Figure edge, Figure slab, Figure over, Figure dig) {}
 
   /** How deep and wide joints are cut. */
   public record Cut(Figure depth, Figure width) {}

@@ -10,6 +10,7 @@ import org.jointwright.proof.paper.Printed;
 import org.jointwright.proof.read.Reading.Cut;
 import org.jointwright.proof.read.Reading.Depth;
 import org.jointwright.proof.read.Reading.Orders;
+import org.jointwright.proof.read.Reading.Thicker;
 
 /** Reads the orders to the crew. */
 final class Sentences {
@@ -51,7 +52,24 @@ final class Sentences {
       depths(m.group(1), new Place(page, Block.ORDERS, "", Part.DEPTH), dig);
       depths(m.group(2), new Place(page, Block.ORDERS, "", Part.BASE), base);
     }
-    return new Orders(cuts(), dig, base);
+    return new Orders(cuts(), dig, base, thicker());
+  }
+
+  private List<Thicker> thicker() {
+    List<Thicker> thicker = new ArrayList<>();
+    Matcher m =
+        phrases.pattern("order.thickened", ".+?", LENGTH, LENGTH, LENGTH, LENGTH).matcher(text);
+    while (m.find()) {
+      String sides = m.group(1);
+      thicker.add(
+          new Thicker(
+              List.of(sides.split(", ", -1)),
+              figures.add(m.group(2), new Place(page, Block.EDGES, sides, Part.THICKNESS)),
+              figures.add(m.group(3), new Place(page, Block.EDGES, sides, Part.SLAB)),
+              figures.add(m.group(4), new Place(page, Block.EDGES, sides, Part.WIDTH)),
+              figures.add(m.group(5), new Place(page, Block.EDGES, sides, Part.DEPTH))));
+    }
+    return thicker;
   }
 
   private List<Cut> cuts() {
