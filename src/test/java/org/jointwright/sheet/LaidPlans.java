@@ -29,7 +29,13 @@ import org.jointwright.text.Words;
 
 /** Plans with good joints in them, made by hand and by search apart from the program. */
 public final class LaidPlans {
-  private static final Path FOLDER = Path.of("src", "test", "resources", "cases", "laid");
+  private static final Path CASES = Path.of("src", "test", "resources", "cases");
+  private static final Path FOLDER = CASES.resolve("laid");
+
+  /**
+   * Plans as a crew would hold them, with more on a page than the cases, which show one thing each.
+   */
+  private static final Path CROWDED = CASES.resolve("crowded");
 
   private static final Path SAMPLES = Path.of("samples");
   private static final Map<String, Plan> PLANS = new ConcurrentHashMap<>();
@@ -39,7 +45,12 @@ public final class LaidPlans {
 
   /** The names of all, and of the samples, whose joints the program lays itself. */
   public static List<String> names() {
-    return Stream.concat(names(FOLDER), names(SAMPLES)).toList();
+    return Stream.of(FOLDER, CROWDED, SAMPLES).flatMap(LaidPlans::names).toList();
+  }
+
+  /** The names of those with more on a page than one thing. */
+  static List<String> crowded() {
+    return names(CROWDED).toList();
   }
 
   /** The names of the samples. */
@@ -67,10 +78,14 @@ public final class LaidPlans {
   }
 
   private static Plan read(String name) {
-    boolean laid = Files.exists(FOLDER.resolve(name + ".json"));
-    PlanReading reading = PlanReader.read((laid ? FOLDER : SAMPLES).resolve(name + ".json"));
+    Path folder =
+        Stream.of(FOLDER, CROWDED, SAMPLES)
+            .filter(f -> Files.exists(f.resolve(name + ".json")))
+            .findFirst()
+            .orElseThrow();
+    PlanReading reading = PlanReader.read(folder.resolve(name + ".json"));
     if (reading instanceof PlanReading.ReadPlan read) {
-      return laid ? read.plan() : LayoutEngine.lay(read.plan()).plan();
+      return folder.equals(SAMPLES) ? LayoutEngine.lay(read.plan()).plan() : read.plan();
     }
     throw new AssertionError(name + " was refused: " + reading);
   }
@@ -100,7 +115,7 @@ public final class LaidPlans {
   }
 
   /** A kind of sheet. */
-  enum Kind {
+  public enum Kind {
     OWNER,
     CUT,
     FORMS,
@@ -110,13 +125,14 @@ public final class LaidPlans {
   /** The numbered pages of a sheet of one of them, made once. */
   static List<Page> pages(String name, Kind kind, Words words, Paper paper) {
     String key = String.join(" ", name, kind.name(), paper.name()) + words.locale() + words.units();
-    return PAGES.computeIfAbsent(
-        key,
-        k -> {
-          Plan plan = plan(name);
-          SheetOptions options = new SheetOptions("2026-05-04", words, paper);
-          return SheetSet.of(List.of(sheet(plan, kind, options)), plan.job(), options).pages();
-        });
+    return PAGES.computeIfAbsent(key, k -> made(name, kind, words, paper));
+  }
+
+  /** The same, made anew: there are too many to keep them all. */
+  static List<Page> made(String name, Kind kind, Words words, Paper paper) {
+    Plan plan = plan(name);
+    SheetOptions options = new SheetOptions("2026-05-04", words, paper);
+    return SheetSet.of(List.of(sheet(plan, kind, options)), plan.job(), options).pages();
   }
 
   private static Sheet sheet(Plan plan, Kind kind, SheetOptions options) {
