@@ -60,8 +60,15 @@ final class ColumnBlocks {
     addList(blocks, "bends", "bends", bends(), false);
     addList(blocks, "sides", "sides", sides(unplaced), false);
     if (tees) {
-      addList(blocks, "tees", "tees", tees(), false);
+      blocks.addAll(tees());
     }
+    return blocks;
+  }
+
+  /** The list of where joints are met by others; none where no joint is. */
+  List<Block> tees() {
+    List<Block> blocks = new ArrayList<>();
+    addList(blocks, "tees", "tees", onJoints(), false);
     return blocks;
   }
 
@@ -168,7 +175,7 @@ final class ColumnBlocks {
   }
 
   /** Where others meet a joint, so that one tape along it marks them all. */
-  private List<ListBlock.Row> tees() {
+  private List<ListBlock.Row> onJoints() {
     Map<Integer, Set<Double>> onJoint = new TreeMap<>();
     for (Finder.Run run : facts.runs().values()) {
       for (Whereabouts end : List.of(run.from(), run.to())) {

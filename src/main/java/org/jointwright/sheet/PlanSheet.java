@@ -64,6 +64,7 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
   private final class Try {
     private final Paper paper;
     private final Bottom bottom;
+    private List<Block> spared = List.of();
 
     Try(Paper paper) {
       this.paper = paper;
@@ -114,8 +115,17 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
       rest.addAll(left);
       List<List<Mark>> pages = new ArrayList<>(List.of(first));
       pages.addAll(plan.parts().pages(facts, plan.field().view().turn(), whole));
-      pages.addAll(Flow.pages(rest, whole));
+      pages.addAll(withSpared(rest, whole));
       return new Drawn(plan, pages);
+    }
+
+    /** The pages of the rest, with the marks on joints where they cost no page of their own. */
+    private List<List<Mark>> withSpared(List<Block> rest, Box whole) {
+      List<List<Mark>> without = Flow.pages(rest, whole);
+      List<Block> more = new ArrayList<>(rest);
+      more.addAll(spared);
+      List<List<Mark>> with = Flow.pages(more, whole);
+      return with.size() > without.size() ? without : with;
     }
 
     /**
@@ -130,6 +140,7 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
           List<Block> all = blocks.of(plan.unplaced(), large, tees);
           List<Mark> marks = Flow.column(all, x, 10, height, COLUMN, over);
           if (over.isEmpty()) {
+            spared = tees ? List.of() : blocks.tees();
             return marks;
           }
         }

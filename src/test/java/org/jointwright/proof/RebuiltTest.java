@@ -9,6 +9,7 @@ import org.jointwright.measure.LengthReader;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.proof.paper.Printed;
 import org.jointwright.proof.read.Reading;
+import org.jointwright.proof.read.Where;
 import org.jointwright.sheet.LaidPlans;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +52,18 @@ class RebuiltTest {
       double measured = (l.middleX() - zero.middleX()) * reading.scale() / MM_PER_INCH;
       assertThat(measured / inches).as(l.text()).isBetween(0.99, 1.01);
     }
+  }
+
+  /** Where joints end on joints, those marks stand twice, but where that cost a page. */
+  @ParameterizedTest
+  @MethodSource("sheets")
+  void marksOnJointsAreListed(Sheets sheet) {
+    Reading reading = sheet.proof().reading();
+    boolean isMet =
+        reading.rows().stream()
+            .anyMatch(r -> r.from() instanceof Where.OnJoint || r.to() instanceof Where.OnJoint);
+    boolean isOnePage = sheet.words().stream().allMatch(w -> w.page() == 0);
+    assertThat(!isMet || !reading.tees().isEmpty() || isOnePage).isTrue();
   }
 
   /** Where letters stand says which side of a string is meant, and nothing about how far. */

@@ -2,6 +2,7 @@ package org.jointwright.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.proof.paper.Printed;
 import org.jointwright.sheet.LaidPlans;
@@ -10,36 +11,41 @@ import org.jointwright.text.Language;
 import org.jointwright.text.Words;
 
 /** A cut sheet of a case or a sample. */
-record Sheets(String name, Language language, UnitSystem units) {
-  /** All there are: each plan in both languages and both measures. */
-  static List<Sheets> all() {
-    List<Sheets> all = new ArrayList<>();
-    for (String name : LaidPlans.names()) {
-      for (Language language : Language.values()) {
-        for (UnitSystem units : UnitSystem.values()) {
-          all.add(new Sheets(name, language, units));
-        }
-      }
-    }
-    return all;
-  }
+record Sheets(String name, Language language, UnitSystem units, Paper paper) {
+  private static final long SEED = 20_261_127;
 
-  /** Each plan once, in one language and measure after the other. */
+  /**
+   * Each plan once, in one language and measure after the other: every other on letter, the rest on
+   * a paper that the seed has chosen.
+   */
   static List<Sheets> some() {
-    List<Sheets> all = all();
+    Random random = new Random(SEED);
     List<Sheets> some = new ArrayList<>();
-    int kinds = Language.values().length * UnitSystem.values().length;
-    for (int i = 0; i * kinds < all.size(); i++) {
-      some.add(all.get(i * kinds + i % kinds));
+    for (String name : LaidPlans.names()) {
+      int i = some.size();
+      Language language = Language.values()[i / 2 % Language.values().length];
+      UnitSystem units = UnitSystem.values()[i % UnitSystem.values().length];
+      Paper other = Paper.ALL.get(random.nextInt(Paper.ALL.size()));
+      some.add(new Sheets(name, language, units, i / 4 % 2 == 0 ? Paper.LETTER : other));
     }
     return some;
   }
 
+  /** A sheet in English feet on letter paper. */
+  static Sheets english(String name) {
+    return new Sheets(name, Language.ENGLISH, UnitSystem.FEET_INCHES, Paper.LETTER);
+  }
+
   List<Printed> words() {
-    return PageWords.of(LaidPlans.cut(name, Words.of(language, units), Paper.LETTER));
+    return PageWords.of(LaidPlans.cut(name, Words.of(language, units), paper));
   }
 
   Proof proof() {
     return Proof.of(words()).orElseThrow();
+  }
+
+  @Override
+  public String toString() {
+    return String.join(" ", name, language.code(), units.name(), paper.name());
   }
 }

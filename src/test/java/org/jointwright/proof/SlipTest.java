@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import org.jointwright.proof.build.Fault;
 import org.jointwright.proof.paper.Printed;
+import org.jointwright.sheet.LaidPlans;
 import org.junit.jupiter.api.Test;
 
 /** A figure that is an inch off is noticed, wherever it stands; {@code PROOF.md} has the whole. */
@@ -37,7 +38,7 @@ class SlipTest {
 
   @Test
   void aWrongDiagonalIsNamedAndPutRight() {
-    Sheets sheet = Sheets.some().getFirst();
+    Sheets sheet = Sheets.english(LaidPlans.names().getFirst());
     List<Printed> words = sheet.words();
     Slip slip =
         Slip.all(words).stream()
@@ -52,7 +53,7 @@ class SlipTest {
 
   @Test
   void aMarkIsNamedWithItsRow() {
-    Sheets sheet = Sheets.some().getFirst();
+    Sheets sheet = Sheets.english(LaidPlans.names().getFirst());
     List<Printed> words = sheet.words();
     Slip slip =
         Slip.all(words).stream()
