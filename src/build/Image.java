@@ -29,6 +29,7 @@ import java.util.zip.ZipFile;
 final class Image {
   private static final String NAME = "jointwright";
   private static final String MAIN = "org.jointwright.Main";
+  private static final String SAMPLE = "samples/drive-approach-walk.jointwright.json";
   private static final int RUNS = 11;
 
   /**
@@ -70,7 +71,10 @@ final class Image {
           "-XX:AOTCache=$APPDIR/jointwright.aot",
           "-Xlog:disable",
           "-Xlog:all=error:stderr",
+          "-XX:-UsePerfData",
           "-XX:+UnlockDiagnosticVMOptions",
+          // Mapped where it was made, nothing in the cache is to be changed.
+          "-XX:ArchiveRelocationMode=0",
           "-XX:-AOTReplayTraining",
           "-XX:Tier4InvocationThreshold=50000",
           "-XX:Tier4MinInvocationThreshold=6000",
@@ -126,7 +130,8 @@ final class Image {
       List<Integer> with = image.times("");
       List<Integer> without = image.times("-XX:AOTMode=off");
       String bare = image.inBareRoot(target.resolve("bare"));
-      image.write(Path.of("src/docs/START.md"), with, without, bare);
+      List<Integer> set = image.setTimes(target);
+      image.write(Path.of("src/docs/START.md"), with, without, bare, set);
     } finally {
       if (screen != null) {
         screen.destroy();
@@ -246,7 +251,7 @@ final class Image {
             .toList();
     command.addAll(List.of("-cp", String.join(File.pathSeparator, path), MAIN, "glimpse"));
     // Not the sheets as well: their classes would double the cache, and every start pays for it.
-    command.add("samples/drive-approach-walk.jointwright.json");
+    command.add(SAMPLE);
     run(command);
     int at = lines.indexOf("[JavaOptions]") + 1;
     lines.addAll(at, WITH_CACHE.stream().map(o -> "java-options=" + o).toList());
@@ -274,6 +279,22 @@ final class Image {
     List<Integer> times = new ArrayList<>();
     for (int i = 0; i < RUNS; i++) {
       times.add(time(List.of(launcher().toString(), "glimpse"), option));
+    }
+    return times.subList(1, RUNS);
+  }
+
+  /** Milliseconds that the start script takes for all sheets of the house job. */
+  private List<Integer> setTimes(Path target) throws Exception {
+    Path laid = target.resolve("learnt").resolve("laid.jointwright.json");
+    String script = dist.resolve("bin").resolve(isWindows() ? NAME + ".bat" : NAME).toString();
+    run(List.of(script, "joint", SAMPLE, "-o", laid.toString()));
+    String folder = target.resolve("learnt").resolve("set").toString();
+    List<String> print = List.of(script, "sheet", laid.toString(), "--for", "all", "-o", folder);
+    List<Integer> times = new ArrayList<>();
+    for (int i = 0; i < RUNS; i++) {
+      long start = System.nanoTime();
+      run(print);
+      times.add(Math.toIntExact((System.nanoTime() - start) / 1_000_000));
     }
     return times.subList(1, RUNS);
   }
@@ -381,7 +402,8 @@ final class Image {
     return found;
   }
 
-  private void write(Path page, List<Integer> with, List<Integer> without, String bare)
+  private void write(
+      Path page, List<Integer> with, List<Integer> without, String bare, List<Integer> set)
       throws IOException {
     long size;
     try (Stream<Path> all = Files.walk(image.getParent())) {
@@ -392,7 +414,7 @@ final class Image {
     }
     String text =
         """
-        # How soon the window is there
+        # How soon the window is there, and the sheets
 
         `mvn -q -Pimage` makes an image of the program with a runtime of its own in `target/image`, and a cache of its classes
         as they stand once the window was shown (JEP 483, JEP 514). This page is written by it. Measured is from the start of the
@@ -406,6 +428,14 @@ final class Image {
         | without | %d | %d | %d | %s |
 
         %s
+
+        The other wait is for paper. The start script of the distribution (`target/dist/bin`) prints the whole set of a house job, a
+        drive with its approach and walk that is laid already: owner's plan, cut sheet, form sheet and order sheet, as one PDF and
+        each page as SVG and PNG. Measured is from the start of the process to its end, cold each time.
+
+        | | least | middle | most | ms |
+        |---|---:|---:|---:|---|
+        | all sheets of a house job | %d | %d | %d | %s |
         """
             .formatted(
                 RUNS - 1,
@@ -420,7 +450,11 @@ final class Image {
                 middle(without),
                 most(without),
                 without,
-                bare);
+                bare,
+                least(set),
+                middle(set),
+                most(set),
+                set);
     Files.writeString(page, text, StandardCharsets.UTF_8);
   }
 

@@ -187,6 +187,10 @@ public final class LayoutEngine {
 
   /** The largest slab chooses first; the smaller ones beside it line up with it. */
   static List<Slab> order(Plan plan) {
+    // A window that opens on blank paper need not wait for an order of nothing.
+    if (plan.slabs().size() < 2) {
+      return plan.slabs();
+    }
     List<Slab> order = new ArrayList<>(plan.slabs());
     order.sort(
         Comparator.comparing((Slab s) -> s.lockedJoints().isEmpty())

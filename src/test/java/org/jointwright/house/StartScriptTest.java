@@ -80,6 +80,20 @@ class StartScriptTest {
   }
 
   @Test
+  void shortWorkIsLeftToTheQuickCompilerAndALongSearchIsNot() throws Exception {
+    String jdk = jdk("chosen", "25.0.3").toString();
+    String quick = "\n-XX:TieredStopAtLevel=1\n";
+    assertThat(run(script, jdk, "/nowhere", "sheet", "my plan.json", "-o", "a b").out())
+        .contains(quick)
+        .endsWith("org.jointwright.Main\nsheet\nmy plan.json\n-o\na b\n");
+    assertThat(run(script, jdk, "/nowhere", "joint", "plan.json").out())
+        .doesNotContain(quick, "Tier4");
+    assertThat(run(script, jdk, "/nowhere").out())
+        .contains("\n-XX:Tier4InvocationThreshold=50000\n")
+        .doesNotContain(quick);
+  }
+
+  @Test
   void anOlderJavaHomeIsPassedOverForOneOnThePath() throws Exception {
     Answer answer = run(script, jdk("old", "24.0.2").toString(), jdk("young", "26") + "/bin");
     assertThat(answer.out()).startsWith("young\n");
