@@ -22,14 +22,14 @@ if not defined found (
 rem Short work is over before the second compiler would pay for itself; a window waits for it in vain while it opens.
 set "compilers="
 for %%c in (check order prove schema sheet) do if "%~1"=="%%c" set "compilers=-XX:TieredStopAtLevel=1"
-set "late=-XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:-AOTReplayTraining -XX:Tier4InvocationThreshold=50000"
+set "late=-XX:-AOTReplayTraining -XX:Tier4InvocationThreshold=50000"
 set "late=%late% -XX:Tier4MinInvocationThreshold=6000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000"
 if "%~1"=="" set "compilers=%late%"
 if "%~1"=="design" set "compilers=%late%"
 rem Classes kept when the program was packaged; where they do not fit this JDK, it passes over them without a word.
 set "kept="
-if exist "%lib%\..\jointwright.aot" set kept=-XX:AOTCache="%lib%\..\jointwright.aot" -Xlog:disable
-"%found%" -XX:+UseSerialGC %compilers% %kept% -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -cp "%lib%\*" org.jointwright.Main %*
+if exist "%lib%\..\jointwright.aot" set kept=-XX:AOTCache="%lib%\..\jointwright.aot" -XX:ArchiveRelocationMode=0 -Xlog:disable
+"%found%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:-UsePerfData -XX:+UseSerialGC %compilers% %kept% -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -cp "%lib%\*" org.jointwright.Main %*
 exit /b %ERRORLEVEL%
 
 rem Sets "found" to %1 when nothing was found yet and it is a java of the least version.

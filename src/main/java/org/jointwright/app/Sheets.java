@@ -102,7 +102,9 @@ public final class Sheets {
   static SheetSet set(Answer answer, Wanted wanted) throws UnprintableException {
     UnprintableException.check(answer.plan());
     SheetOptions options = options(answer, wanted);
-    List<Sheet> sheets = wanted.kinds().stream().map(k -> sheet(k, answer, options)).toList();
+    // The crew's takes longer than all others together; they are made beside it.
+    List<Sheet> sheets =
+        wanted.kinds().parallelStream().map(k -> sheet(k, answer, options)).toList();
     return SheetSet.of(sheets, answer.plan().job(), options);
   }
 

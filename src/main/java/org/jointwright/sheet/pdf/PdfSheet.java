@@ -1,5 +1,6 @@
 package org.jointwright.sheet.pdf;
 
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -136,10 +137,20 @@ public final class PdfSheet {
       BufferedImage image =
           new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, colours);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
-      ImageIO.write(image, "png", out);
+      ImageIO.write(colours == ImageType.RGB ? inBytes(image) : image, "png", out);
       return out.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The same picture, a byte for each colour: as a PNG holds it, which is written sooner so. */
+  private static BufferedImage inBytes(BufferedImage image) {
+    BufferedImage bytes =
+        new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_3BYTE_BGR);
+    Graphics2D g = bytes.createGraphics();
+    g.drawImage(image, 0, 0, null);
+    g.dispose();
+    return bytes;
   }
 }

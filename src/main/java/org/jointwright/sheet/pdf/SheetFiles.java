@@ -3,7 +3,9 @@ package org.jointwright.sheet.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.svg.SvgPage;
 
@@ -28,8 +30,16 @@ public final class SheetFiles {
     if (!goOn.getAsBoolean()) {
       return List.of();
     }
+    // None of them is needed for the PDF and the pictures that are painted from it.
+    CompletableFuture<List<byte[]>> drawings =
+        CompletableFuture.supplyAsync(
+            () ->
+                IntStream.range(0, set.pages().size())
+                    .mapToObj(page -> SvgPage.bytes(set, page))
+                    .toList());
     byte[] pdf = PdfSheet.bytes(set);
     Optional<List<byte[]>> pictures = PdfSheet.pictures(set, pdf, DOTS_PER_INCH, goOn);
+    List<byte[]> svg = drawings.join();
     if (pictures.isEmpty()) {
       return List.of();
     }
@@ -40,7 +50,7 @@ public final class SheetFiles {
       for (int i = 0; i < entry.count(); i++) {
         String name = i == 0 ? names.get(sheet) : names.get(sheet) + "-" + (i + 1);
         int page = entry.first() - 1 + i;
-        files.add(new SheetFile(name + ".svg", SvgPage.bytes(set, page)));
+        files.add(new SheetFile(name + ".svg", svg.get(page)));
         files.add(new SheetFile(name + ".png", pictures.get().get(page)));
       }
     }
