@@ -59,7 +59,10 @@ final class HoldMarks {
               switch (hold) {
                 case Hold.HeldJoint joint -> h.joint(joint);
                 case Hold.HeldCorner corner -> h.corner(corner);
-                case Hold.HeldFixed fixed -> h.picked();
+                case Hold.HeldFixed fixed ->
+                    h.marks.addAll(ReadyMarks.tapes(desk, fixed.id(), words));
+                case Hold.HeldAddition addition ->
+                    h.marks.addAll(ReadyMarks.of(desk, addition, words));
                 case Hold.HeldFeature feature -> h.picked();
                 case Hold.HeldGround ground -> h.picked();
                 case Hold.HeldThings things -> h.things(things);

@@ -38,8 +38,8 @@ public final class LiveMarks {
       }
       return marks;
     }
-    if (desk.hand().shape().isPresent()) {
-      return ReadyMarks.of(desk.hand().shape().get(), desk.viewport(), words);
+    if (desk.hand().waiting().isPresent()) {
+      return HoldMarks.of(desk, words);
     }
     if (isBlank(desk) && desk.sight().step() == Step.OUTLINE && !isAtPhoto(desk)) {
       return SentenceMarks.invitation(desk, words);

@@ -26,7 +26,7 @@ final class Spared {
   /** Takes the places of what the window writes, and of the tape of what is picked or held. */
   static void take(Desk desk, Words words, Places places) {
     over(desk.viewport()).forEach(places::take);
-    if (desk.draft().isEmpty() && desk.hand().shape().isEmpty()) {
+    if (desk.draft().isEmpty() && desk.hand().waiting().isEmpty()) {
       HoldMarks.of(desk, words).forEach(m -> take(m, places));
     }
   }

@@ -20,6 +20,9 @@ public final class FactsOf {
     if (desk.hand().shape().isPresent()) {
       return new ReadyFacts(desk, desk.hand().shape().get(), words).facts();
     }
+    if (desk.hand().addition().isPresent()) {
+      return new AdditionFacts(desk, desk.hand().addition().get(), words).facts();
+    }
     if (desk.sight().step() == Step.ORDER) {
       return new OrderFacts(desk, words).facts();
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import org.jointwright.designer.ready.Addition;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
@@ -94,7 +95,7 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
   private String named(Desk d, FixedKind kind) {
     boolean isGiven =
         kind != object.kind() && object.id().matches(Pattern.quote(kind(object.kind())) + " \\d+");
-    return isGiven ? Additions.freeName(d.plan(), kind(kind)) : object.id();
+    return isGiven ? Addition.freeName(d.plan(), kind(kind)) : object.id();
   }
 
   private Desk replaced(Desk d, String name, FixedKind kind, FixedShape shape) {
@@ -104,6 +105,11 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
   }
 
   private String kind(FixedKind kind) {
+    return kind(kind, words);
+  }
+
+  /** What an object of a kind is called. */
+  static String kind(FixedKind kind, Words words) {
     return switch (kind) {
       case POST -> words.say("window.fixed.post");
       case COLUMN -> words.say("window.fixed.column");

@@ -5,11 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.findings.LayAnew;
+import org.jointwright.designer.ready.Addition;
 import org.jointwright.designer.ready.UseGuess;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.SetDown;
 import org.jointwright.designer.state.Step;
 import org.jointwright.measure.Area;
 import org.jointwright.plan.Slab;
@@ -111,12 +113,12 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
           Deed.of(
               "add-opening",
               words.say("window.deed.addOpening"),
-              d -> Additions.opening(d, slab.id())));
+              d -> SetDown.adding(d, slab.id(), Addition.OPENING, "")));
       deeds.add(
           Deed.of(
               "add-fixed",
               words.say("window.deed.addFixed"),
-              d -> Additions.fixed(d, slab.id(), words.say("window.fixed.name"))));
+              d -> SetDown.adding(d, slab.id(), Addition.OBJECT, words.say("window.fixed.name"))));
       deeds.add(
           Deed.of(
               "draw-zone", words.say("window.deed.drawZone"), d -> Drafting.begin(d, Drawn.ZONE)));

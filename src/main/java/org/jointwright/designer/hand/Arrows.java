@@ -22,7 +22,7 @@ public final class Arrows {
     if (desk.draft().isPresent()) {
       return Drafting.push(desk, by);
     }
-    if (desk.hand().shape().isPresent()) {
+    if (desk.hand().waiting().isPresent()) {
       return SetDown.push(desk, by);
     }
     return desk.picked().equals(Pick.NOTHING)

@@ -25,7 +25,7 @@ public final class Gestures {
    * @param adds whether what lies there is picked too, or no longer
    */
   public static Gesture begin(Desk desk, Pointer pointer, String name, boolean adds) {
-    if (desk.hand().shape().isPresent()) {
+    if (desk.hand().waiting().isPresent()) {
       return new PlaceShape(name);
     }
     if (desk.picked() instanceof Pick.Scaling) {

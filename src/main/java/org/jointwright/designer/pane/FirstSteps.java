@@ -41,7 +41,7 @@ final class FirstSteps extends HBox {
         desk.plan().slabs().isEmpty()
             && desk.plan().photo().isEmpty()
             && desk.draft().isEmpty()
-            && desk.hand().shape().isEmpty()
+            && desk.hand().waiting().isEmpty()
             && desk.notice().isEmpty()
             && desk.papers().file().isEmpty()
             && !desk.history().canUndo()

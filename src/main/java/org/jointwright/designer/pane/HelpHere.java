@@ -26,6 +26,9 @@ final class HelpHere {
     if (desk.hand().shape().isPresent()) {
       return "window.notice.helpShape";
     }
+    if (desk.hand().addition().isPresent()) {
+      return "window.notice.helpAddition";
+    }
     return switch (desk.sight().step()) {
       case OUTLINE ->
           desk.plan().slabs().isEmpty() ? "window.notice.helpDraw" : "window.notice.helpOutline";

@@ -54,7 +54,7 @@ final class PlanHand {
   private void moved(MouseEvent e) {
     if (board.desk().draft().isPresent()) {
       board.change(d -> Drafting.lead(d, pointer(e)));
-    } else if (board.desk().hand().shape().isPresent()) {
+    } else if (board.desk().hand().waiting().isPresent()) {
       board.change(d -> SetDown.lead(d, pointer(e)));
     } else {
       point(UnderPointer.of(board.desk(), pointer(e).plan()));
@@ -96,7 +96,7 @@ final class PlanHand {
   }
 
   private static boolean isDrawing(Desk desk) {
-    return desk.draft().isPresent() || desk.hand().shape().isPresent();
+    return desk.draft().isPresent() || desk.hand().waiting().isPresent();
   }
 
   private static OptionalInt flag(Desk desk, MouseEvent e) {

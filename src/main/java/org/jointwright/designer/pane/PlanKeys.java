@@ -53,6 +53,11 @@ final class PlanKeys {
         || c.charAt(0) == 127) {
       return;
     }
+    if (Character.isDigit(c.charAt(0)) && board.desk().hand().waiting().isPresent()) {
+      toFacts.test(c);
+      e.consume();
+      return;
+    }
     if (isMarkTyped(c)) {
       hand.drop();
       board.change(Desk::letGo);
@@ -125,7 +130,7 @@ final class PlanKeys {
 
   private Desk entered(Desk d) {
     String name = board.say("window.slab.name");
-    if (d.hand().shape().isPresent()) {
+    if (d.hand().waiting().isPresent()) {
       return SetDown.place(d, name);
     }
     boolean isBlank = d.plan().slabs().isEmpty();
@@ -192,6 +197,10 @@ final class PlanKeys {
           }
           if (d.notice().isPresent()) {
             return d.untold();
+          }
+          if (d.hand().addition().isPresent()) {
+            // The slab that it was for is still picked.
+            return d.letGo();
           }
           return d.draft().isPresent() ? Drafting.back(d) : d.letGo().picking(Pick.NOTHING);
         });

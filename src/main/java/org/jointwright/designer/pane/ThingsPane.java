@@ -73,7 +73,7 @@ final class ThingsPane extends VBox {
         desk.sight().step() == Step.OUTLINE
             && all.size() > 1
             && desk.draft().isEmpty()
-            && desk.hand().shape().isEmpty();
+            && desk.hand().waiting().isEmpty();
     setVisible(isNeeded);
     setManaged(isNeeded);
     if (!isNeeded) {

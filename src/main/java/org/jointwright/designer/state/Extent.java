@@ -36,10 +36,7 @@ public final class Extent {
             .flatMap(d -> d.placed().stream())
             .map(Vertex::at)
             .map(p -> Box.of(p, p));
-    Stream<Box> held =
-        desk.hand().shape().stream()
-            .flatMap(h -> h.shape().at(h.pencil().at()).stream())
-            .map(o -> o.ring().box());
+    Stream<Box> held = desk.hand().waiting().flatMap(Hold.Waiting::box).stream();
     Stream<Box> beneath = desk.plan().photo().stream().map(Photo::box);
     return Stream.of(slabs, drawn, held, beneath).flatMap(s -> s).reduce(Box::with);
   }

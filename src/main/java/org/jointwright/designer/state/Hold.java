@@ -2,12 +2,15 @@ package org.jointwright.designer.state;
 
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.ready.Addition;
 import org.jointwright.designer.ready.ReadyShape;
 import org.jointwright.designer.sketch.Guide;
 import org.jointwright.designer.sketch.Pencil;
+import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.Thing;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
@@ -76,11 +79,52 @@ public sealed interface Hold {
    */
   record HeldArea(Point from, Point to) implements Hold {}
 
+  /** What hangs on the hand, pressed or not, until it is set down. */
+  sealed interface Waiting extends Hold {
+    /** The room it takes where it is; empty where its sizes make no shape. */
+    Optional<Box> box();
+  }
+
+  /**
+   * A fixed object or an opening that is not in its slab yet.
+   *
+   * @param slab the slab that it is over, or was last
+   * @param what what it is
+   * @param at where its middle is
+   * @param called what an object is called before its number
+   */
+  record HeldAddition(String slab, Addition what, Point at, String called) implements Waiting {
+    @Override
+    public Optional<Box> box() {
+      return Optional.of(what.ring(at).box());
+    }
+
+    /** The same in another size. */
+    public HeldAddition with(Addition value) {
+      return new HeldAddition(slab, value, at, called);
+    }
+
+    /** The same of another kind, and called after it. */
+    public HeldAddition of(FixedKind kind, String name) {
+      return new HeldAddition(slab, what.of(kind), at, name);
+    }
+
+    /** The same elsewhere. */
+    HeldAddition at(String in, Point place) {
+      return new HeldAddition(in, what, place, called);
+    }
+  }
+
   /**
    * A ready shape that is not set down yet.
    *
    * @param shape the shape
    * @param pencil where its first corner stands, and what drew it there
    */
-  record HeldShape(ReadyShape shape, Pencil pencil) implements Hold {}
+  record HeldShape(ReadyShape shape, Pencil pencil) implements Waiting {
+    @Override
+    public Optional<Box> box() {
+      return shape.at(pencil.at()).map(o -> o.ring().box());
+    }
+  }
 }

@@ -20,8 +20,17 @@ public record InHand(Optional<Draft> draft, Optional<Hold> hold) {
 
   /** Whether something of the plan moves under the hand. */
   public boolean isMoving() {
-    return hold.filter(h -> !(h instanceof Hold.HeldShape || h instanceof Hold.HeldArea))
-        .isPresent();
+    return hold.filter(h -> !(h instanceof Hold.Waiting || h instanceof Hold.HeldArea)).isPresent();
+  }
+
+  /** What waits to be set down. */
+  public Optional<Hold.Waiting> waiting() {
+    return hold.filter(Hold.Waiting.class::isInstance).map(Hold.Waiting.class::cast);
+  }
+
+  /** The fixed object or opening that waits to be set down. */
+  public Optional<Hold.HeldAddition> addition() {
+    return hold.filter(Hold.HeldAddition.class::isInstance).map(Hold.HeldAddition.class::cast);
   }
 
   /** The ready shape that waits to be set down. */

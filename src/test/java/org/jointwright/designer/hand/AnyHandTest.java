@@ -119,7 +119,7 @@ class AnyHandTest {
       }
       case 10 -> {
         did.add("enter");
-        yield desk.hand().shape().isPresent()
+        yield desk.hand().waiting().isPresent()
             ? SetDown.place(desk, "slab")
             : Drafting.enter(desk, new Said.Silent(), "slab");
       }

@@ -180,13 +180,20 @@ class EditingInTheWindowTest {
 
   @Test
   void anOpeningAndAPostArePlacedFromTheSides() {
-    rig.click(feet(4, 4)).clickOn("deed-add-opening").laid();
+    rig.click(feet(4, 4)).clickOn("deed-add-opening");
+    assertThat(slab().openings()).as("not before it is set down").isEmpty();
+    rig.click(feet(12, 20)).laid();
     assertThat(slab().openings()).hasSize(1);
+    assertThat(slab().openings().getFirst().outline().ring().box().centre())
+        .as("where the hand clicked, to the whole inch")
+        .isEqualTo(feet(12, 20));
     rig.fill("opening-wide", "3'").laid();
     assertThat(slab().openings().getFirst().outline().ring().box().width())
         .isCloseTo(36, within(1e-6));
-    rig.click(feet(4, 4)).clickOn("deed-add-fixed").laid();
-    rig.fill("fixed-from-0", "5'").laid();
+    rig.click(feet(4, 4)).clickOn("deed-add-fixed");
+    rig.fill("fixed-from-0", "5'");
+    assertThat(rig.plan().fixed()).as("not before it is set down").isEmpty();
+    rig.clickOn("deed-set-down").laid();
     assertThat(rig.plan().fixed()).hasSize(1);
     Point at = rig.plan().fixed().getFirst().shape().ring().box().centre();
     assertThat(

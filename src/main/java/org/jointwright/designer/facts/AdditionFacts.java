@@ -1,0 +1,94 @@
+package org.jointwright.designer.facts;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.jointwright.designer.ready.Addition;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Hold;
+import org.jointwright.designer.state.SetDown;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.FixedKind;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+
+/** What hangs on the hand until it is set down in a slab: a post or drain, or an opening. */
+record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
+  Facts facts() {
+    Addition what = held.what();
+    boolean isObject = what.kind().isPresent();
+    List<Row> rows = new ArrayList<>();
+    if (isObject) {
+      List<FixedKind> kinds = Arrays.asList(FixedKind.values());
+      rows.add(
+          new Row.Choice(
+              "fixed-kind",
+              words.say("window.fixed.what"),
+              kinds.stream().map(k -> FixedFacts.kind(k, words)).toList(),
+              kinds.indexOf(what.kind().orElseThrow()),
+              i -> changed(h -> h.of(kinds.get(i), FixedFacts.kind(kinds.get(i), words)))));
+    }
+    desk.plan().slab(held.slab()).ifPresent(s -> rows.addAll(fromSides(s)));
+    rows.add(
+        size(
+            isObject ? "fixed-across" : "opening-wide",
+            isObject ? "window.fixed.across" : "window.opening.wide",
+            what.wide(),
+            (h, v) -> h.with(h.what().sized(v, isObject ? v : h.what().deep()))));
+    if (!isObject) {
+      rows.add(
+          size(
+              "opening-deep",
+              "window.opening.deep",
+              what.deep(),
+              (h, v) -> h.with(h.what().sized(h.what().wide(), v))));
+    }
+    return Facts.saying(
+        isObject ? held.called() : words.say("window.opening.title"),
+        words.say("window.addition.kind"),
+        rows,
+        List.of(
+            Deed.of("set-down", words.say("window.deed.setDown"), d -> SetDown.place(d, "")),
+            Deed.of("stop-drawing", words.say("window.deed.putAway"), Desk::letGo)),
+        List.of(words.say("window.addition.how")));
+  }
+
+  private List<Row> fromSides(Slab slab) {
+    boolean isObject = held.what().kind().isPresent();
+    List<Point> of =
+        isObject
+            ? List.of(held.at())
+            : held.what().ring(held.at()).edges().stream().map(Edge::start).toList();
+    return new FromSides(desk.plan(), slab, words)
+        .rows(
+            isObject ? "fixed" : "opening",
+            isObject ? "window.from.middle" : "window.from.edge",
+            of,
+            SetDown::push);
+  }
+
+  /** How a size changes what is held. */
+  private interface Sizing {
+    Hold.HeldAddition of(Hold.HeldAddition held, double value);
+  }
+
+  private Row size(String id, String key, double now, Sizing sizing) {
+    return new Row.Typed(
+        id,
+        words.say(key),
+        words.print(Length.inches(now)),
+        t ->
+            d -> {
+              boolean isObject = held.what().kind().isPresent();
+              double value = (isObject ? Figures.thickness(t, d) : Figures.side(t, d)).inches();
+              return changed(h -> sizing.of(h, value)).apply(d);
+            });
+  }
+
+  private static UnaryOperator<Desk> changed(UnaryOperator<Hold.HeldAddition> change) {
+    return d -> SetDown.changed(d, change);
+  }
+}
