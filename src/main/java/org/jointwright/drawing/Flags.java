@@ -23,16 +23,22 @@ public final class Flags {
 
   private Flags() {}
 
+  /** How wide a flag is; signs between numbers are narrow. */
+  public static double width(String number, double size) {
+    long digits = number.chars().filter(Character::isDigit).count();
+    return size * (1.7 + 0.5 * Math.max(0, digits - 1) + 0.25 * (number.length() - digits));
+  }
+
   /**
    * A stake that stands at {@code at}.
    *
-   * @param number the finding's number
+   * @param number the finding's number, or those of several
    * @param size the height of the flag, 19 px at 100 %
    */
   public static Mark.Group flag(Point at, String number, Shape shape, double size) {
     double left = at.x();
     double top = at.y() - size * 2;
-    double width = size * 1.7 + Math.max(0, number.length() - 1) * size * 0.5;
+    double width = width(number, size);
     double line = size * 0.09;
     List<Mark> marks = new ArrayList<>();
     marks.add(Mark.Line.of(at, new Point(left, top), line, Role.OUTLINE));

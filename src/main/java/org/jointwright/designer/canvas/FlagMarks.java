@@ -1,9 +1,10 @@
 package org.jointwright.designer.canvas;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
@@ -12,50 +13,67 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
-/** The flags of the findings, each at its place or just beside it. */
+/**
+ * The flags of the findings, each at its place or just beside it. Findings that are close together
+ * share one, which bears all their numbers and is of the shape of the worst.
+ */
 public final class FlagMarks {
   private static final double FLAG = 19;
 
   /** Half of what a stake takes in width; pixels. */
   private static final double STAKE = 1.5;
 
-  /** A finding this near to a stake has its flag on that stake; pixels. */
-  private static final double NEAR = 24;
+  /** A finding this near to a stake has its number on the flag of that stake; pixels. */
+  private static final double NEAR = 26;
 
-  /** How much higher than the one below it a flag flies on the same stake. */
-  private static final double HIGHER = FLAG * 1.15;
+  /** A finding whose flag has no room goes on one no farther off; pixels. */
+  private static final double FAR = 90;
 
-  /** More flags than this on one stake would reach over what stands behind. */
-  private static final int MOST = 5;
+  /** A flag bears so many numbers; then the first and how many more there are. */
+  private static final int MOST = 3;
 
   private static final List<Point> ASIDE =
       List.of(new Point(0, 0), new Point(10, 6), new Point(-12, 8), new Point(6, -14));
 
   private FlagMarks() {}
 
-  /**
-   * A flag that found room.
-   *
-   * @param index of its finding, from 0
-   * @param foot where its stake stands
-   * @param level how many flags fly below it on the same stake
-   * @param cloth the room of its cloth
-   */
-  private record Planted(int index, Point foot, int level, Box cloth) {
-    static Planted of(int index, Point foot, int level) {
-      double wide = FLAG * (1.7 + 0.5 * (Integer.toString(index + 1).length() - 1));
-      double top = foot.y() - 2 * FLAG - level * HIGHER;
-      return new Planted(
-          index, foot, level, new Box(foot.x(), top, foot.x() + wide, top + 1.1 * FLAG));
+  /** Findings that share a flag, from 0, the worst first, and where its stake stands. */
+  private record Shared(List<Integer> findings, Point foot) {
+    static Shared alone(int finding, Point at) {
+      return new Shared(List.of(finding), at);
     }
 
-    /** Where a stake of its own would stand. */
-    Point hoisted() {
-      return foot.minus(new Point(0, level * HIGHER));
+    Shared with(List<Integer> more) {
+      List<Integer> all = new ArrayList<>(findings);
+      all.addAll(more);
+      all.sort(null);
+      return new Shared(List.copyOf(all), foot);
+    }
+
+    Shared aside(Point by) {
+      return new Shared(findings, foot.plus(by));
+    }
+
+    /** The numbers of the findings, which count from 1. */
+    List<Integer> numbers() {
+      return findings.stream().map(i -> i + 1).toList();
+    }
+
+    String text() {
+      List<Integer> numbers = numbers();
+      return numbers.size() <= MOST
+          ? numbers.stream().map(String::valueOf).collect(Collectors.joining(","))
+          : numbers.getFirst() + " +" + (numbers.size() - 1);
+    }
+
+    /** The room of its cloth. */
+    Box cloth() {
+      double top = foot.y() - 2 * FLAG;
+      return new Box(foot.x(), top, foot.x() + Flags.width(text(), FLAG), top + 1.1 * FLAG);
     }
 
     Box stake() {
-      return new Box(foot.x() - STAKE, cloth.minY(), foot.x() + STAKE, foot.y());
+      return new Box(foot.x() - STAKE, cloth().minY(), foot.x() + STAKE, foot.y());
     }
   }
 
@@ -63,29 +81,68 @@ public final class FlagMarks {
   static List<Mark.Group> of(Desk desk, Places places) {
     List<Finding> findings = findings(desk);
     List<Mark.Group> marks = new ArrayList<>();
-    for (Planted p : planted(desk, places)) {
-      places.stake(p.stake());
-      String number = Integer.toString(p.index() + 1);
-      marks.add(Flags.flag(p.hoisted(), number, PlanMarks.shape(findings.get(p.index())), FLAG));
+    for (Shared s : planted(desk)) {
+      places.take(s.cloth());
+      places.stake(s.stake());
+      Flags.Shape worst = PlanMarks.shape(findings.get(s.findings().getFirst()));
+      marks.add(Flags.flag(s.foot(), s.text(), worst, FLAG));
     }
     return marks;
   }
 
   /** The cloths of the flags, where {@link #of} paints them. */
   static List<Box> cloths(Desk desk) {
-    return planted(desk, new Places()).stream().map(Planted::cloth).toList();
+    return planted(desk).stream().map(Shared::cloth).toList();
   }
 
-  /** The number of the finding whose flag is at a place of the paper, from 1; empty at none. */
-  public static OptionalInt at(Desk desk, Point place) {
-    return planted(desk, new Places()).stream()
-        .filter(p -> p.cloth().holds(place))
-        .mapToInt(p -> p.index() + 1)
-        .findFirst();
+  /**
+   * The numbers of the findings whose flag is at a place of the paper, from 1, the worst first;
+   * empty at none.
+   */
+  public static List<Integer> at(Desk desk, Point place) {
+    return planted(desk).stream()
+        .filter(s -> s.cloth().holds(place))
+        .findFirst()
+        .map(Shared::numbers)
+        .orElse(List.of());
   }
 
-  private static List<Planted> planted(Desk desk, Places places) {
-    List<Planted> planted = new ArrayList<>();
+  /** The flags that have room; what has none goes on the nearest, until all that is left has. */
+  private static List<Shared> planted(Desk desk) {
+    List<Shared> wanted = together(desk);
+    List<Shared> planted = new ArrayList<>();
+    List<Shared> without = new ArrayList<>();
+    do {
+      planted.clear();
+      without.clear();
+      Places places = new Places();
+      for (Shared s : wanted) {
+        Optional<Shared> found =
+            ASIDE.stream().map(s::aside).filter(a -> places.isFree(a.cloth())).findFirst();
+        found.ifPresent(a -> places.take(a.cloth()));
+        found.ifPresentOrElse(planted::add, () -> without.add(s));
+      }
+      wanted = joined(wanted, without);
+    } while (!without.isEmpty());
+    return planted;
+  }
+
+  /** Those without room on the nearest of the others; one that has none near by has no flag. */
+  private static List<Shared> joined(List<Shared> wanted, List<Shared> without) {
+    List<Shared> left = new ArrayList<>(wanted);
+    left.removeAll(without);
+    for (Shared s : without) {
+      left.stream()
+          .filter(p -> p.foot().distance(s.foot()) <= FAR)
+          .min(Comparator.comparingDouble(p -> p.foot().distance(s.foot())))
+          .ifPresent(p -> left.set(left.indexOf(p), p.with(s.findings())));
+    }
+    return left;
+  }
+
+  /** The findings on the paper, those close together as one, in the order of their numbers. */
+  private static List<Shared> together(Desk desk) {
+    List<Shared> all = new ArrayList<>();
     List<Finding> findings = findings(desk);
     Box paper = desk.viewport().paper().grown(3 * FLAG);
     for (int i = 0; i < findings.size(); i++) {
@@ -93,27 +150,13 @@ public final class FlagMarks {
       if (!paper.holds(at)) {
         continue;
       }
-      Optional<Planted> found =
-          wanted(i, at, planted).stream().filter(p -> places.isFree(p.cloth())).findFirst();
-      found.ifPresent(
-          p -> {
-            places.take(p.cloth());
-            planted.add(p);
-          });
+      Optional<Shared> near = all.stream().filter(s -> s.foot().distance(at) <= NEAR).findFirst();
+      int finding = i;
+      near.ifPresentOrElse(
+          s -> all.set(all.indexOf(s), s.with(List.of(finding))),
+          () -> all.add(Shared.alone(finding, at)));
     }
-    return planted;
-  }
-
-  /** Where a flag may fly: on top of those of a stake beside it, or on a stake of its own. */
-  private static List<Planted> wanted(int index, Point at, List<Planted> planted) {
-    List<Planted> wanted = new ArrayList<>();
-    for (Planted p : planted) {
-      if (p.foot().distance(at) <= NEAR && p.level() + 1 < MOST) {
-        wanted.add(Planted.of(index, p.foot(), p.level() + 1));
-      }
-    }
-    ASIDE.forEach(by -> wanted.add(Planted.of(index, at.plus(by), 0)));
-    return wanted;
+    return all;
   }
 
   private static List<Finding> findings(Desk desk) {

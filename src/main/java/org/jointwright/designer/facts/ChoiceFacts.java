@@ -46,6 +46,7 @@ public record ChoiceFacts(String slab, boolean isAsked, Optional<List<One>> choi
   public static Optional<ChoiceFacts> of(Desk desk, Words words) {
     if (!(desk.picked() instanceof Pick.WholeSlab pick)
         || desk.draft().isPresent()
+        || desk.hand().waiting().isPresent()
         || desk.sight().step() == Step.SHEETS
         || desk.sight().step() == Step.ORDER
         || desk.laying().laid().flatMap(l -> l.layout().slab(pick.slab())).isEmpty()) {

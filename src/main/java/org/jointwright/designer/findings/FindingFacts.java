@@ -39,6 +39,33 @@ public record FindingFacts(int number, Severity severity, String text, String so
     return all;
   }
 
+  /** What some findings say, each in a line: its number, and its first sentence. */
+  public static List<String> lines(Desk desk, List<Integer> numbers, Words words) {
+    List<FindingFacts> all = numbers.isEmpty() ? List.of() : all(desk, words);
+    return numbers.stream()
+        .filter(n -> n <= all.size())
+        .map(n -> words.say("window.finding.line", n, sentence(all.get(n - 1).text)))
+        .toList();
+  }
+
+  private static String sentence(String text) {
+    int end = text.indexOf(". ");
+    return end < 0 ? text : text.substring(0, end + 1);
+  }
+
+  /**
+   * The desk gone to one of the findings that share a flag: the next after the one it is at, round
+   * and round.
+   */
+  public static Desk through(Desk desk, List<Integer> numbers) {
+    if (numbers.isEmpty()) {
+      return desk;
+    }
+    int at =
+        desk.sight().finding().isEmpty() ? -1 : numbers.indexOf(desk.sight().finding().getAsInt());
+    return goTo(desk, numbers.get((at + 1) % numbers.size()));
+  }
+
   /** How many there are of each weight, in words. */
   public static String summary(List<FindingFacts> all, Words words) {
     List<String> parts = new ArrayList<>();

@@ -46,7 +46,7 @@ public record FixFacts(
             finding,
             offer.isPresent(),
             fixes.stream().map(f -> said(f, desk.plan(), words)).toList(),
-            stays.flatMap(IfLeft::of).map(i -> said(i, words)),
+            stays.flatMap(f -> IfLeft.of(f).map(i -> said(i, f, words))),
             stays.isEmpty()
                 ? List.of()
                 : steps(desk, finding, words).stream().map(NextSteps.NextStep::text).toList()));
@@ -64,9 +64,12 @@ public record FixFacts(
     return words.say(fix.key(), Called.in(plan).in(fix.arguments()));
   }
 
-  private static String said(IfLeft left, Words words) {
-    return words.say(
-        "window.fix.left", words.say(left.key()), Finding.said(left.source(), words::say));
+  /** What comes of it, with its source where that does not stand above it already. */
+  private static String said(IfLeft left, Finding finding, Words words) {
+    String comes = words.say(left.key());
+    return finding.sources().contains(left.source())
+        ? comes
+        : words.say("window.fix.left", comes, Finding.said(left.source(), words::say));
   }
 
   private static List<NextSteps.NextStep> steps(Desk desk, int finding, Words words) {

@@ -1,5 +1,6 @@
 package org.jointwright.designer.pane;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javafx.scene.Cursor;
@@ -19,6 +20,7 @@ import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Pointer;
 import org.jointwright.designer.state.SetDown;
+import org.jointwright.designer.state.Sight;
 import org.jointwright.shape.Point;
 
 /** Turns what mouse and wheel do on the paper into gestures. */
@@ -31,6 +33,7 @@ final class PlanHand {
   private final Board board;
   private final PlanPane paper;
   private Optional<Gesture> gesture = Optional.empty();
+  private List<Integer> rested = List.of();
   private boolean isSpaceDown;
 
   PlanHand(Board board, PlanPane paper) {
@@ -40,7 +43,7 @@ final class PlanHand {
     paper.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
     paper.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
     paper.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
-    paper.addEventHandler(MouseEvent.MOUSE_EXITED, e -> point(Pick.NOTHING));
+    paper.addEventHandler(MouseEvent.MOUSE_EXITED, e -> left());
     paper.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
     paper.addEventHandler(ZoomEvent.ZOOM, this::pinched);
     paper.addEventHandler(KeyEvent.KEY_PRESSED, e -> space(e, true));
@@ -57,8 +60,30 @@ final class PlanHand {
     } else if (board.desk().hand().waiting().isPresent()) {
       board.change(d -> SetDown.lead(d, pointer(e)));
     } else {
-      point(UnderPointer.of(board.desk(), pointer(e).plan()));
+      List<Integer> flag = flag(board.desk(), e);
+      flagged(flag);
+      paper.tip(FindingFacts.lines(board.desk(), flag, board.words()), e.getX(), e.getY());
+      point(flag.isEmpty() ? UnderPointer.of(board.desk(), pointer(e).plan()) : Pick.NOTHING);
+      if (!flag.isEmpty()) {
+        paper.setCursor(Cursor.HAND);
+      }
     }
+  }
+
+  /** Shows the panels that a finding speaks of while the hand rests on its flag. */
+  private void flagged(List<Integer> flag) {
+    if (!flag.equals(rested)) {
+      rested = flag;
+      Optional<Sight.Glance> glance =
+          flag.stream().findFirst().map(n -> new Sight.Glance(n, OptionalInt.empty()));
+      board.change(d -> d.withSight(s -> s.glancingAt(glance)));
+    }
+  }
+
+  private void left() {
+    flagged(List.of());
+    paper.tip(List.of(), 0, 0);
+    point(Pick.NOTHING);
   }
 
   private void point(Pick pick) {
@@ -74,15 +99,16 @@ final class PlanHand {
 
   private void pressed(MouseEvent e) {
     paper.requestFocus();
+    paper.tip(List.of(), 0, 0);
     Pointer at = pointer(e);
     Desk desk = board.desk();
     boolean isPushing = e.getButton() == MouseButton.MIDDLE || isSpaceDown;
     if (!isPushing && e.getButton() != MouseButton.PRIMARY) {
       return;
     }
-    OptionalInt flag = isPushing || isDrawing(desk) ? OptionalInt.empty() : flag(desk, e);
-    if (flag.isPresent()) {
-      board.change(d -> FindingFacts.goTo(d, flag.getAsInt()));
+    List<Integer> flag = isPushing || isDrawing(desk) ? List.of() : flag(desk, e);
+    if (!flag.isEmpty()) {
+      board.change(d -> FindingFacts.through(d, flag));
       e.consume();
       return;
     }
@@ -99,7 +125,7 @@ final class PlanHand {
     return desk.draft().isPresent() || desk.hand().waiting().isPresent();
   }
 
-  private static OptionalInt flag(Desk desk, MouseEvent e) {
+  private static List<Integer> flag(Desk desk, MouseEvent e) {
     return FlagMarks.at(desk, new Point(e.getX(), e.getY()));
   }
 

@@ -17,6 +17,7 @@ import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.canvas.PlanMarks;
 import org.jointwright.designer.canvas.Writing;
+import org.jointwright.designer.node.Tip;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Mark;
@@ -33,6 +34,7 @@ import org.jointwright.shape.Ring;
 public final class PlanPane extends Region {
   private final Canvas plan = new Canvas();
   private final Canvas live = new Canvas();
+  private final Tip tip = new Tip();
   private final Board board;
   private final AnimationTimer pulse;
   private final PhotoPaint beneath = new PhotoPaint();
@@ -54,7 +56,7 @@ public final class PlanPane extends Region {
     setAccessibleRoleDescription(board.say("window.plan.role"));
     live.setMouseTransparent(true);
     plan.setMouseTransparent(true);
-    getChildren().addAll(plan, live);
+    getChildren().addAll(plan, live, tip);
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
@@ -82,6 +84,11 @@ public final class PlanPane extends Region {
   /** Stops what takes long; says whether there was anything to stop. */
   boolean stopped() {
     return stop.getAsBoolean();
+  }
+
+  /** Says a few lines beside a place of the paper; none say nothing. */
+  void tip(List<String> lines, double x, double y) {
+    tip.say(lines, x, y, getWidth(), getHeight());
   }
 
   /** The point of the plan at a place on the paper. */

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
 
 /**
  * Holds a row of a scrolled pane where the hand found it. A click on a finding changes what stands
@@ -14,17 +15,16 @@ import javafx.scene.input.ScrollEvent;
  * hand, or out of sight.
  */
 final class RowHeld {
-  private final ScrollPane pane;
+  /** How far from the rim of the pane it stays, pixels. */
+  private static final double RIM = 12;
 
-  /** What is under a row belongs to it, pixels. */
-  private final double under;
+  private final ScrollPane pane;
 
   private Optional<String> row = Optional.empty();
   private double wanted;
 
-  RowHeld(ScrollPane pane, double under) {
+  RowHeld(ScrollPane pane) {
     this.pane = pane;
-    this.under = under;
     // Whoever scrolls or clicks elsewhere wants to see something else.
     pane.addEventFilter(ScrollEvent.ANY, e -> letGo());
     pane.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> letGo());
@@ -44,7 +44,7 @@ final class RowHeld {
 
   private void later() {
     if (row.isPresent()) {
-      Platform.runLater(() -> row.flatMap(this::place).ifPresent(this::scroll));
+      Platform.runLater(() -> row.ifPresent(id -> place(id).ifPresent(b -> scroll(id, b))));
     }
   }
 
@@ -67,8 +67,16 @@ final class RowHeld {
     return pane.getVvalue() * Math.max(0, beyond());
   }
 
-  private void scroll(Bounds at) {
-    double room = Math.max(0, seen() - at.getHeight() - under);
+  /** What a row brings with it stands under it in one box: all of it is to be seen. */
+  private double height(String id, Bounds row) {
+    Node node = pane.lookup(id);
+    return node.getParent() instanceof Region box
+        ? Math.max(row.getHeight(), box.getHeight())
+        : row.getHeight();
+  }
+
+  private void scroll(String id, Bounds at) {
+    double room = Math.max(0, seen() - height(id, at) - RIM);
     double place = Math.clamp(wanted, 0, room);
     if (beyond() > 0) {
       pane.setVvalue(Math.clamp((at.getMinY() - place) / beyond(), 0, 1));

@@ -26,9 +26,6 @@ public final class WindowPane extends BorderPane {
   /** What the scale bar takes of the paper's width, its figures with it. */
   private static final double SCALE_BAR = 190;
 
-  /** What fixes take under a finding, pixels. */
-  private static final double UNDER = 90;
-
   /** A hint with less room than that would be a column of single words. */
   private static final double LEAST_HINT = 220;
 
@@ -75,7 +72,7 @@ public final class WindowPane extends BorderPane {
     side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     side.getStyleClass().add("side-scroll");
     side.setId("side");
-    held = new RowHeld(side, UNDER);
+    held = new RowHeld(side);
     setTop(new TopBar(board, new Menus(board, job).bar()));
     setLeft(path);
     setCenter(middle(job));

@@ -38,7 +38,7 @@ class PlanMarksTest {
             .map(m -> ((Mark.Group) m).name())
             .filter(n -> KINDS.stream().anyMatch(n::startsWith))
             .toList();
-    assertThat(names).contains("stake-finding-1", "number-1", "cloth-finding-1");
+    assertThat(names).contains("stake-finding-1,2", "number-1", "cloth-finding-1,2");
     List<String> inOrder =
         KINDS.stream().flatMap(k -> names.stream().filter(n -> n.startsWith(k))).toList();
     assertThat(names).isEqualTo(inOrder);

@@ -1,0 +1,156 @@
+package org.jointwright.designer.canvas;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
+import org.jointwright.check.Severity;
+import org.jointwright.check.Subject;
+import org.jointwright.designer.findings.FindingFacts;
+import org.jointwright.designer.state.Desk;
+import org.jointwright.designer.state.Laid;
+import org.jointwright.drawing.Flags;
+import org.jointwright.drawing.Mark;
+import org.jointwright.joint.Layouts;
+import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
+import org.junit.jupiter.api.Test;
+
+/** Findings that are close together share a flag, and none is left without one. */
+class FlagMarksTest {
+  private static final Words WORDS = Words.english(UnitSystem.FEET_INCHES);
+  private static final Slab PAD =
+      Slab.of(
+          "pad",
+          Outline.of(
+              List.of(new Point(0, 0), new Point(240, 0), new Point(240, 240), new Point(0, 240))));
+
+  private static Finding finding(Severity severity, double x, double y) {
+    return new Finding(
+        "S3",
+        severity,
+        "pad",
+        new Subject.OnSlab(),
+        new Point(x, y),
+        0.6,
+        0.5,
+        "check.s3.uneven",
+        List.of("pad", 60.0, 0.5, "P1"),
+        List.of());
+  }
+
+  private static Desk desk(Finding... findings) {
+    Plan plan = Plan.EMPTY.withSlabs(List.of(PAD));
+    Judgement judged = new Judgement(List.of(findings), List.of());
+    return Desk.begun(plan).answered(new Laid(1, plan, Layouts.of(plan), judged)).fitted();
+  }
+
+  /** So many findings in a row, each so many pixels beside the one before. */
+  private static Desk row(int many, double pixels) {
+    Desk one = desk();
+    double by = one.viewport().inches(pixels);
+    return desk(
+        IntStream.range(0, many)
+            .mapToObj(i -> finding(Severity.SHOULD, 60 + i * by, 120))
+            .toArray(Finding[]::new));
+  }
+
+  private static List<String> texts(Desk desk) {
+    List<String> texts = new ArrayList<>();
+    for (Mark.Group g : FlagMarks.of(desk, new Places())) {
+      for (Mark m : g.marks()) {
+        if (m instanceof Mark.Words w) {
+          texts.add(w.text());
+        }
+      }
+    }
+    return texts;
+  }
+
+  private static Point middle(Box box) {
+    return box.centre();
+  }
+
+  @Test
+  void thoseApartHaveOneEach() {
+    assertThat(texts(row(3, 60))).containsExactly("1", "2", "3");
+  }
+
+  @Test
+  void thoseTogetherShareOneAndManyAreCounted() {
+    assertThat(texts(row(3, 8))).containsExactly("1,2,3");
+    assertThat(texts(row(4, 8))).containsExactly("1 +3");
+    assertThat(texts(row(2, 25))).as("just near enough").containsExactly("1,2");
+    assertThat(texts(row(2, 27))).as("just too far for one stake").hasSize(2);
+  }
+
+  @Test
+  void aClickGoesThroughThemRoundAndRound() {
+    Desk desk = row(3, 8);
+    Point cloth = middle(FlagMarks.cloths(desk).getFirst());
+    List<Integer> shared = FlagMarks.at(desk, cloth);
+    assertThat(shared).containsExactly(1, 2, 3);
+    List<Integer> gone = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      desk = FindingFacts.through(desk, shared);
+      gone.add(desk.sight().finding().orElseThrow());
+    }
+    assertThat(gone).containsExactly(1, 2, 3, 1);
+    assertThat(FlagMarks.at(desk, new Point(2, 2))).isEmpty();
+    assertThat(FindingFacts.through(desk, List.of())).isSameAs(desk);
+  }
+
+  @Test
+  void aSharedFlagIsOfTheShapeOfTheWorst() {
+    Desk desk = desk(finding(Severity.NOTE, 100, 100), finding(Severity.MUST, 101, 101));
+    Mark.Group flag = FlagMarks.of(desk, new Places()).getFirst();
+    Mark.Group alone = Flags.flag(new Point(0, 0), "1,2", Flags.Shape.MUST, 19);
+    assertThat(flag.marks()).hasSameSizeAs(alone.marks());
+    assertThat(PlanMarks.shape(desk.laying().laid().orElseThrow().findings().getFirst()))
+        .isEqualTo(Flags.Shape.MUST);
+  }
+
+  @Test
+  void noFlagLiesOnAnotherAndEveryFindingHasOne() {
+    for (double apart = 4; apart < 80; apart += 3) {
+      Desk desk = row(12, apart);
+      List<Box> cloths = FlagMarks.cloths(desk);
+      for (int i = 0; i < cloths.size(); i++) {
+        for (int k = 0; k < i; k++) {
+          assertThat(cloths.get(i).meets(cloths.get(k))).as("%s px apart", apart).isFalse();
+        }
+      }
+      Box paper = desk.viewport().paper();
+      long seen =
+          desk.laying().laid().orElseThrow().findings().stream()
+              .filter(f -> paper.holds(desk.viewport().toPaper(f.at())))
+              .count();
+      List<Integer> found = new ArrayList<>();
+      for (Box c : cloths) {
+        found.addAll(FlagMarks.at(desk, middle(c)));
+      }
+      assertThat(found).as("%s px apart", apart).doesNotHaveDuplicates();
+      assertThat((long) found.size()).as("%s px apart", apart).isGreaterThanOrEqualTo(seen);
+    }
+  }
+
+  @Test
+  void aLineSaysWhatIsFoundInOneSentence() {
+    Desk desk = row(2, 60);
+    assertThat(FindingFacts.lines(desk, List.of(2), WORDS))
+        .singleElement()
+        .asString()
+        .startsWith("2  The panels of pad differ much in size")
+        .endsWith("is the most.")
+        .doesNotContain("Move joints");
+    assertThat(FindingFacts.lines(desk, List.of(9), WORDS)).isEmpty();
+  }
+}
