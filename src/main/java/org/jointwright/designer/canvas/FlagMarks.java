@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.View;
+import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
@@ -29,6 +32,11 @@ public final class FlagMarks {
   /** A finding whose flag has no room goes on one no farther off; pixels. */
   private static final double FAR = 90;
 
+  /** How much higher a flag flies that would lie over something, pixels; and how often. */
+  private static final double HIGHER = FLAG * 1.15;
+
+  private static final int MOST_LIFT = 2;
+
   /** A flag bears so many numbers; then the first and how many more there are. */
   private static final int MOST = 3;
 
@@ -37,21 +45,32 @@ public final class FlagMarks {
 
   private FlagMarks() {}
 
-  /** Findings that share a flag, from 0, the worst first, and where its stake stands. */
-  private record Shared(List<Integer> findings, Point foot) {
+  /**
+   * Findings that share a flag.
+   *
+   * @param findings which, from 0, the worst first
+   * @param foot where its stake stands
+   * @param lift by how many flags higher than usual it flies
+   */
+  private record Shared(List<Integer> findings, Point foot, int lift) {
     static Shared alone(int finding, Point at) {
-      return new Shared(List.of(finding), at);
+      return new Shared(List.of(finding), at, 0);
     }
 
     Shared with(List<Integer> more) {
       List<Integer> all = new ArrayList<>(findings);
       all.addAll(more);
       all.sort(null);
-      return new Shared(List.copyOf(all), foot);
+      return new Shared(List.copyOf(all), foot, lift);
     }
 
-    Shared aside(Point by) {
-      return new Shared(findings, foot.plus(by));
+    Shared aside(Point by, int higher) {
+      return new Shared(findings, foot.plus(by), higher);
+    }
+
+    /** Where a stake of the usual height would stand. */
+    Point hoisted() {
+      return foot.minus(new Point(0, lift * HIGHER));
     }
 
     /** The numbers of the findings, which count from 1. */
@@ -68,7 +87,7 @@ public final class FlagMarks {
 
     /** The room of its cloth. */
     Box cloth() {
-      double top = foot.y() - 2 * FLAG;
+      double top = hoisted().y() - 2 * FLAG;
       return new Box(foot.x(), top, foot.x() + Flags.width(text(), FLAG), top + 1.1 * FLAG);
     }
 
@@ -85,9 +104,19 @@ public final class FlagMarks {
       places.take(s.cloth());
       places.stake(s.stake());
       Flags.Shape worst = PlanMarks.shape(findings.get(s.findings().getFirst()));
-      marks.add(Flags.flag(s.foot(), s.text(), worst, FLAG));
+      marks.add(longer(Flags.flag(s.hoisted(), s.text(), worst, FLAG), s));
     }
     return marks;
+  }
+
+  /** A flag whose stake reaches down to its foot. */
+  private static Mark.Group longer(Mark.Group flag, Shared s) {
+    List<Mark> marks = new ArrayList<>(flag.marks());
+    Mark stake = marks.getFirst();
+    if (s.lift() > 0 && stake instanceof Mark.Line l) {
+      marks.set(0, Mark.Line.of(s.foot(), l.path().end(), l.width(), l.role()));
+    }
+    return new Mark.Group(flag.name(), flag.title(), marks);
   }
 
   /** The cloths of the flags, where {@link #of} paints them. */
@@ -112,19 +141,48 @@ public final class FlagMarks {
     List<Shared> wanted = together(desk);
     List<Shared> planted = new ArrayList<>();
     List<Shared> without = new ArrayList<>();
+    List<Box> objects = objects(desk);
     do {
       planted.clear();
       without.clear();
       Places places = new Places();
       for (Shared s : wanted) {
         Optional<Shared> found =
-            ASIDE.stream().map(s::aside).filter(a -> places.isFree(a.cloth())).findFirst();
+            stands(s).stream()
+                .filter(a -> places.isFree(a.cloth()))
+                .min(Comparator.comparingLong(a -> covered(objects, a.cloth())));
         found.ifPresent(a -> places.take(a.cloth()));
         found.ifPresentOrElse(planted::add, () -> without.add(s));
       }
       wanted = joined(wanted, without);
     } while (!without.isEmpty());
     return planted;
+  }
+
+  /** Where it may stand and how high it may fly, the likeliest first. */
+  private static List<Shared> stands(Shared s) {
+    List<Shared> all = new ArrayList<>();
+    for (int lift = 0; lift <= MOST_LIFT; lift++) {
+      for (Point by : ASIDE) {
+        all.add(s.aside(by, lift));
+      }
+    }
+    return all;
+  }
+
+  private static long covered(List<Box> objects, Box cloth) {
+    return objects.stream().filter(cloth::meets).count();
+  }
+
+  /** What a flag would rather not cover: fixed objects and their box-outs, often what is wrong. */
+  private static List<Box> objects(Desk desk) {
+    Plan plan = desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
+    View view = desk.viewport().view();
+    return Stream.concat(
+            plan.fixed().stream().map(f -> f.shape().ring()),
+            plan.slabs().stream().flatMap(s -> s.boxOuts().stream()).map(b -> b.outline().ring()))
+        .map(r -> view.on(r).box())
+        .toList();
   }
 
   /** Those without room on the nearest of the others; one that has none near by has no flag. */

@@ -54,8 +54,9 @@ final class PlanKeys {
       return;
     }
     if (Character.isDigit(c.charAt(0)) && board.desk().hand().waiting().isPresent()) {
-      toFacts.test(c);
-      e.consume();
+      if (toFacts.test(c)) {
+        e.consume();
+      }
       return;
     }
     if (isMarkTyped(c)) {
