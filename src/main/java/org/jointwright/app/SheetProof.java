@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jointwright.proof.Proof;
 import org.jointwright.proof.ProofWords;
+import org.jointwright.proof.paper.PdfWords;
+import org.jointwright.proof.read.SheetReader;
 
 /** A printed cut sheet, rebuilt from its words and figures alone. */
 public final class SheetProof {
@@ -22,6 +24,15 @@ public final class SheetProof {
    */
   public static Optional<SheetProof> of(byte[] pdf) throws IOException {
     return Proof.of(pdf).map(SheetProof::new);
+  }
+
+  /**
+   * What other sheets of this program are in a PDF, by their titles.
+   *
+   * @throws IOException when it is no PDF that can be read
+   */
+  public static List<String> others(byte[] pdf) throws IOException {
+    return SheetReader.others(PdfWords.of(pdf));
   }
 
   /** Whether every figure can be right. */

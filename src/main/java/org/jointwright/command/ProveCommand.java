@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -65,8 +66,15 @@ final class ProveCommand implements Callable<Integer> {
     }
     try {
       Optional<SheetProof> proof = SheetProof.of(bytes);
-      return proof.orElseThrow(
-          () -> new Stop(Outcome.REFUSED, Said.WORDS.say("command.prove.noSheet", name())));
+      if (proof.isPresent()) {
+        return proof.get();
+      }
+      List<String> others = SheetProof.others(bytes);
+      throw new Stop(
+          Outcome.REFUSED,
+          others.isEmpty()
+              ? Said.WORDS.say("command.prove.noSheet", name())
+              : Said.WORDS.say("command.prove.otherSheet", name(), String.join(", ", others)));
     } catch (IOException e) {
       throw new Stop(Outcome.REFUSED, Said.WORDS.say("command.prove.noPdf", name()));
     }

@@ -68,11 +68,33 @@ class ProveCommandTest {
   void whatIsNoCutSheetIsRefused() {
     String order = sheet("--for", "plant");
     assertThat(Run.of("prove", order).code()).isEqualTo(Outcome.REFUSED);
-    assertThat(Run.of("prove", order).error()).contains("has no cut sheet");
+    assertThat(Run.of("prove", order).error())
+        .contains("holds no cut sheet, only: Order sheet")
+        .contains("--for all");
     assertThat(Run.of("prove", SAMPLE).error()).contains("is no PDF");
     assertThat(Run.of("prove", SAMPLE).code()).isEqualTo(Outcome.REFUSED);
     assertThat(Run.of("prove", "nowhere.pdf").code()).isEqualTo(Outcome.REFUSED);
     assertThat(Run.of("prove", "nowhere.pdf").error()).contains("is not there");
+  }
+
+  @Test
+  void theCutSheetInASetIsProvedBesideTheOthers() {
+    String cut = sheet();
+    sheet("--for", "all");
+    String set = folder.resolve("laid-sheets.pdf").toString();
+    assertThat(Run.of("prove", set)).isEqualTo(Run.of("prove", cut));
+  }
+
+  @Test
+  void anOwnersPlanAloneIsNamedInItsOwnLanguage() throws Exception {
+    sheet("--for", "owner", "--lang", "es");
+    try (var files = Files.list(folder)) {
+      Path plan =
+          files.filter(f -> f.toString().endsWith("owners-plan.pdf")).findFirst().orElseThrow();
+      Run run = Run.of("prove", plan.toString());
+      assertThat(run.code()).isEqualTo(Outcome.REFUSED);
+      assertThat(run.error()).contains("only: Plano del dueño");
+    }
   }
 
   @Test

@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -18,7 +20,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The sheets of every sample, as files that other programs open. */
 class SampleSheetsTest {
-  @TempDir private Path folder;
+  @TempDir private static Path folder;
+
+  private static final Map<Path, List<File>> MADE = new HashMap<>();
 
   static List<Path> samples() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("samples"))) {
@@ -26,7 +30,12 @@ class SampleSheetsTest {
     }
   }
 
-  private List<File> drawings(Path sample) {
+  /** Made once for all that looks at them. */
+  private static List<File> drawings(Path sample) {
+    return MADE.computeIfAbsent(sample, SampleSheetsTest::made);
+  }
+
+  private static List<File> made(Path sample) {
     Run run = Run.of("welcome", sample.toString(), "-o", folder.toString());
     assertThat(run.code()).isZero();
     List<File> svg =

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.proof.paper.Printed;
 import org.jointwright.shape.Point;
@@ -14,6 +15,8 @@ import org.jointwright.text.Language;
 
 /** Understands a printed cut sheet: its words, their type, and which stand in one line or row. */
 public final class SheetReader {
+  private static final List<String> OTHERS = List.of("owner.title", "forms.title", "order.title");
+
   private static final double LETTER = 4.5;
   private static final double TITLE = 5.5;
   private static final double TABLE = 3.2;
@@ -45,12 +48,8 @@ public final class SheetReader {
   public static Optional<Reading> read(List<Printed> all) {
     for (Language language : Language.values()) {
       Map<Integer, Double> feet = new LinkedHashMap<>();
-      String title = new Phrases(language).say("cut.title");
-      for (Printed l : all) {
-        if (l.isOf("Heavy") && l.capital() > TITLE && l.text().equals(title)) {
-          feet.put(l.page(), l.y() - OVER_TITLE);
-        }
-      }
+      titled(all, new Phrases(language).say("cut.title"))
+          .forEach(l -> feet.put(l.page(), l.y() - OVER_TITLE));
       if (!feet.isEmpty()) {
         List<Printed> lines = new ArrayList<>();
         List<Printed> foot = new ArrayList<>();
@@ -63,6 +62,21 @@ public final class SheetReader {
       }
     }
     return Optional.empty();
+  }
+
+  private static Stream<Printed> titled(List<Printed> all, String title) {
+    return all.stream()
+        .filter(l -> l.isOf("Heavy") && l.capital() > TITLE && l.text().equals(title));
+  }
+
+  /** The titles of the sheets of ours that are among the pages and are no cut sheets. */
+  public static List<String> others(List<Printed> all) {
+    return Stream.of(Language.values())
+        .map(Phrases::new)
+        .flatMap(p -> OTHERS.stream().map(p::say))
+        .filter(title -> titled(all, title).findAny().isPresent())
+        .distinct()
+        .toList();
   }
 
   private Reading reading() {
