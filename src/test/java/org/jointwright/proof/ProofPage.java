@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import org.jointwright.proof.paper.Printed;
@@ -17,6 +18,10 @@ import org.jointwright.proof.read.Figure;
 public final class ProofPage {
   private static final long SEED = 20_261_127;
   private static final int OF_EACH = 25;
+
+  /** Wild slabs are numbered; those of the first so many that are printed at all. */
+  private static final int WILD = 300;
+
   private static final Path PAGE = Path.of("src", "docs", "PROOF.md");
 
   private static final String HEAD =
@@ -30,8 +35,8 @@ public final class ProofPage {
       that rounding makes of it. Where the letters stand on the page says only on which side of a string a corner lies.
 
       Made by `mvn -q -Pproof`: the cut sheet of each laid case and each sample, by turns in English feet, English metres, Spanish
-      feet and Spanish metres, on letter paper; then up to 25 lengths on it that a seed has chosen, one at a time, an inch (25 mm)
-      too long.
+      feet and Spanish metres, half of them on letter paper and the others on a paper that a seed has chosen; then up to 25 lengths
+      on it that the seed has chosen, one at a time, an inch (25 mm) too long.
 
       """;
 
@@ -52,6 +57,16 @@ public final class ProofPage {
         a joint no other meets there is no list of marks.
       - **Short sides of long slabs whose marks are not on the plan**: the diagonals of a strip hang on its long sides; an inch on the short one moves
         them by less than their rounding.
+      """;
+
+  private static final String WILD_SLABS =
+      """
+
+      ## Wild slabs
+      Of the first %d slabs invented at random (`RANDOM.md` has their kinds), with joints drawn at random, %d have a cut sheet to prove: the others
+      cross themselves, are as large as a slab may be, or have hundreds of corners. **%d of them are proven**; of these %d are rebuilt to 1/8 in, or
+      5 mm, of where they lie in the plan, the others hang on diagonals so flat that the rounding of the tape moves corners farther. Right and not
+      proven, because corners an inch apart have their letters on wrong sides, or because diagonals are too flat: %s.
       """;
 
   private ProofPage() {}
@@ -102,7 +117,35 @@ public final class ProofPage {
             page.append(
                 String.format(Locale.ROOT, "| %s | %d | %d |%n", kind, c.all(), c.noticed())));
     page.append(TAIL);
+    page.append(wild());
     Files.writeString(PAGE, page.toString().replace("\r", ""));
+  }
+
+  /** What comes of slabs that nobody would pour. */
+  private static String wild() {
+    int sheets = 0;
+    int exact = 0;
+    List<String> unproven = new ArrayList<>();
+    for (long n = 0; n < WILD; n++) {
+      Optional<WildSheets> wild = WildSheets.numbered(n);
+      if (wild.isPresent()) {
+        sheets++;
+        Proof proof = wild.get().proof();
+        if (!proof.isProven()) {
+          unproven.add(wild.get().slab().name());
+        } else if (Comparison.differences(wild.get().plan(), proof).isEmpty()) {
+          exact++;
+        }
+      }
+    }
+    return String.format(
+        Locale.ROOT,
+        WILD_SLABS,
+        WILD,
+        sheets,
+        sheets - unproven.size(),
+        exact,
+        unproven.isEmpty() ? "none" : String.join(", ", unproven));
   }
 
   private static Count both(Count a, Count b) {

@@ -1,7 +1,7 @@
 package org.jointwright.wild;
 
 /** What makes a slab wild. */
-enum WildKind {
+public enum WildKind {
   /** Sides broken by steps of a quarter inch to a foot. */
   JOGS,
   /** Notches whose corners all but touch the far side or each other. */

@@ -24,12 +24,12 @@ import org.jointwright.shape.Point;
  * @param kind what makes it wild
  * @param seed the seed
  */
-record WildSlab(WildKind kind, long seed) {
+public record WildSlab(WildKind kind, long seed) {
   /** Ten miles, inches: a plan drawn in a county's coordinates. */
   private static final double FAR = 633_600;
 
   /** The slab of that number in a run: the kinds take turns. */
-  static WildSlab numbered(long number) {
+  public static WildSlab numbered(long number) {
     WildKind[] kinds = WildKind.values();
     return new WildSlab(kinds[(int) (number % kinds.length)], number);
   }
@@ -42,7 +42,7 @@ record WildSlab(WildKind kind, long seed) {
   }
 
   /** What it is called in lists and reports. */
-  String name() {
+  public String name() {
     return kind + "-" + seed;
   }
 
@@ -66,7 +66,7 @@ record WildSlab(WildKind kind, long seed) {
   }
 
   /** The plan with joints drawn at random across it, kept for a judge's second opinion. */
-  Plan jointed() {
+  public Plan jointed() {
     Plan plan = bare();
     Slab slab = plan.slabs().getFirst();
     return plan.withSlabs(

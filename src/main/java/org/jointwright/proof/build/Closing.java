@@ -18,7 +18,7 @@ public final class Closing {
   /** What the first order leaves out, and the noise of arithmetic; inches. */
   private static final double NOISE = 0.01;
 
-  private static final int ATTEMPTS = 30;
+  private static final int ATTEMPTS = 40;
 
   /** Another beginning is better only where much less is left open. */
   private static final double MUCH_LESS = 0.5;
@@ -43,9 +43,10 @@ public final class Closing {
 
   /**
    * Rebuilds what a sheet says. Where that does not close, corners may have been taken for the
-   * other side of a string: then it is begun from other places, so many times. What closes best is
-   * kept; of what closes as well, that which lies nearest to the letters, for a slab that hangs on
-   * one side of another closes as well on its wrong side.
+   * other side of a string: then it is begun from other places, so many times, by turns all of it
+   * and only what hangs on the worst. What closes best is kept; of what closes as well, that which
+   * lies nearest to the letters, for a slab that hangs on one side of another closes as well on its
+   * wrong side.
    */
   public static Closing of(Reading reading) {
     Net net = new Net(reading);
@@ -56,7 +57,9 @@ public final class Closing {
       return best;
     }
     for (int attempt = 1; attempt <= ATTEMPTS; attempt++) {
-      double[] other = net.solve(values, attempt);
+      boolean isAnew = attempt % 2 == 0 || best.excess() == 0;
+      double[] other =
+          isAnew ? net.solve(values, attempt) : net.solveAgain(values, places, attempt);
       Rebuilt rebuilt = new Rebuilt(reading, values, net, other);
       double left = excess(off(rebuilt), best.allowed);
       boolean closes = left == 0 && best.excess() == 0;

@@ -1,6 +1,7 @@
 package org.jointwright.proof.build;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -32,6 +33,11 @@ final class Net {
 
   /** A letter stands within half of this of its corner, as a rule; millimetres. */
   private static final double NEAR = 30;
+
+  /**
+   * A pull that misses by more than a share of the worst, up to this one, is among the bad ones.
+   */
+  private static final double MOST_SHARE = 0.6;
 
   private static final double MM_PER_INCH = 25.4;
 
@@ -159,6 +165,39 @@ final class Net {
       across += x * v - y * u;
     }
     return size - 2 * Math.hypot(along, across);
+  }
+
+  /**
+   * The same, begun where corners were found before: only those that the worst pulls hang on are
+   * looked for anew, near their letters.
+   */
+  double[] solveAgain(Values values, double[] found, int attempt) {
+    double[] said = said(values);
+    double[] miss = new double[said.length];
+    double worst = 0;
+    for (int i = 0; i < said.length; i++) {
+      miss[i] = Math.abs(said[i] - pulls.get(i).is(found));
+      worst = Math.max(worst, miss[i]);
+    }
+    Random places = new Random(attempt);
+    double share = places.nextDouble() * MOST_SHARE;
+    BitSet astray = new BitSet();
+    for (int i = 0; i < said.length; i++) {
+      if (miss[i] > share * worst) {
+        astray.set(pulls.get(i).from());
+        astray.set(pulls.get(i).to());
+        if (pulls.get(i).on() >= 0) {
+          astray.set(pulls.get(i).on());
+        }
+      }
+    }
+    double[] from = found.clone();
+    for (int i = 0; i < from.length; i++) {
+      if (astray.get(i / 2)) {
+        from[i] = start[i] + (places.nextDouble() - 0.5) * spread;
+      }
+    }
+    return solve(said, from);
   }
 
   private double[] solve(double[] said, double[] from) {
