@@ -50,11 +50,17 @@ public final class Sheets {
    * @param kinds which sheets, in the order of their set
    * @param words the language and the measures they are printed in
    * @param paper the name of the paper, one of {@link #papers}
+   * @param how whether the order sheet says how its amounts were worked out
    */
-  public record Wanted(List<SheetKind> kinds, Words words, String paper) {
+  public record Wanted(List<SheetKind> kinds, Words words, String paper, boolean how) {
     /** Copies the list. */
     public Wanted {
       kinds = List.copyOf(kinds);
+    }
+
+    /** Amounts alone on the order sheet. */
+    public Wanted(List<SheetKind> kinds, Words words, String paper) {
+      this(kinds, words, paper, false);
     }
 
     /** One kind on letter paper. */
@@ -130,7 +136,7 @@ public final class Sheets {
             .toList();
     Paper paper = Paper.of(wanted.paper()).orElseThrow();
     // No date of today's: the same plan gives the same sheet.
-    return new SheetOptions("", wanted.words(), paper, open);
+    return new SheetOptions("", wanted.words(), paper, open, wanted.how());
   }
 
   private static Origin origin(Plan plan) {

@@ -41,6 +41,9 @@ final class SheetCommand implements Callable<Integer> {
   @Option(names = "--units", paramLabel = "UNITS", descriptionKey = "command.sheet.units")
   private @Nullable String units;
 
+  @Option(names = "--how", descriptionKey = "command.sheet.how")
+  private boolean how;
+
   SheetCommand(Console console) {
     this.console = console;
   }
@@ -58,7 +61,7 @@ final class SheetCommand implements Callable<Integer> {
     }
     Words words = Chosen.words(language, units, answer.plan());
     return new SheetPrinting(console, folder)
-        .print(input, answer, new Sheets.Wanted(kinds, words, paper));
+        .print(input, answer, new Sheets.Wanted(kinds, words, paper, how));
   }
 
   /** The sheets that are wished for; a word for one that is not built yet ends the command. */

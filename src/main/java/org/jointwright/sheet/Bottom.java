@@ -171,7 +171,7 @@ record Bottom(List<Placed> tables, List<Block> left, List<Mark.Words> texts, dou
         List.of(Caution.WET, Caution.DIGGING, Caution.TRAFFIC, Caution.LOADS, Caution.CODES));
     List<String> said = Caution.say(facts.words(), facts.plan(), fit.toArray(Caution[]::new));
     // One after the other in a line: the plan needs the room more.
-    return said.isEmpty() ? said : List.of(String.join(" ", said));
+    return List.of((facts.square() + " " + String.join(" ", said)).strip());
   }
 
   private static boolean isSawn(Item item) {

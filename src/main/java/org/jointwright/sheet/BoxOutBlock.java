@@ -28,6 +28,9 @@ import org.jointwright.sheet.block.Type;
 final class BoxOutBlock implements Block {
   private static final double PICTURE = 31;
 
+  /** Between the picture and its figures, millimetres; the picture has as much air of its own. */
+  private static final double BESIDE = 1;
+
   private final Facts facts;
   private final Item item;
   private final double turn;
@@ -127,7 +130,10 @@ final class BoxOutBlock implements Block {
     marks.add(Type.NOTE.at(right, y + 3.6, facts.boxedOut(item), Anchor.END));
     marks.add(Mark.Line.of(new Point(x, y + 5.5), new Point(right, y + 5.5), 0.5, Role.RULE));
     double high = PICTURE * pictureShare();
-    marks.addAll(picture(new Box(x, y + 7, x + PICTURE, y + 7 + high)));
+    double figures =
+        figures().stream().mapToDouble(f -> Type.MARK.width(f.figure())).max().orElse(0);
+    double wide = Math.min(PICTURE, ListBlock.WIDTH - figures - BESIDE);
+    marks.addAll(picture(new Box(x, y + 7, x + wide, y + 7 + high)));
     double base = y + 7 + high / 2 - (figures().size() - 1) * 7.5 + 0.5;
     for (Figure f : figures()) {
       marks.add(Type.MARK.at(right, base, f.figure(), Anchor.END));

@@ -6,6 +6,7 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.TapeMarks;
 import org.jointwright.drawing.View;
+import org.jointwright.plan.Tape;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -19,6 +20,10 @@ import org.jointwright.sheet.place.Quad;
  */
 final class ChainPlacer {
   private static final double OFF = 5;
+
+  /** How far beside a side it is looked for another slab, inches. */
+  private static final double BESIDE = 6;
+
   private static final double GAP = 1.5;
   private static final double LEVEL = 7.4;
   private static final double PAST = 0.8;
@@ -80,11 +85,12 @@ final class ChainPlacer {
   }
 
   private void place(Chains.Chain chain) {
-    boolean leftIsSlab = chain.tape().along();
+    // Where another slab lies outside, the chain would run through it and seem to be its own.
+    boolean leftIsFull = chain.tape().along() != isBesideAnother(chain.tape());
     for (Type type : List.of(Type.MARK, Type.MARK_TIGHT)) {
       for (boolean outside : new boolean[] {true, false}) {
         for (boolean level : new boolean[] {true, false}) {
-          Try attempt = new Try(chain, type, outside == leftIsSlab ? -1 : 1, level);
+          Try attempt = new Try(chain, type, outside == leftIsFull ? -1 : 1, level);
           if (attempt.succeeds()) {
             marks.add(new Mark.Group("side-" + chain.tape().name(), "", attempt.drawn));
             return;
@@ -93,6 +99,21 @@ final class ChainPlacer {
       }
     }
     unplaced.add(chain);
+  }
+
+  /** Whether another slab than the one it belongs to lies along a part of a side. */
+  private boolean isBesideAnother(Tape tape) {
+    Edge edge = tape.path().edges().getFirst();
+    for (double t : new double[] {0.15, 0.5, 0.85}) {
+      Point out = edge.direction(t).left().times(tape.along() ? -BESIDE : BESIDE);
+      Point p = edge.at(t).plus(out);
+      if (tape.isStraight()
+          && facts.plan().slabs().stream()
+              .anyMatch(s -> !s.id().equals(tape.slab()) && s.region().contains(p))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** One way of placing a chain. */

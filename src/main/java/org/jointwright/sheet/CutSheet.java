@@ -24,7 +24,7 @@ public final class CutSheet {
     Facts facts = Facts.of(layout, options);
     Schedule schedule = new Schedule(facts);
     return new PlanSheet(
-            facts, "cut", true, (width, paper) -> Bottom.of(facts, schedule, width, paper))
-        .on(options.paper());
+            facts, "cut", true, false, (width, paper) -> Bottom.of(facts, schedule, width, paper))
+        .on(options.paper().laidOut());
   }
 }

@@ -42,7 +42,7 @@ final class DetailBlock implements Block {
   /** Whether a detail of the slab would be drawn much larger than a plan of that scale. */
   static boolean isLarger(Facts facts, String slab, Field plan) {
     Layout alone = facts.only(slab).layout();
-    Field own = Field.of(alone, facts.words().units(), ROOM, plan.view().turn()).getFirst();
+    Field own = Field.of(alone, facts.scales(), ROOM, plan.view().turn()).getFirst();
     return own.scale().ratio() * LARGER <= plan.scale().ratio();
   }
 

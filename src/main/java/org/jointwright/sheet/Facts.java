@@ -19,6 +19,7 @@ import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.page.Scale;
 import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.text.Words;
 
@@ -33,6 +34,7 @@ import org.jointwright.text.Words;
  * @param chains the running marks of each side
  * @param ties the diagonals
  * @param open the rules that the layout breaks, one for each finding
+ * @param scales the scales it may be drawn at, the largest drawing first
  */
 record Facts(
     Layout layout,
@@ -42,7 +44,8 @@ record Facts(
     Map<Integer, Finder.Run> runs,
     List<Chains.Chain> chains,
     Ties ties,
-    List<String> open) {
+    List<String> open,
+    List<Scale> scales) {
   static Facts of(Layout layout, SheetOptions options) {
     Words words = options.words();
     Plan plan = layout.plan();
@@ -57,7 +60,8 @@ record Facts(
         runs,
         Chains.of(lettering, runs, numbering),
         Ties.of(plan, lettering),
-        options.open());
+        options.open(),
+        Scale.series(words.units(), options.paper().type()));
   }
 
   /** What is told on the plan where the labels and chains of some slabs stand in details. */
@@ -70,7 +74,8 @@ record Facts(
         runs,
         chains.stream().filter(c -> !slabs.contains(c.tape().slab())).toList(),
         ties,
-        open);
+        open,
+        scales);
   }
 
   /** What is told of one slab alone; letters and numbers stay. */
@@ -92,7 +97,8 @@ record Facts(
         runs,
         chains.stream().filter(c -> c.tape().slab().equals(slab)).toList(),
         ties,
-        open);
+        open,
+        scales);
   }
 
   private static boolean isOn(Slab slab, Point p) {
@@ -165,6 +171,17 @@ record Facts(
   boolean isAtEnd(Whereabouts.OnJoint j) {
     double length = Objects.requireNonNull(runs.get(j.number())).path().length();
     return j.along() < Sides.ON || length - j.along() < Sides.ON;
+  }
+
+  /** How such a point is found, said once where there is one; empty where there is none. */
+  String square() {
+    boolean joints =
+        runs.values().stream()
+            .anyMatch(r -> r.from() instanceof Whereabouts.Off || r.to() instanceof Whereabouts.Off);
+    boolean corners =
+        !ties.offsets().isEmpty() || plan().slabs().stream().anyMatch(s -> !s.openings().isEmpty());
+    boolean boxOuts = numbering.items().stream().anyMatch(i -> i.boxOut().isPresent());
+    return joints || corners || boxOuts ? say("at.square") : "";
   }
 
   /** A point told by going along a side and square off it. */

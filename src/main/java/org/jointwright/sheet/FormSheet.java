@@ -47,7 +47,7 @@ public final class FormSheet {
   /** The form sheet for a layout and what it takes. */
   public static Sheet sheet(Layout layout, Takeoff takeoff, SheetOptions options) {
     FormSheet sheet = new FormSheet(formed(Facts.of(layout, options)), takeoff);
-    return new PlanSheet(sheet.facts, "forms", false, sheet::under).on(options.paper());
+    return new PlanSheet(sheet.facts, "forms", false, true, sheet::under).on(options.paper().laidOut());
   }
 
   /** What a cut sheet tells, without all that is cut; numbers stay as they are there. */
@@ -79,7 +79,8 @@ public final class FormSheet {
         runs,
         Chains.of(all.lettering(), runs, numbering),
         all.ties(),
-        all.open());
+        all.open(),
+        all.scales());
   }
 
   private Bottom under(double width, double paper) {
@@ -149,6 +150,6 @@ public final class FormSheet {
   private List<String> cautions() {
     List<String> said =
         Caution.say(facts.words(), facts.plan(), Caution.DIGGING, Caution.TRAFFIC, Caution.CODES);
-    return List.of(String.join(" ", said));
+    return List.of((facts.square() + " " + String.join(" ", said)).strip());
   }
 }

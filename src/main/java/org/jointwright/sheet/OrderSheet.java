@@ -28,8 +28,8 @@ import org.jointwright.takeoff.words.OrderWords;
 import org.jointwright.text.Words;
 
 /**
- * The order sheet: what the dispatcher is told in one breath, all else that is bought, and on the
- * pages after it how each figure was worked out.
+ * The order sheet: what the dispatcher is told in one breath, all else that is bought, and, where it
+ * is wished for, on the pages after it how each figure was worked out.
  */
 public final class OrderSheet {
   private static final double BAND = 44;
@@ -59,7 +59,7 @@ public final class OrderSheet {
   }
 
   private Sheet sheet() {
-    Paper paper = options.paper();
+    Paper paper = options.paper().laidOut();
     double right = paper.width() - Foot.MARGIN;
     double low = paper.height() - Foot.height(paper) - 4;
     List<String> cautions = cautions(right - Foot.MARGIN);
@@ -77,7 +77,9 @@ public final class OrderSheet {
     pages.add(first);
     Box whole = new Box(Foot.MARGIN, 10, right, low);
     List<Block> rest = new ArrayList<>(left);
-    rest.addAll(blocks(true, Flow.columnWidth(whole)));
+    if (options.how()) {
+      rest.addAll(blocks(true, Flow.columnWidth(whole)));
+    }
     pages.addAll(Flow.pages(rest, whole));
     return new Sheet(
         words.say("sheet.order.title"),

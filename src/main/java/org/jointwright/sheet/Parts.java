@@ -88,7 +88,7 @@ record Parts(List<Box> windows) {
 
   private static Field field(Facts facts, double turn, Box window, Box page) {
     Box room = new Box(page.minX(), page.minY() + HEAD, page.maxX(), page.maxY());
-    return Field.of(window, facts.words().units(), room, turn);
+    return Field.of(window, facts.scales(), room, turn);
   }
 
   private static List<Box> grid(Box plan, int across, int up) {
@@ -265,6 +265,7 @@ record Parts(List<Box> windows) {
         Map.of(),
         List.of(),
         facts.ties(),
-        facts.open());
+        facts.open(),
+        facts.scales());
   }
 }

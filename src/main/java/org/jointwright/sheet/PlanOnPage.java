@@ -10,7 +10,6 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
 import org.jointwright.drawing.View;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.shape.Box;
 import org.jointwright.sheet.place.Field;
 import org.jointwright.sheet.place.Furniture;
@@ -115,10 +114,9 @@ record PlanOnPage(
     }
 
     List<Field> fields(Facts facts, Box room) {
-      UnitSystem units = facts.words().units();
       return turn.isEmpty()
-          ? Field.of(facts.layout(), units, room)
-          : Field.of(facts.layout(), units, room, turn.getAsDouble());
+          ? Field.of(facts.layout(), facts.scales(), room)
+          : Field.of(facts.layout(), facts.scales(), room, turn.getAsDouble());
     }
   }
 

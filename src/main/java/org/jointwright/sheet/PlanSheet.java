@@ -8,6 +8,7 @@ import org.jointwright.sheet.block.Block;
 import org.jointwright.sheet.block.Flow;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.ListBlock;
+import org.jointwright.sheet.page.Enlarged;
 import org.jointwright.sheet.page.Foot;
 import org.jointwright.sheet.page.Ink;
 import org.jointwright.sheet.page.Paper;
@@ -21,11 +22,18 @@ import org.jointwright.sheet.place.Field;
  * @param facts what it tells
  * @param key the words of its title and description, {@code "cut"} or {@code "forms"}
  * @param sides whether the column lists every side, or only those with marks on them
+ * @param largest whether lists on a page of their own are set as large as the page allows
  * @param under what stands under the plan
  */
-record PlanSheet(Facts facts, String key, boolean sides, Under under) {
+record PlanSheet(Facts facts, String key, boolean sides, boolean largest, Under under) {
   private static final double COLUMN = ListBlock.WIDTH;
   private static final double GAP = 5.6;
+
+  /** The widest list, millimetres. */
+  private static final double LIST = FormRows.WIDEST;
+
+  /** How much larger the type of lists on a page of their own may be: figures of 5 mm. */
+  private static final double[] LARGER = {1.43, 1.25};
 
   /** Makes what stands under the plan. */
   interface Under {
@@ -96,7 +104,7 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
 
     /** The largest scale at which the plan lies on this paper. */
     Scale largest() {
-      return Field.of(facts.layout(), facts.words().units(), field()).getFirst().scale();
+      return Field.of(facts.layout(), facts.scales(), field()).getFirst().scale();
     }
 
     Drawn drawn() {
@@ -115,17 +123,38 @@ record PlanSheet(Facts facts, String key, boolean sides, Under under) {
       rest.addAll(left);
       List<List<Mark>> pages = new ArrayList<>(List.of(first));
       pages.addAll(plan.parts().pages(facts, plan.field().view().turn(), whole));
-      pages.addAll(withSpared(rest, whole));
+      pages.addAll(lists(withSpared(rest, whole), whole));
       return new Drawn(plan, pages);
     }
 
-    /** The pages of the rest, with the marks on joints where they cost no page of their own. */
-    private List<List<Mark>> withSpared(List<Block> rest, Box whole) {
-      List<List<Mark>> without = Flow.pages(rest, whole);
+    /** The rest, with the marks on joints where they cost no page of their own. */
+    private List<Block> withSpared(List<Block> rest, Box whole) {
       List<Block> more = new ArrayList<>(rest);
       more.addAll(spared);
-      List<List<Mark>> with = Flow.pages(more, whole);
-      return with.size() > without.size() ? without : with;
+      return Flow.pages(more, whole).size() > Flow.pages(rest, whole).size() ? rest : more;
+    }
+
+    /** Lists on pages of their own, in larger type where that takes no more pages. */
+    private List<List<Mark>> lists(List<Block> rest, Box whole) {
+      List<List<Mark>> usual = Flow.pages(rest, whole);
+      // A detail is to scale.
+      boolean fixed = !largest || rest.stream().anyMatch(DetailBlock.class::isInstance);
+      for (double times : fixed ? new double[0] : LARGER) {
+        Box room =
+            new Box(
+                whole.minX() / times,
+                whole.minY() / times,
+                whole.maxX() / times,
+                whole.maxY() / times);
+        if (rest.stream().allMatch(b -> b.height() < room.height())
+            && Flow.columnWidth(room) >= LIST) {
+          List<List<Mark>> larger = Flow.pages(rest, room);
+          if (larger.size() == usual.size()) {
+            return larger.stream().map(p -> Enlarged.of(p, times)).toList();
+          }
+        }
+      }
+      return usual;
     }
 
     /**

@@ -105,14 +105,14 @@ final class Schedule {
     return item.joints().stream().mapToDouble(j -> j.path().length()).sum();
   }
 
-  /** What the strip of a number is like, as it is printed. */
+  /** What the strip of a number is like: as wide as it is sold, as high as the slab is said to be. */
   private String strip(Item item, Slab slab) {
     double width =
         item.joints().stream()
             .findFirst()
             .map(j -> FillerWidth.of(j, slab))
             .orElse(Filler.WIDTH.value().inches());
-    return facts.say("set.strip.size", facts.fine(width), facts.fine(slab.thickness().inches()));
+    return facts.say("set.strip.size", facts.fine(width), facts.print(slab.thickness().inches()));
   }
 
   private Table.Row setRow(Item item) {

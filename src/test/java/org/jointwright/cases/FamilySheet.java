@@ -87,7 +87,7 @@ final class FamilySheet {
     }
     int rows = (cases.size() + 1) / 2;
     return new Page(
-        "cases", "", new Paper("cases", abreast * wide + GAP, rows * high + GAP), marks);
+        "cases", "", new Paper("cases", abreast * wide + GAP, rows * high + GAP, 1), marks);
   }
 
   private static List<Mark> pair(OpenCase open, Point at) {

@@ -70,6 +70,7 @@ public final class SheetsPage {
       if (!asked.isEmpty() && asked.stream().noneMatch(name::contains)) {
         continue;
       }
+      System.err.println(name);
       List<MadeSheet> usual = MadeSheet.usual(name);
       for (MadeSheet s : usual) {
         page.look(s, missing.isEmpty() ? Optional.of(both) : Optional.empty());

@@ -2,10 +2,8 @@ package org.jointwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jointwright.drawing.Mark;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Kept;
@@ -55,40 +53,24 @@ class DetailsTest {
     return LaidPlans.pages(Plan.EMPTY.withSlabs(List.of(slabs)));
   }
 
-  private static List<String> texts(Page page) {
-    List<String> texts = new ArrayList<>();
-    collect(page.marks(), texts);
-    return texts;
-  }
-
-  private static void collect(List<Mark> marks, List<String> texts) {
-    for (Mark mark : marks) {
-      if (mark instanceof Mark.Words w) {
-        texts.add(w.text());
-      } else if (mark instanceof Mark.Group g) {
-        collect(g.marks(), texts);
-      }
-    }
-  }
-
   private static final Slab DRIVE = Slab.of("drive", Outline.of(box(0, 0, 800, 480)));
 
   @Test
   void crowdedPadHasADetailAndAPointerToIt() {
     List<Page> pages = pages(DRIVE, pad(800, 200));
-    assertThat(texts(pages.getFirst())).contains("detail 1");
-    assertThat(texts(pages.get(1))).contains("Detail 1: pad");
+    assertThat(PageTexts.of(pages.getFirst())).contains("detail 1");
+    assertThat(PageTexts.of(pages.get(1))).contains("Detail 1: pad");
   }
 
   @Test
   void itsCornersAreLetteredOnThePlanToo() {
     List<Page> pages = pages(DRIVE, pad(800, 200));
-    assertThat(texts(pages.getFirst())).contains("J", "K", "L", "M");
+    assertThat(PageTexts.of(pages.getFirst())).contains("J", "K", "L", "M");
   }
 
   @Test
   void padAloneHasRoomAndNoDetail() {
-    assertThat(pages(pad(0, 0)).stream().flatMap(p -> texts(p).stream()))
+    assertThat(pages(pad(0, 0)).stream().flatMap(p -> PageTexts.of(p).stream()))
         .noneMatch(t -> t.startsWith("Detail "));
   }
 }

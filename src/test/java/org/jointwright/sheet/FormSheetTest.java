@@ -2,11 +2,9 @@ package org.jointwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.Length;
@@ -38,19 +36,9 @@ class FormSheetTest {
     List<Page> pages =
         SheetSet.of(List.of(FormSheet.sheet(layout, takeoff, OPTIONS)), plan.job(), OPTIONS)
             .pages();
-    List<String> texts = new ArrayList<>();
-    pages.forEach(p -> collect(p.marks(), texts));
-    return String.join(" | ", texts);
-  }
-
-  private static void collect(List<Mark> marks, List<String> texts) {
-    for (Mark mark : marks) {
-      if (mark instanceof Mark.Words w) {
-        texts.add(w.text());
-      } else if (mark instanceof Mark.Group g) {
-        collect(g.marks(), texts);
-      }
-    }
+    return pages.stream()
+        .flatMap(p -> PageTexts.of(p).stream())
+        .collect(java.util.stream.Collectors.joining(" | "));
   }
 
   private static Plan with(EdgeSetting first) {

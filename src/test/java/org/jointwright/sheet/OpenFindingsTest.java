@@ -3,9 +3,6 @@ package org.jointwright.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Outline;
@@ -33,19 +30,8 @@ class OpenFindingsTest {
 
   private static String said(List<String> open) {
     SheetOptions options =
-        new SheetOptions("", Words.english(UnitSystem.FEET_INCHES), Paper.LETTER, open);
-    return CutSheet.of(Layouts.of(PLAN), options).getFirst().marks().stream()
-        .flatMap(OpenFindingsTest::texts)
-        .collect(Collectors.joining(" "));
-  }
-
-  private static Stream<String> texts(Mark mark) {
-    return switch (mark) {
-      case Mark.Group g -> g.marks().stream().flatMap(OpenFindingsTest::texts);
-      case Mark.Words w -> Stream.of(w.text());
-      case Mark.Line l -> Stream.of();
-      case Mark.Area a -> Stream.of();
-    };
+        new SheetOptions("", Words.english(UnitSystem.FEET_INCHES), Paper.LETTER, open, false);
+    return String.join(" ", PageTexts.of(CutSheet.of(Layouts.of(PLAN), options).getFirst()));
   }
 
   @Test

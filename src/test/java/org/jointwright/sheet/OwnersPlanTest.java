@@ -2,9 +2,7 @@ package org.jointwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.jointwright.drawing.Mark;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.sheet.LaidPlans.Kind;
 import org.jointwright.sheet.page.Ink;
@@ -22,39 +20,21 @@ class OwnersPlanTest {
     return pages.getFirst();
   }
 
-  private static List<Mark> flat(List<Mark> marks) {
-    List<Mark> flat = new ArrayList<>();
-    for (Mark mark : marks) {
-      if (mark instanceof Mark.Group g) {
-        flat.addAll(flat(g.marks()));
-      } else {
-        flat.add(mark);
-      }
-    }
-    return flat;
-  }
-
-  private static List<String> texts(Page page) {
-    return flat(page.marks()).stream()
-        .flatMap(m -> m instanceof Mark.Words w ? java.util.stream.Stream.of(w.text()) : null)
-        .toList();
-  }
-
   @Test
   void slabIsToldByNameThicknessAndSizes() {
-    assertThat(texts(page("rect_drive_20x40_4in")))
+    assertThat(PageTexts.of(page("rect_drive_20x40_4in")))
         .contains("4″ thick", "20′-0″", "40′-0″", "800 ft²", "What you get", "Price");
   }
 
   @Test
   void sizesAreThoseOfTheWholeSlabNotOfASide() {
     // An L of 36 ft by 44 ft: its longest side one way is shorter than the slab is.
-    assertThat(texts(page("L_drive_36x44_4in"))).contains("36′-0″", "44′-0″");
+    assertThat(PageTexts.of(page("L_drive_36x44_4in"))).contains("36′-0″", "44′-0″");
   }
 
   @Test
   void jointsHaveNoNumbersAndCornersNoLetters() {
-    assertThat(texts(page("multi_drive_approach_walk")))
+    assertThat(PageTexts.of(page("multi_drive_approach_walk")))
         .noneMatch(t -> t.matches("[0-9]+|[A-Z]") && !t.equals("N") && !t.equals("0"));
   }
 

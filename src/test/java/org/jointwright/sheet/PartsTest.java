@@ -2,11 +2,9 @@ package org.jointwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Numbering;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.sheet.LaidPlans.Kind;
@@ -23,33 +21,17 @@ class PartsTest {
     return LaidPlans.pages(YARD, Kind.CUT, Words.english(UnitSystem.METRIC), Paper.LETTER);
   }
 
-  private static List<String> texts(Page page) {
-    List<String> texts = new ArrayList<>();
-    collect(page.marks(), texts);
-    return texts;
-  }
-
-  private static void collect(List<Mark> marks, List<String> texts) {
-    for (Mark mark : marks) {
-      if (mark instanceof Mark.Words w) {
-        texts.add(w.text());
-      } else if (mark instanceof Mark.Group g) {
-        collect(g.marks(), texts);
-      }
-    }
-  }
-
   @Test
   void planIsTheKeyToItsParts() {
-    assertThat(texts(pages().getFirst())).contains("part 1", "part 2").doesNotContain("87");
-    assertThat(texts(pages().get(1))).contains("Part 1 of 2", "part 2");
-    assertThat(texts(pages().get(2))).contains("Part 2 of 2", "part 1");
+    assertThat(PageTexts.of(pages().getFirst())).contains("part 1", "part 2").doesNotContain("87");
+    assertThat(PageTexts.of(pages().get(1))).contains("Part 1 of 2", "part 2");
+    assertThat(PageTexts.of(pages().get(2))).contains("Part 2 of 2", "part 1");
   }
 
   @Test
   void everyNumberStandsInAPart() {
-    Set<String> numbers = new TreeSet<>(texts(pages().get(1)));
-    numbers.addAll(texts(pages().get(2)));
+    Set<String> numbers = new TreeSet<>(PageTexts.of(pages().get(1)));
+    numbers.addAll(PageTexts.of(pages().get(2)));
     assertThat(numbers)
         .containsAll(
             Numbering.of(LaidPlans.plan(YARD)).items().stream()
@@ -59,9 +41,9 @@ class PartsTest {
 
   @Test
   void cornersAreLetteredOnTheKeyAndOnTheirPart() {
-    assertThat(texts(pages().getFirst())).contains("A", "B", "C", "D", "R");
-    assertThat(texts(pages().get(1))).contains("C", "D").doesNotContain("A", "B");
-    assertThat(texts(pages().get(2))).contains("A", "B").doesNotContain("C", "D");
+    assertThat(PageTexts.of(pages().getFirst())).contains("A", "B", "C", "D", "R");
+    assertThat(PageTexts.of(pages().get(1))).contains("C", "D").doesNotContain("A", "B");
+    assertThat(PageTexts.of(pages().get(2))).contains("A", "B").doesNotContain("C", "D");
   }
 
   @Test
@@ -69,6 +51,6 @@ class PartsTest {
     List<Page> pages =
         LaidPlans.pages(
             "rect_drive_20x40_4in", Kind.CUT, Words.english(UnitSystem.FEET_INCHES), Paper.LETTER);
-    assertThat(texts(pages.getFirst())).noneMatch(t -> t.startsWith("part "));
+    assertThat(PageTexts.of(pages.getFirst())).noneMatch(t -> t.startsWith("part "));
   }
 }

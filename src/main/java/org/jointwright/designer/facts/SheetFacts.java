@@ -65,6 +65,14 @@ record SheetFacts(Desk desk, Words words) {
               setup.kinds().contains(kind),
               on -> d -> d.wanting(d.papers().setup().with(kind, on))));
     }
+    if (setup.kinds().contains(SheetKind.PLANT)) {
+      rows.add(
+          new Row.Tick(
+              "sheet-how",
+              words.say("window.sheets.how"),
+              setup.how(),
+              on -> d -> d.wanting(d.papers().setup().saying(on))));
+    }
     List<String> papers = Sheets.papers();
     rows.add(
         new Row.Choice(

@@ -32,10 +32,12 @@ public record Papers(
    *
    * @param kinds the kinds that are wanted, at least one
    * @param paper the name of their paper; empty for the usual where the measures shown are usual
+   * @param how whether the order sheet says how its amounts were worked out
    */
-  public record Setup(Set<SheetKind> kinds, Optional<String> paper) {
+  public record Setup(Set<SheetKind> kinds, Optional<String> paper, boolean how) {
     /** All there are. */
-    public static final Setup ALL = new Setup(EnumSet.allOf(SheetKind.class), Optional.empty());
+    public static final Setup ALL =
+        new Setup(EnumSet.allOf(SheetKind.class), Optional.empty(), false);
 
     /** Copies the set. */
     public Setup {
@@ -50,12 +52,17 @@ public record Papers(
       } else {
         now.remove(kind);
       }
-      return now.isEmpty() ? this : new Setup(now, paper);
+      return now.isEmpty() ? this : new Setup(now, paper, how);
     }
 
     /** On another paper. */
     public Setup on(String value) {
-      return new Setup(kinds, Optional.of(value));
+      return new Setup(kinds, Optional.of(value), how);
+    }
+
+    /** Saying how amounts were worked out, or not. */
+    public Setup saying(boolean value) {
+      return new Setup(kinds, paper, value);
     }
 
     /** The paper’s name. */
@@ -66,7 +73,7 @@ public record Papers(
     /** What is asked of the program, in these words. */
     public org.jointwright.app.Sheets.Wanted wanted(Words words) {
       return new org.jointwright.app.Sheets.Wanted(
-          kinds.stream().sorted().toList(), words, paper(words.units()));
+          kinds.stream().sorted().toList(), words, paper(words.units()), how);
     }
   }
 

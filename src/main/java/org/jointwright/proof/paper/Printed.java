@@ -49,6 +49,12 @@ public record Printed(
     return y - width / 2 * Math.sin(Math.toRadians(angle));
   }
 
+  /** The same line on a page so many times smaller. */
+  public Printed smaller(double times) {
+    return new Printed(
+        page, x / times, y / times, width / times, size / times, angle, font, text);
+  }
+
   /** The same line with another text. */
   public Printed withText(String other) {
     return new Printed(page, x, y, width, size, angle, font, other);

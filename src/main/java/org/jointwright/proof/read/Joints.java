@@ -103,7 +103,7 @@ final class Joints {
               way.get(),
               figures.add(row.cells().get(1), place(row, Block.SET, Part.LENGTH)),
               figures.fine(m.group(1), place(row, Block.SET, Part.WIDTH)),
-              figures.fine(m.group(2), place(row, Block.SET, Part.DEPTH))));
+              figures.add(m.group(2), place(row, Block.SET, Part.DEPTH))));
     }
     return strips;
   }

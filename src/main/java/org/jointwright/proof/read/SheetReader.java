@@ -19,6 +19,10 @@ public final class SheetReader {
 
   private static final double LETTER = 4.5;
   private static final double TITLE = 5.5;
+
+  /** How high the title’s capitals are on letter paper, millimetres. */
+  private static final double TITLE_CAPITAL = 6;
+
   private static final double TABLE = 3.2;
   private static final double FOOT = 12;
 
@@ -31,13 +35,16 @@ public final class SheetReader {
   private final UnitSystem units;
   private final List<Printed> lines;
   private final List<Printed> foot;
+  private final double enlarged;
   private final Blocks blocks;
 
-  private SheetReader(Language language, List<Printed> lines, List<Printed> foot) {
+  private SheetReader(
+      Language language, List<Printed> lines, List<Printed> foot, double enlarged) {
     this.phrases = new Phrases(language);
     this.language = language;
     this.lines = lines;
     this.foot = foot;
+    this.enlarged = enlarged;
     boolean metric = lines.stream().noneMatch(l -> l.text().contains("″"));
     this.units = metric ? UnitSystem.METRIC : UnitSystem.FEET_INCHES;
     this.figures = new Figures(units);
@@ -48,17 +55,21 @@ public final class SheetReader {
   public static Optional<Reading> read(List<Printed> all) {
     for (Language language : Language.values()) {
       Map<Integer, Double> feet = new LinkedHashMap<>();
-      titled(all, new Phrases(language).say("cut.title"))
-          .forEach(l -> feet.put(l.page(), l.y() - OVER_TITLE));
+      List<Printed> titles = titled(all, new Phrases(language).say("cut.title")).toList();
+      // On large paper all type is larger by as much as the title is.
+      double enlarged = titles.isEmpty() ? 1 : titles.getFirst().capital() / TITLE_CAPITAL;
+      titles.forEach(l -> feet.put(l.page(), l.y() / enlarged - OVER_TITLE));
       if (!feet.isEmpty()) {
         List<Printed> lines = new ArrayList<>();
         List<Printed> foot = new ArrayList<>();
-        for (Printed l : all) {
-          if (feet.containsKey(l.page())) {
-            (l.y() > feet.get(l.page()) ? foot : lines).add(l);
+        for (Printed printed : all) {
+          Double low = feet.get(printed.page());
+          if (low != null) {
+            Printed l = printed.smaller(enlarged);
+            (l.y() > low ? foot : lines).add(l);
           }
         }
-        return Optional.of(new SheetReader(language, lines, foot).reading());
+        return Optional.of(new SheetReader(language, lines, foot, enlarged).reading());
       }
     }
     return Optional.empty();
@@ -193,7 +204,8 @@ public final class SheetReader {
     Map<String, Point> letters = new LinkedHashMap<>();
     for (Printed l : lines) {
       if (l.isOf("Heavy") && l.capital() > LETTER && l.text().matches("[A-Z]+")) {
-        letters.putIfAbsent(l.text(), new Point(l.middleX(), l.y() - l.capital() / 2));
+        Point at = new Point(l.middleX(), l.y() - l.capital() / 2);
+        letters.putIfAbsent(l.text(), at.times(enlarged));
       }
     }
     return letters;

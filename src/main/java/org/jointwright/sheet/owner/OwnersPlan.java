@@ -15,6 +15,7 @@ import org.jointwright.sheet.page.Caution;
 import org.jointwright.sheet.page.Foot;
 import org.jointwright.sheet.page.Ink;
 import org.jointwright.sheet.page.Paper;
+import org.jointwright.sheet.page.Scale;
 import org.jointwright.sheet.page.Sheet;
 import org.jointwright.sheet.page.SheetOptions;
 import org.jointwright.sheet.page.SheetSet;
@@ -40,7 +41,7 @@ public final class OwnersPlan {
     this.layout = layout;
     this.takeoff = takeoff;
     this.words = options.words();
-    this.paper = options.paper();
+    this.paper = options.paper().laidOut();
   }
 
   /** The owner's plan for a layout and what it takes, on paper that lies. */
@@ -63,7 +64,7 @@ public final class OwnersPlan {
     }
     double notes = low - because.size() * PITCH - 6.5;
     Box room = new Box(Foot.MARGIN, 10 + HEAD, beside - GAP, notes - 5);
-    Picture picture = Picture.of(layout, words, room);
+    Picture picture = Picture.of(layout, words, Scale.series(words.units(), paper.type()), room);
     List<Mark> marks = new ArrayList<>(headline(right));
     marks.addAll(picture.marks());
     marks.add(new Column(layout, takeoff, words, beside, 10 + HEAD, right).group());

@@ -40,9 +40,9 @@ record Picture(Scale scale, List<Mark> marks) {
   private static final double BESIDE = 10.5;
 
   /** The largest scale at which scale bar and north mark find room too. */
-  static Picture of(Layout layout, Words words, Box room) {
+  static Picture of(Layout layout, Words words, List<Scale> scales, Box room) {
     Box inner = room.grown(-BESIDE + 7);
-    List<Field> fields = Field.of(layout, words.units(), inner);
+    List<Field> fields = Field.of(layout, scales, inner);
     for (Field field : fields) {
       Optional<Picture> drawn = drawn(layout, words, room, field);
       if (drawn.isPresent()) {

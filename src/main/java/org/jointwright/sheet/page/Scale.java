@@ -63,9 +63,15 @@ public record Scale(String label, double ratio) {
     return MM_PER_INCH / ratio;
   }
 
-  /** The series for a family of units, the largest drawing first. */
-  public static List<Scale> series(UnitSystem units) {
-    return units == UnitSystem.METRIC ? METRIC : FEET;
+  /**
+   * The series for a family of units, the largest drawing first, for pages that are enlarged when
+   * they are bound: until then the drawing is smaller by as much.
+   *
+   * @param enlarged how much larger the pages become, 1 for not at all
+   */
+  public static List<Scale> series(UnitSystem units, double enlarged) {
+    List<Scale> series = units == UnitSystem.METRIC ? METRIC : FEET;
+    return series.stream().map(s -> new Scale(s.label, s.ratio * enlarged)).toList();
   }
 
   /**
@@ -73,8 +79,7 @@ public record Scale(String label, double ratio) {
    * so many millimetres; the smallest of the series where even that does not hold it.
    */
   public static Scale fitting(
-      UnitSystem units, double width, double height, double fieldWidth, double fieldHeight) {
-    List<Scale> series = series(units);
+      List<Scale> series, double width, double height, double fieldWidth, double fieldHeight) {
     return series.stream()
         .filter(s -> width * s.perInch() <= fieldWidth && height * s.perInch() <= fieldHeight)
         .findFirst()

@@ -8,7 +8,7 @@ import org.jointwright.drawing.Mark;
  *
  * @param title what it is
  * @param description what it shows, for whoever reads it by ear
- * @param paper its paper, lying or standing
+ * @param paper its paper as it is laid out, lying or standing
  * @param ink the colours it is printed in
  * @param scale its scale as it is printed; empty where nothing is drawn to scale
  * @param leaves what is on each page but the title block

@@ -11,15 +11,17 @@ import org.jointwright.text.Words;
  * @param paper the paper
  * @param open the rules that the layout breaks, one for each finding that is open, so that the
  *     paper does not pass for a clean plan
+ * @param how whether the order sheet says how its amounts were worked out
  */
-public record SheetOptions(String date, Words words, Paper paper, List<String> open) {
+public record SheetOptions(
+    String date, Words words, Paper paper, List<String> open, boolean how) {
   /** Copies the list. */
   public SheetOptions {
     open = List.copyOf(open);
   }
 
-  /** With nothing open. */
+  /** With nothing open, amounts alone. */
   public SheetOptions(String date, Words words, Paper paper) {
-    this(date, words, paper, List.of());
+    this(date, words, paper, List.of(), false);
   }
 }

@@ -89,7 +89,18 @@ public record SheetSet(
         options.words().locale(),
         Foot.dateOf(job, options),
         entries,
-        pages);
+        pages.stream().map(p -> whole(p, options.paper())).toList());
+  }
+
+  /** A page that was laid out with type as on letter paper, as large as its paper is. */
+  private static Page whole(Page page, Paper lying) {
+    boolean lies = page.paper().width() > page.paper().height();
+    return new Page(
+        page.title(),
+        page.description(),
+        lies ? lying : lying.turned(),
+        page.ink(),
+        Enlarged.of(page.marks(), lying.type()));
   }
 
   private static Page indexed(Page page, List<Entry> entries, Words words) {

@@ -3,7 +3,6 @@ package org.jointwright.sheet.place;
 import java.util.List;
 import org.jointwright.drawing.View;
 import org.jointwright.joint.Layout;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
@@ -24,34 +23,34 @@ public record Field(Scale scale, View view) {
 
   /**
    * The job's long side along the field's, in the middle of the field, at the largest scales that
-   * fit.
+   * fit, of those in {@code scales}, which begin with the largest drawing.
    */
-  public static List<Field> of(Layout layout, UnitSystem units, Box field) {
+  public static List<Field> of(Layout layout, List<Scale> scales, Box field) {
     Box plan = box(layout);
     boolean across =
         field.height() > field.width()
             ? plan.width() > plan.height() * 1.05
             : plan.height() > plan.width() * 1.05;
-    return of(plan, units, field, across);
+    return of(plan, scales, field, across);
   }
 
   /** The same, turned as another drawing of it is; degrees. */
-  public static List<Field> of(Layout layout, UnitSystem units, Box field, double turn) {
-    return of(box(layout), units, field, turn != 0);
+  public static List<Field> of(Layout layout, List<Scale> scales, Box field, double turn) {
+    return of(box(layout), scales, field, turn != 0);
   }
 
   /** A window of the plan at the largest scale that fits. */
-  public static Field of(Box window, UnitSystem units, Box field, double turn) {
-    return of(window, units, field, turn != 0).getFirst();
+  public static Field of(Box window, List<Scale> scales, Box field, double turn) {
+    return of(window, scales, field, turn != 0).getFirst();
   }
 
-  private static List<Field> of(Box plan, UnitSystem units, Box field, boolean turned) {
+  private static List<Field> of(Box plan, List<Scale> scales, Box field, boolean turned) {
     double width = turned ? plan.height() : plan.width();
     double height = turned ? plan.width() : plan.height();
     Scale largest =
         Scale.fitting(
-            units, width, height, field.width() - 2 * AROUND, field.height() - 2 * AROUND);
-    return Scale.series(units).stream()
+            scales, width, height, field.width() - 2 * AROUND, field.height() - 2 * AROUND);
+    return scales.stream()
         .filter(s -> s.ratio() >= largest.ratio())
         .limit(TRIED)
         .map(s -> centred(s, plan, field, turned ? -90 : 0))
