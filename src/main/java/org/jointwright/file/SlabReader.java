@@ -13,6 +13,7 @@ import org.jointwright.plan.Jointing;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.SpacingRule;
 import org.jointwright.plan.Use;
 
@@ -37,6 +38,7 @@ final class SlabReader {
     Use use = fields.choice("use", Use.values(), FileWords.USE).orElse(Use.CAR);
     Length thickness = fields.length("thickness", Bounds.THICKNESS).orElse(Slab.DEFAULT_THICKNESS);
     Length base = fields.length("base", Bounds.BASE).orElse(Slab.DEFAULT_BASE);
+    Optional<Finish> finish = fields.choice("finish", Finish.values(), FileWords.FINISH);
     Json outlineJson = fields.need("outline", "[[x, y], [x, y], [x, y]]");
     Optional<RingReader.ReadRing> outline = ring(outlineJson, "outline");
     Map<Integer, EdgeSetting> edges = EdgesReader.read(reading, fields.object("edges"), outline);
@@ -55,6 +57,7 @@ final class SlabReader {
             use,
             thickness,
             base,
+            finish,
             outline.get().outline(),
             openings,
             keepClear,

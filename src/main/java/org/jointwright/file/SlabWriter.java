@@ -35,6 +35,7 @@ final class SlabWriter {
     if (!slab.base().equals(Slab.DEFAULT_BASE) || slab.kept().typed().containsKey("base")) {
       members.put("base", size(slab.kept(), "base", slab.base()));
     }
+    slab.finish().ifPresent(f -> members.put("finish", Json.of(FileWords.FINISH.apply(f))));
     members.put("outline", ring(slab.outline(), unit));
     if (!slab.openings().isEmpty()) {
       members.put("openings", Json.of(slab.openings().stream().map(this::opening).toList()));

@@ -3,6 +3,7 @@ package org.jointwright.plan;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jointwright.measure.Length;
 import org.jointwright.shape.Region;
@@ -14,6 +15,7 @@ import org.jointwright.shape.Region;
  * @param use what it carries
  * @param thickness its thickness
  * @param base the thickness of the stone base under it
+ * @param finish how its surface is finished; empty where nobody has said
  * @param outline its edge, counter-clockwise
  * @param openings openings in it
  * @param keepClear zones where no new joint may run
@@ -28,6 +30,7 @@ public record Slab(
     Use use,
     Length thickness,
     Length base,
+    Optional<Finish> finish,
     Outline outline,
     List<Opening> openings,
     List<KeepClear> keepClear,
@@ -41,6 +44,22 @@ public record Slab(
 
   /** Base where the plan says none: 4 in (IRC R506.2.2 as quoted by a 2009 IRC summary). */
   public static final Length DEFAULT_BASE = Length.inches(4);
+
+  /** How the surface of a slab is finished. */
+  public enum Finish {
+    /** Dragged with a broom. */
+    BROOM,
+    /** Left as the float leaves it. */
+    FLOAT,
+    /** Smoothed with a trowel. */
+    TROWEL,
+    /** Washed until the stone shows. */
+    EXPOSED_AGGREGATE,
+    /** Pressed with stamps. */
+    STAMPED,
+    /** Colored, and broomed. */
+    COLORED
+  }
 
   /** Copies the collections. */
   public Slab {
@@ -58,6 +77,7 @@ public record Slab(
         Use.CAR,
         DEFAULT_THICKNESS,
         DEFAULT_BASE,
+        Optional.empty(),
         outline,
         List.of(),
         List.of(),
@@ -86,62 +106,71 @@ public record Slab(
   /** This slab under another name. */
   public Slab withId(String value) {
     return new Slab(
-        value, use, thickness, base, outline, openings, keepClear, edges, jointing, joints, boxOuts,
-        kept);
+        value, use, thickness, base, finish, outline, openings, keepClear, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab for another use. */
   public Slab withUse(Use value) {
     return new Slab(
-        id, value, thickness, base, outline, openings, keepClear, edges, jointing, joints, boxOuts,
-        kept);
+        id, value, thickness, base, finish, outline, openings, keepClear, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab at another thickness. */
   public Slab withThickness(Length value) {
     return new Slab(
-        id, use, value, base, outline, openings, keepClear, edges, jointing, joints, boxOuts, kept);
+        id, use, value, base, finish, outline, openings, keepClear, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab on another base. */
   public Slab withBase(Length value) {
     return new Slab(
-        id, use, thickness, value, outline, openings, keepClear, edges, jointing, joints, boxOuts,
-        kept);
+        id, use, thickness, value, finish, outline, openings, keepClear, edges, jointing, joints,
+        boxOuts, kept);
+  }
+
+  /** This slab finished otherwise, or as nobody has said yet. */
+  public Slab withFinish(Optional<Finish> value) {
+    return new Slab(
+        id, use, thickness, base, value, outline, openings, keepClear, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab with another outline. */
   public Slab withOutline(Outline value) {
     return new Slab(
-        id, use, thickness, base, value, openings, keepClear, edges, jointing, joints, boxOuts,
-        kept);
+        id, use, thickness, base, finish, value, openings, keepClear, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab with other openings. */
   public Slab withOpenings(List<Opening> value) {
     return new Slab(
-        id, use, thickness, base, outline, value, keepClear, edges, jointing, joints, boxOuts,
-        kept);
+        id, use, thickness, base, finish, outline, value, keepClear, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab with other zones to keep clear. */
   public Slab withKeepClear(List<KeepClear> value) {
     return new Slab(
-        id, use, thickness, base, outline, openings, value, edges, jointing, joints, boxOuts, kept);
+        id, use, thickness, base, finish, outline, openings, value, edges, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab with other things along its edges. */
   public Slab withEdges(Map<Integer, EdgeSetting> value) {
     return new Slab(
-        id, use, thickness, base, outline, openings, keepClear, value, jointing, joints, boxOuts,
-        kept);
+        id, use, thickness, base, finish, outline, openings, keepClear, value, jointing, joints,
+        boxOuts, kept);
   }
 
   /** This slab with other choices for its joints. */
   public Slab withJointing(Jointing value) {
     return new Slab(
-        id, use, thickness, base, outline, openings, keepClear, edges, value, joints, boxOuts,
-        kept);
+        id, use, thickness, base, finish, outline, openings, keepClear, edges, value, joints,
+        boxOuts, kept);
   }
 
   /** This slab with these joints and box-outs. */
@@ -151,6 +180,7 @@ public record Slab(
         use,
         thickness,
         base,
+        finish,
         outline,
         openings,
         keepClear,

@@ -177,7 +177,8 @@ record Facts(
   String square() {
     boolean joints =
         runs.values().stream()
-            .anyMatch(r -> r.from() instanceof Whereabouts.Off || r.to() instanceof Whereabouts.Off);
+            .anyMatch(
+                r -> r.from() instanceof Whereabouts.Off || r.to() instanceof Whereabouts.Off);
     boolean corners =
         !ties.offsets().isEmpty() || plan().slabs().stream().anyMatch(s -> !s.openings().isEmpty());
     boolean boxOuts = numbering.items().stream().anyMatch(i -> i.boxOut().isPresent());

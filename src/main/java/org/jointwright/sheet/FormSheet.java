@@ -47,7 +47,8 @@ public final class FormSheet {
   /** The form sheet for a layout and what it takes. */
   public static Sheet sheet(Layout layout, Takeoff takeoff, SheetOptions options) {
     FormSheet sheet = new FormSheet(formed(Facts.of(layout, options)), takeoff);
-    return new PlanSheet(sheet.facts, "forms", false, true, sheet::under).on(options.paper().laidOut());
+    return new PlanSheet(sheet.facts, "forms", false, true, sheet::under)
+        .on(options.paper().laidOut());
   }
 
   /** What a cut sheet tells, without all that is cut; numbers stay as they are there. */

@@ -28,8 +28,8 @@ import org.jointwright.takeoff.words.OrderWords;
 import org.jointwright.text.Words;
 
 /**
- * The order sheet: what the dispatcher is told in one breath, all else that is bought, and, where it
- * is wished for, on the pages after it how each figure was worked out.
+ * The order sheet: what the dispatcher is told in one breath, all else that is bought, and, where
+ * it is wished for, on the pages after it how each figure was worked out.
  */
 public final class OrderSheet {
   private static final double BAND = 44;

@@ -1,6 +1,7 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import org.jointwright.joint.Numbering.Work;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Tape;
 import org.jointwright.practice.SawWindow;
 import org.jointwright.practice.Section;
@@ -46,7 +48,26 @@ final class Orders {
     }
     out.add(dig());
     out.addAll(thickened());
+    out.addAll(finishes());
     return out;
+  }
+
+  /** How the slabs are finished of which that is said. */
+  private List<String> finishes() {
+    Map<Finish, List<String>> said = new EnumMap<>(Finish.class);
+    for (Slab s : facts.plan().slabs()) {
+      s.finish().ifPresent(f -> said.computeIfAbsent(f, k -> new ArrayList<>()).add(s.id()));
+    }
+    List<String> each = new ArrayList<>();
+    said.forEach(
+        (finish, slabs) -> {
+          String how = facts.say("finish." + finish.name());
+          each.add(
+              slabs.size() == facts.plan().slabs().size()
+                  ? how
+                  : facts.say("order.slab", String.join(", ", slabs), how));
+        });
+    return each.isEmpty() ? List.of() : List.of(facts.say("order.finish", String.join("; ", each)));
   }
 
   /** The edges that are thicker than their slab, those of the same section together. */

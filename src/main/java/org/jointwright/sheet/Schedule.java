@@ -105,7 +105,9 @@ final class Schedule {
     return item.joints().stream().mapToDouble(j -> j.path().length()).sum();
   }
 
-  /** What the strip of a number is like: as wide as it is sold, as high as the slab is said to be. */
+  /**
+   * What the strip of a number is like: as wide as it is sold, as high as the slab is said to be.
+   */
   private String strip(Item item, Slab slab) {
     double width =
         item.joints().stream()

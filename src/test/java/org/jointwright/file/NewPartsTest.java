@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.measure.Volume;
 import org.jointwright.measure.VolumeUnit;
 import org.jointwright.plan.Against;
@@ -20,8 +21,10 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Pour;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
 
 /** Features, given joints, zones, the choice of a layout and pours, in and out of the file. */
@@ -38,6 +41,29 @@ class NewPartsTest {
 
   private static final String SQUARE = "\"outline\": [[0, 0], [20, 0], [20, 20], [0, 20]]";
   private static final String CLOCKWISE = "\"outline\": [[0, 0], [0, 30], [20, 30], [20, 0]]";
+
+  @Test
+  void finishIsReadAndWrittenAndNothingWhereItIsNotSaid() {
+    Plan plan = read(SQUARE + ", \"finish\": \"exposed-aggregate\"", "").plan();
+
+    assertThat(plan.slabs().getFirst().finish()).contains(Finish.EXPOSED_AGGREGATE);
+    assertThat(PlanWriter.write(plan)).contains("\"finish\": \"exposed-aggregate\"");
+    assertThat(PlanWriter.write(read(SQUARE, "").plan())).doesNotContain("finish");
+  }
+
+  @Test
+  void finishNobodyKnowsIsRefusedWithThoseThereAre() {
+    PlanReading reading =
+        PlanReader.read(
+            "{\"format\": \"jointwright-plan\", \"version\": 1, \"slabs\": [{\"finish\": \"waxed\","
+                + " "
+                + SQUARE
+                + "}]}");
+
+    Words words = Words.english(UnitSystem.FEET_INCHES);
+    assertThat(((PlanReading.Refused) reading).problems().getFirst().say(words))
+        .contains("finish", "waxed", "broom", "stamped");
+  }
 
   @Test
   void everyPartIsRead() {

@@ -31,7 +31,7 @@ final class PlanMutator {
   private static final List<String> NEEDED =
       List.of("format", "version", "slabs", "outline", "path", "ring", "at", "against", "shape");
   private static final List<String> WORDS =
-      List.of("use", "kind", "against", "rule", "how", "unit");
+      List.of("use", "finish", "kind", "against", "rule", "how", "unit");
 
   private final SplittableRandom random;
 

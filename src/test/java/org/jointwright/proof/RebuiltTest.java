@@ -42,7 +42,7 @@ class RebuiltTest {
     List<Printed> bar =
         words.stream()
             .filter(l -> l.page() == zero.page() && Math.abs(l.y() - zero.y()) < 0.1)
-            .filter(l -> l.x() > zero.x() && l.capital() < 3.2)
+            .filter(l -> l.x() > zero.x() && Math.abs(l.size() - zero.size()) < 0.1)
             .filter(l -> l.text().matches("[0-9].*(′|m|″)"))
             .toList();
     assertThat(bar).hasSize(3);

@@ -39,6 +39,14 @@ class OwnersPlanTest {
   }
 
   @Test
+  void finishIsSaidWhereThePlanSaysIt() {
+    assertThat(PageTexts.of(page("drive-walk-and-pad.jointwright")))
+        .contains("Finish, drive, walk", "broom", "Finish, pad", "exposed aggregate")
+        .doesNotContain("Finish");
+    assertThat(PageTexts.of(page("rect_drive_20x40_4in"))).contains("Finish");
+  }
+
+  @Test
   void itIsPrintedInColours() {
     assertThat(page("rect_drive_20x40_4in").ink()).isEqualTo(Ink.COLOURED);
   }

@@ -20,6 +20,17 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What stands in which table of a sheet, and on which page. */
 class TablesTest {
+  @Test
+  void crewIsToldTheFinish() {
+    List<String> texts =
+        LaidPlans.pages("drive-walk-and-pad.jointwright").stream()
+            .flatMap(p -> PageTexts.of(p).stream())
+            .toList();
+    assertThat(texts).contains("Finish: drive, walk broom; pad exposed aggregate.");
+    assertThat(LaidPlans.pages("rect_drive_20x40_4in"))
+        .allMatch(p -> PageTexts.of(p).stream().noneMatch(t -> t.startsWith("Finish")));
+  }
+
   /** The pours end at 13 ft 4 in and at 26 ft 8 in, listed the other way about. */
   private static final String POURS =
       """

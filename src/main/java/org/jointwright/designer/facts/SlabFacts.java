@@ -15,6 +15,7 @@ import org.jointwright.designer.state.SetDown;
 import org.jointwright.designer.state.Step;
 import org.jointwright.measure.Area;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Thing;
@@ -47,6 +48,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             words.say("window.slab.base"),
             words.print(slab.base()),
             t -> d -> d.editedOnly(new SlabEdit.SetBase(id, Figures.small(t, d)))));
+    rows.add(finish());
     rows.add(
         new Row.Shown(
             "slab-area",
@@ -59,6 +61,23 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
       rows.add(new LaidForRow(desk.plan(), slab, words).row());
     }
     return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), List.of());
+  }
+
+  /** How it is finished; the joints stay as they are. */
+  private Row finish() {
+    List<Finish> finishes = Arrays.asList(Finish.values());
+    List<String> said = new ArrayList<>(List.of(words.say("window.finish.unsaid")));
+    finishes.forEach(f -> said.add(words.say("sheet.finish." + f.name())));
+    return new Row.Choice(
+        "slab-finish",
+        words.say("window.slab.finish"),
+        said,
+        slab.finish().map(f -> finishes.indexOf(f) + 1).orElse(0),
+        i ->
+            d ->
+                d.editedOnly(
+                    new SlabEdit.SetFinish(
+                        slab.id(), i == 0 ? Optional.empty() : Optional.of(finishes.get(i - 1)))));
   }
 
   private WholeFacts whole() {

@@ -10,6 +10,7 @@ import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Motion;
@@ -151,6 +152,14 @@ public sealed interface SlabEdit extends Edit {
     @Override
     public Plan applyTo(Plan before) {
       return before.withSlab(id, s -> s.withBase(base));
+    }
+  }
+
+  /** Sets how a slab is finished, or that nobody has said. */
+  record SetFinish(String id, Optional<Finish> finish) implements SlabEdit {
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(id, s -> s.withFinish(finish));
     }
   }
 

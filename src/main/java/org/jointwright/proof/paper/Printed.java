@@ -51,8 +51,7 @@ public record Printed(
 
   /** The same line on a page so many times smaller. */
   public Printed smaller(double times) {
-    return new Printed(
-        page, x / times, y / times, width / times, size / times, angle, font, text);
+    return new Printed(page, x / times, y / times, width / times, size / times, angle, font, text);
   }
 
   /** The same line with another text. */

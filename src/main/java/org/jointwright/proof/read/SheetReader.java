@@ -38,8 +38,7 @@ public final class SheetReader {
   private final double enlarged;
   private final Blocks blocks;
 
-  private SheetReader(
-      Language language, List<Printed> lines, List<Printed> foot, double enlarged) {
+  private SheetReader(Language language, List<Printed> lines, List<Printed> foot, double enlarged) {
     this.phrases = new Phrases(language);
     this.language = language;
     this.lines = lines;

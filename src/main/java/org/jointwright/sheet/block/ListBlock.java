@@ -87,6 +87,10 @@ public record ListBlock(String name, String title, String note, boolean large, L
     if (count == rows.size()) {
       return new Split(List.of(this), List.of());
     }
+    if (count == rows.size() - 1 && count > 2) {
+      // A row alone on the next page would look forgotten.
+      count--;
+    }
     if (count < 2) {
       return new Split(List.of(), List.of(this));
     }

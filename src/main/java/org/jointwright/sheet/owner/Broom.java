@@ -9,6 +9,7 @@ import org.jointwright.drawing.View;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Crossing;
 import org.jointwright.shape.Edge;
@@ -27,8 +28,13 @@ final class Broom {
 
   static Mark.Group over(Plan plan, View view) {
     List<Mark> strokes = new ArrayList<>();
-    plan.slabs().forEach(s -> over(s, view, strokes));
+    plan.slabs().stream().filter(Broom::isBroomed).forEach(s -> over(s, view, strokes));
     return new Mark.Group("broom", "", strokes);
+  }
+
+  /** Whether a broom is, or may be, dragged over it. */
+  private static boolean isBroomed(Slab slab) {
+    return slab.finish().map(f -> f == Finish.BROOM || f == Finish.COLORED).orElse(true);
   }
 
   private static void over(Slab slab, View view, List<Mark> strokes) {

@@ -1,7 +1,9 @@
 package org.jointwright.sheet.owner;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.JointMarks;
@@ -13,6 +15,7 @@ import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
@@ -54,7 +57,7 @@ final class Column {
     head("sheet.owner.get", Role.SELECTED);
     surfaces();
     quantities();
-    blank("sheet.owner.finish");
+    finishes();
     price();
     choices();
     lines();
@@ -102,6 +105,31 @@ final class Column {
             .sum();
     if (inches > 0) {
       row(words.say("sheet.owner.joints"), said.run(Length.inches(inches)));
+    }
+  }
+
+  /** How each slab is finished; a line to be filled in where nobody has said. */
+  private void finishes() {
+    List<Slab> slabs = layout.plan().slabs();
+    Map<Finish, List<String>> said = new EnumMap<>(Finish.class);
+    for (Slab s : slabs) {
+      s.finish().ifPresent(f -> said.computeIfAbsent(f, k -> new ArrayList<>()).add(s.id()));
+    }
+    said.forEach(
+        (finish, names) -> {
+          String label =
+              names.size() == slabs.size()
+                  ? words.say("sheet.owner.finish")
+                  : words.say("sheet.owner.finished", String.join(", ", names));
+          String figure = words.say("sheet.finish." + finish.name());
+          boolean one = Type.TABLE.width(label) + Type.NAME.width(figure) + 2 < right - x;
+          row(label, one ? figure : "");
+          if (!one) {
+            row("", figure);
+          }
+        });
+    if (slabs.stream().anyMatch(s -> s.finish().isEmpty())) {
+      blank("sheet.owner.finish");
     }
   }
 

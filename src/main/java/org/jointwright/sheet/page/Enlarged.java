@@ -32,8 +32,7 @@ public final class Enlarged {
               l.dashes().stream().map(d -> d * times).toList(),
               l.role());
       case Mark.Area a ->
-          new Mark.Area(
-              a.rings().stream().map(r -> new Ring(edges(r.edges()))).toList(), a.role());
+          new Mark.Area(a.rings().stream().map(r -> new Ring(edges(r.edges()))).toList(), a.role());
       case Mark.Words w ->
           new Mark.Words(
               w.at().times(times),

@@ -9,8 +9,8 @@ import java.util.Optional;
  * @param name the word that asks for it
  * @param width millimetres across
  * @param height millimetres down
- * @param type how much larger than on letter paper everything but the plan is: a large sheet is read
- *     from farther off (common practice, no source)
+ * @param type how much larger than on letter paper everything but the plan is: a large sheet is
+ *     read from farther off (common practice, no source)
  */
 public record Paper(String name, double width, double height, double type) {
   private static final double MM_PER_INCH = 25.4;

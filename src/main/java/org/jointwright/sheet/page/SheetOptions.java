@@ -13,8 +13,7 @@ import org.jointwright.text.Words;
  *     paper does not pass for a clean plan
  * @param how whether the order sheet says how its amounts were worked out
  */
-public record SheetOptions(
-    String date, Words words, Paper paper, List<String> open, boolean how) {
+public record SheetOptions(String date, Words words, Paper paper, List<String> open, boolean how) {
   /** Copies the list. */
   public SheetOptions {
     open = List.copyOf(open);

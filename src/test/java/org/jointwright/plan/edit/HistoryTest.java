@@ -21,6 +21,7 @@ import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Path;
@@ -32,6 +33,17 @@ class HistoryTest {
       new SlabEdit.Add(
               Slab.of("drive", Outline.of(List.of(p(0, 0), p(240, 0), p(240, 480), p(0, 480)))))
           .applyTo(Plan.EMPTY);
+
+  @Test
+  void finishIsOneStepAndLeavesTheRest() {
+    History history =
+        History.opened(START).done(new SlabEdit.SetFinish("drive", Optional.of(Finish.STAMPED)));
+    Slab drive = history.now().slab("drive").orElseThrow();
+
+    assertThat(drive.finish()).contains(Finish.STAMPED);
+    assertThat(drive.withFinish(Optional.empty())).isEqualTo(START.slab("drive").orElseThrow());
+    assertThat(history.undone().now()).isEqualTo(START);
+  }
 
   @Test
   void undoingEverythingRestoresEveryPlanOnTheWayAndRedoingComesBack() {
