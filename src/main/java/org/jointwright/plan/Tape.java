@@ -1,6 +1,5 @@
 package org.jointwright.plan;
 
-import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
@@ -34,19 +33,7 @@ public record Tape(String slab, LetteredCorner from, LetteredCorner to, Path pat
 
   /** The running distance from the first corner to the point of the side nearest {@code p}. */
   public double distanceTo(Point p) {
-    double before = 0;
-    double best = 0;
-    double nearest = Double.POSITIVE_INFINITY;
-    for (Edge e : path.edges()) {
-      double t = e.nearest(p);
-      double d = e.at(t).distance(p);
-      if (d < nearest) {
-        nearest = d;
-        best = before + t * e.length();
-      }
-      before += e.length();
-    }
-    return best;
+    return path.along(p);
   }
 
   /** Whether {@code p} stands on the side, within {@code tolerance} inches. */

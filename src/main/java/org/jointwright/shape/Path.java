@@ -9,6 +9,9 @@ import java.util.List;
  * @param edges at least one
  */
 public record Path(List<Edge> edges) {
+  /** The noise of arithmetic, inches. */
+  private static final double EXACT = 1e-9;
+
   /** Copies the list and refuses a broken or empty chain. */
   public Path {
     edges = List.copyOf(edges);
@@ -64,14 +67,41 @@ public record Path(List<Edge> edges) {
 
   /** The point half way along it. */
   public Point middle() {
-    double left = length() / 2;
+    return at(length() / 2);
+  }
+
+  /**
+   * The point so far along it.
+   *
+   * @param distance inches; its start where negative, past its end in the direction that it ends in
+   */
+  public Point at(double distance) {
+    double left = distance;
     for (Edge e : edges) {
-      if (left <= e.length() && e.length() > 0) {
-        return e.at(left / e.length());
+      if (left <= e.length() + EXACT) {
+        return e.at(e.length() > 0 ? Math.clamp(left / e.length(), 0, 1) : 0);
       }
       left -= e.length();
     }
-    return end();
+    Edge last = edges.getLast();
+    return last.end().plus(last.direction(1).times(left));
+  }
+
+  /** How far along it the point of it nearest to {@code p} is, inches. */
+  public double along(Point p) {
+    double before = 0;
+    double best = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (Edge e : edges) {
+      double t = e.nearest(p);
+      double d = e.at(t).distance(p);
+      if (d < nearest) {
+        nearest = d;
+        best = before + t * e.length();
+      }
+      before += e.length();
+    }
+    return best;
   }
 
   /** The distance from {@code p} to its nearest point, inches. */

@@ -150,7 +150,7 @@ public final class Rebuilt {
     return switch (w) {
       case Where.Corner c -> Optional.ofNullable(corners.get(c.letter()));
       case Where.Mark m ->
-          Optional.ofNullable(sides.get(m.side())).map(s -> Along.point(s, values.of(m.along())));
+          Optional.ofNullable(sides.get(m.side())).map(s -> s.at(values.of(m.along())));
       case Where.Off o -> {
         String[] ends = o.side().split("–", -1);
         yield corners.containsKey(ends[0]) && corners.containsKey(ends[1])
@@ -159,7 +159,7 @@ public final class Rebuilt {
       }
       case Where.OnJoint j ->
           Optional.ofNullable(joints.get(j.number()))
-              .map(p -> Along.point(p, values.of(j.along())));
+              .map(p -> p.at(values.of(j.along())));
       case Where.EndOf e ->
           Optional.ofNullable(joints.get(e.number())).map(p -> e.last() ? p.end() : p.start());
       case Where.AtBoxOut b -> Optional.empty();

@@ -76,7 +76,7 @@ final class Stops {
       for (Point p : shape.corners()) {
         if (path.distance(p) < 4 * Rebuilt.ON) {
           double give = 4 * Rebuilt.ON;
-          add(new Stop(side.name(), Along.distance(path, p), give, List.of()), stops);
+          add(new Stop(side.name(), path.along(p), give, List.of()), stops);
         }
       }
     }
