@@ -158,8 +158,7 @@ public final class Rebuilt {
             : Optional.empty();
       }
       case Where.OnJoint j ->
-          Optional.ofNullable(joints.get(j.number()))
-              .map(p -> p.at(values.of(j.along())));
+          Optional.ofNullable(joints.get(j.number())).map(p -> p.at(values.of(j.along())));
       case Where.EndOf e ->
           Optional.ofNullable(joints.get(e.number())).map(p -> e.last() ? p.end() : p.start());
       case Where.AtBoxOut b -> Optional.empty();

@@ -1,6 +1,9 @@
 package org.jointwright.sheet.svg;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -36,7 +39,7 @@ public final class PlanInSvg {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     Optional<PlanInside> found = Optional.empty();
     try {
-      XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(svg));
+      XMLStreamReader reader = factory.createXMLStreamReader(new StringReader(text(svg)));
       while (reader.hasNext()) {
         if (reader.next() == XMLStreamConstants.START_ELEMENT && isPlan(reader)) {
           int line = reader.getLocation().getLineNumber();
@@ -53,6 +56,16 @@ public final class PlanInSvg {
       throw new NoPlanInsideException(Why.BROKEN, line);
     }
     return found.orElseThrow(() -> new NoPlanInsideException(Why.NONE, 0));
+  }
+
+  /** Decoded before it is parsed: the parser prints its own complaint of bytes that are no text. */
+  private static String text(byte[] svg) throws NoPlanInsideException {
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(svg)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw new NoPlanInsideException(Why.BROKEN, 0);
+    }
   }
 
   private static boolean isPlan(XMLStreamReader reader) {
