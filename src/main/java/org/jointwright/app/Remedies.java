@@ -28,6 +28,7 @@ public final class Remedies {
   private final Plan asked;
   private final Layout layout;
   private final Judgement judgement;
+  private final ThroughObject through;
   private Optional<Layout> anew = Optional.empty();
   private Optional<Layout> unlocked = Optional.empty();
 
@@ -42,16 +43,23 @@ public final class Remedies {
     this.asked = asked;
     this.layout = layout;
     this.judgement = judgement;
+    this.through = new ThroughObject(asked, layout, judgement, Remedies::lay);
   }
 
   /**
    * Up to three fixes of a finding, the worthiest first; empty where nothing is known that helps.
    * Laying anew is offered for what must hold only: fewer such findings of the rule are on the slab
-   * after it, and more of none.
+   * after it, and more of none. Where nothing else is known beside a fixed object, a line may be
+   * run through it: there is less to find in all then.
    */
   public List<Fix> of(Finding finding) {
-    List<Fix> small = Fixes.of(asked, layout, finding);
-    return small.isEmpty() && finding.severity() == Severity.MUST ? laidAnew(finding) : small;
+    List<Fix> fixes = Fixes.of(asked, layout, finding);
+    if (fixes.isEmpty() && finding.severity() == Severity.MUST) {
+      fixes = laidAnew(finding);
+    }
+    return fixes.isEmpty() && finding.severity() != Severity.NOTE
+        ? through.of(finding).stream().toList()
+        : fixes;
   }
 
   private List<Fix> laidAnew(Finding finding) {

@@ -1,6 +1,7 @@
 package org.jointwright.joint;
 
 import java.util.List;
+import org.jointwright.measure.Area;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
@@ -17,6 +18,11 @@ public record SlabLayout(Slab slab, List<Panel> panels, List<Joint> loose) {
   public SlabLayout {
     panels = List.copyOf(panels);
     loose = List.copyOf(loose);
+  }
+
+  /** Its concrete seen from above: the panels, without openings and box-outs. */
+  public Area concrete() {
+    return new Area(panels.stream().mapToDouble(Panel::area).sum());
   }
 
   /** The slab's joints. */

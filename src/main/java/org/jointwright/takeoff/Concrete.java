@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.joint.Layout;
-import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
@@ -22,17 +21,12 @@ final class Concrete {
 
   private Concrete() {}
 
-  /** The concrete of a slab seen from above: its panels, without openings and box-outs. */
-  static Area area(SlabLayout slab) {
-    return new Area(slab.panels().stream().mapToDouble(Panel::area).sum());
-  }
-
   static List<Line> of(Layout layout, UnitSystem sold) {
     List<Line> lines = new ArrayList<>();
     double plain = 0;
     double over = 0;
     for (SlabLayout s : layout.slabs()) {
-      Area area = area(s);
+      Area area = s.concrete();
       Length thickness = s.slab().thickness();
       Volume volume = Volume.under(area, thickness);
       plain += volume.cubicInches();

@@ -17,7 +17,7 @@ final class Surface {
 
   static List<Line> of(Layout layout) {
     Area all =
-        new Area(layout.slabs().stream().mapToDouble(s -> Concrete.area(s).squareInches()).sum());
+        new Area(layout.slabs().stream().mapToDouble(s -> s.concrete().squareInches()).sum());
     int slabs = layout.slabs().size();
     return List.of(
         new Line(
@@ -51,7 +51,7 @@ final class Surface {
     double covered = net;
     int sheets =
         layout.slabs().stream()
-            .mapToInt(s -> (int) Math.ceil(Concrete.area(s).squareInches() / covered - NOISE))
+            .mapToInt(s -> (int) Math.ceil(s.concrete().squareInches() / covered - NOISE))
             .sum();
     return new Line(
         Item.MESH,

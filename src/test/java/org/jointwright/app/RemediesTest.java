@@ -8,8 +8,13 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.FixedKind;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Kept;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
@@ -17,7 +22,7 @@ import org.jointwright.plan.Slab;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.Test;
 
-/** Joints laid anew, where no small change helps. */
+/** Joints laid anew, or run through an object, where no small change helps. */
 class RemediesTest {
   private static Plan broken(String name) {
     Path file = Path.of("src/test/resources/cases/broken").resolve(name + ".json");
@@ -75,5 +80,41 @@ class RemediesTest {
     assertThat(fixes).singleElement().extracting(Fix::key).isEqualTo("fix.layAnew.unlocked");
     Answer after = Answer.asItStands(fixes.getFirst().edit().applyTo(plan));
     assertThat(after.judgement().of(Severity.MUST)).isEmpty();
+  }
+
+  /**
+   * A drive with a flare, its cleanout 2 ft beside the line that its joints would rather run on.
+   */
+  private static Plan flared() {
+    Outline outline =
+        Outline.of(
+            List.of(
+                new Point(0, 0),
+                new Point(288, 0),
+                new Point(288, 144),
+                new Point(240, 216),
+                new Point(240, 360),
+                new Point(0, 360)));
+    FixedShape pipe = new FixedShape.Round(new Point(120, 144), Length.inches(4), Kept.NOTHING);
+    return Plan.EMPTY
+        .withSlabs(List.of(Slab.of("drive", outline).withThickness(Length.inches(5))))
+        .withFixed(
+            List.of(new FixedObject("cleanout", "drive", FixedKind.CLEANOUT, pipe, Kept.NOTHING)));
+  }
+
+  @Test
+  void aLineBesideAnObjectIsRunThroughItWhereNothingElseHelps() {
+    Answer answer = Answer.laid(flared());
+    Finding tee =
+        answer.judgement().of(Severity.SHOULD).stream()
+            .filter(f -> f.at().distance(new Point(120, 144)) < 60)
+            .findFirst()
+            .orElseThrow();
+    Fix fix = fixes(answer, tee).getFirst();
+    assertThat(fix.key()).isEqualTo("fix.throughObject");
+    Answer after = Answer.asItStands(fix.edit().applyTo(answer.plan()));
+    assertThat(after.judgement().of(Severity.MUST)).isEmpty();
+    assertThat(after.findings()).hasSizeLessThan(answer.findings().size());
+    assertThat(after.plan().slabs().getFirst().lockedJoints()).as("what was run").isNotEmpty();
   }
 }

@@ -22,7 +22,8 @@ record JobFacts(Desk desk, Words words) {
             words.say("window.job.name"),
             job.name(),
             t -> d -> d.editedOnly(new JobEdit(named(d.plan().job(), t.strip())))));
-    double area = desk.plan().slabs().stream().mapToDouble(s -> s.region().area()).sum();
+    double area =
+        desk.plan().slabs().stream().mapToDouble(s -> SlabFacts.area(desk, s).squareInches()).sum();
     if (area > 0) {
       rows.add(
           new Row.Shown("job-area", words.say("window.job.area"), words.print(new Area(area))));

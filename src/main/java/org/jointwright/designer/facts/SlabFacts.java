@@ -13,6 +13,7 @@ import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.SetDown;
 import org.jointwright.designer.state.Step;
+import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Area;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Slab.Finish;
@@ -50,10 +51,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             t -> d -> d.editedOnly(new SlabEdit.SetBase(id, Figures.small(t, d)))));
     rows.add(finish());
     rows.add(
-        new Row.Shown(
-            "slab-area",
-            words.say("window.slab.area"),
-            words.print(new Area(slab.region().area()))));
+        new Row.Shown("slab-area", words.say("window.slab.area"), words.print(area(desk, slab))));
     if (desk.sight().step() == Step.OUTLINE) {
       rows.addAll(whole().rows());
     }
@@ -78,6 +76,16 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
                 d.editedOnly(
                     new SlabEdit.SetFinish(
                         slab.id(), i == 0 ? Optional.empty() : Optional.of(finishes.get(i - 1)))));
+  }
+
+  /** The concrete of a slab seen from above, without its box-outs once they are laid. */
+  static Area area(Desk desk, Slab slab) {
+    return desk.laying()
+        .laid()
+        .flatMap(l -> l.layout().slab(slab.id()))
+        .filter(s -> s.slab().region().equals(slab.region()))
+        .map(SlabLayout::concrete)
+        .orElseGet(() -> new Area(slab.region().area()));
   }
 
   private WholeFacts whole() {

@@ -1,25 +1,19 @@
 package org.jointwright.designer.findings;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
+import org.jointwright.fix.ObjectsAt;
 import org.jointwright.fix.name.Called;
 import org.jointwright.fix.name.JointName;
-import org.jointwright.joint.Panel;
-import org.jointwright.joint.SlabLayout;
-import org.jointwright.plan.BoxOut;
-import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.JointEdit;
-import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /**
@@ -27,9 +21,6 @@ import org.jointwright.text.Words;
  * each is where a finisher would look next.
  */
 record NextSteps(Desk desk, Laid laid, Finding finding, Words words) {
-  /** A box-out this near to a finding has its part in it, inches. */
-  private static final double BESIDE = 1;
-
   /** So many objects are named at most: more would be a list to read, not a step to take. */
   private static final int MOST_OBJECTS = 2;
 
@@ -50,7 +41,10 @@ record NextSteps(Desk desk, Laid laid, Finding finding, Words words) {
         .ifPresent(
             s -> {
               layingAnew(s.slab()).ifPresent(steps::add);
-              objects(s).stream().limit(MOST_OBJECTS).map(this::moving).forEach(steps::add);
+              ObjectsAt.of(s, finding).stream()
+                  .limit(MOST_OBJECTS)
+                  .map(this::moving)
+                  .forEach(steps::add);
               if (finding.rule().equals("M1")) {
                 steps.add(thicker());
               }
@@ -82,34 +76,6 @@ record NextSteps(Desk desk, Laid laid, Finding finding, Words words) {
   /** Joints that a hand has changed, or that came in a file, may be laid otherwise. */
   private Optional<NextStep> layingAnew(Slab slab) {
     return LayAnew.of(desk, slab, words).map(a -> new NextStep(a.text(), a::done));
-  }
-
-  /** The fixed objects whose box-outs the finding is at, or the panel that it is of. */
-  private Set<String> objects(SlabLayout slab) {
-    Set<String> objects = new LinkedHashSet<>();
-    Optional<Panel> panel =
-        finding
-            .panel()
-            .flatMap(id -> slab.panels().stream().filter(p -> p.id().equals(id)).findFirst());
-    Optional<Joint> joint =
-        finding
-            .joint()
-            .flatMap(id -> slab.joints().stream().filter(j -> j.id().equals(id)).findFirst());
-    for (BoxOut box : slab.slab().boxOuts()) {
-      boolean isAt = box.outline().ring().distance(finding.at()) <= BESIDE;
-      boolean isOfPanel =
-          panel.filter(p -> touches(box, p.region().outer().vertices())).isPresent();
-      boolean isOfJoint =
-          joint.filter(j -> touches(box, List.of(j.path().start(), j.path().end()))).isPresent();
-      if (isAt || isOfPanel || isOfJoint) {
-        objects.add(box.fixed());
-      }
-    }
-    return objects;
-  }
-
-  private static boolean touches(BoxOut box, List<Point> points) {
-    return points.stream().anyMatch(p -> box.outline().ring().distance(p) <= BESIDE);
   }
 
   private NextStep moving(String object) {

@@ -11,6 +11,7 @@ import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Rings;
 import org.jointwright.drawing.Role;
 import org.jointwright.joint.Layout;
+import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.JointKind;
@@ -78,20 +79,15 @@ final class Column {
   }
 
   private void surfaces() {
-    List<Slab> slabs = layout.plan().slabs();
+    List<SlabLayout> slabs = layout.slabs();
     if (slabs.size() <= MOST_SLABS) {
-      slabs.forEach(s -> row(s.id(), words.say("sheet.owner.area", area(s))));
+      slabs.forEach(s -> row(s.slab().id(), words.say("sheet.owner.area", s.concrete())));
     } else {
-      double all = slabs.stream().mapToDouble(s -> area(s).squareInches()).sum();
+      double all = slabs.stream().mapToDouble(s -> s.concrete().squareInches()).sum();
       row(
           words.say("sheet.owner.slabs", slabs.size()),
           words.say("sheet.owner.area", new Area(all)));
     }
-  }
-
-  private static Area area(Slab slab) {
-    double out = slab.boxOuts().stream().mapToDouble(b -> b.outline().ring().area()).sum();
-    return new Area(Math.max(0, slab.region().area() - out));
   }
 
   private void quantities() {

@@ -1,0 +1,160 @@
+package org.jointwright.app;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.jointwright.check.Finding;
+import org.jointwright.check.Judgement;
+import org.jointwright.check.Severity;
+import org.jointwright.check.figure.Figures;
+import org.jointwright.check.judge.Checks;
+import org.jointwright.fix.Fix;
+import org.jointwright.fix.ObjectsAt;
+import org.jointwright.fix.name.JointName;
+import org.jointwright.joint.Layout;
+import org.jointwright.joint.SlabLayout;
+import org.jointwright.layout.LayoutEngine;
+import org.jointwright.plan.FixedObject;
+import org.jointwright.plan.Joint;
+import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.Edit;
+import org.jointwright.plan.edit.JointEdit;
+import org.jointwright.shape.Path;
+import org.jointwright.shape.Point;
+import org.jointwright.shape.Segment;
+
+/**
+ * A line of joints beside a fixed object run through it, and the others laid anew: what a finisher
+ * does with a post a few feet off a line, where several rules are in each other’s way. Each try
+ * lays the slab anew, so only few are made.
+ */
+final class ThroughObject {
+  /** Larger slabs take too long to be laid while somebody waits, panels. */
+  private static final int MOST_PANELS = 40;
+
+  /** So many tries for a layout, whatever is asked about it. */
+  private static final int MOST_TRIES = 4;
+
+  /** So many lines beside one object. */
+  private static final int MOST_LINES = 2;
+
+  /** Farther off than this a line has nothing to do with an object, inches. */
+  private static final double BESIDE = 48;
+
+  /** Nearer than this a line runs through it, inches: the rules’ tolerance on lengths. */
+  private static final double THROUGH = 0.5;
+
+  /** What it may cost more, as the eye may: 5 %. */
+  private static final double DEARER = 1.05;
+
+  private final Plan asked;
+  private final Layout layout;
+  private final Judgement judgement;
+  private final Function<Layout, Edit> lay;
+  private final Map<String, Optional<Fix>> known = new HashMap<>();
+  private int tries;
+
+  /**
+   * For a layout.
+   *
+   * @param lay the edit that puts a layout in place of the one there is
+   */
+  ThroughObject(Plan asked, Layout layout, Judgement judgement, Function<Layout, Edit> lay) {
+    this.asked = asked;
+    this.layout = layout;
+    this.judgement = judgement;
+    this.lay = lay;
+  }
+
+  /** What helps against a finding beside an object; empty where no line does. */
+  Optional<Fix> of(Finding finding) {
+    return layout
+        .slab(finding.slab())
+        .filter(s -> s.panels().size() <= MOST_PANELS)
+        .flatMap(
+            s ->
+                ObjectsAt.of(s, finding).stream()
+                    .flatMap(id -> layout.plan().fixedObject(id).stream())
+                    .findFirst()
+                    .flatMap(f -> known.computeIfAbsent(f.id(), id -> through(s, f))));
+  }
+
+  private Optional<Fix> through(SlabLayout slab, FixedObject object) {
+    Point at = object.shape().ring().box().centre();
+    List<Joint> lines =
+        slab.joints().stream()
+            .filter(j -> j.kind() == JointKind.CONTRACTION && !j.locked())
+            .filter(j -> j.path().edges().size() == 1)
+            .filter(j -> j.path().edges().getFirst() instanceof Segment)
+            .filter(j -> off(j, at).norm() > THROUGH && off(j, at).norm() <= BESIDE)
+            .sorted(Comparator.comparingDouble(j -> -j.path().length()))
+            .limit(MOST_LINES)
+            .toList();
+    for (Joint line : lines) {
+      if (tries++ < MOST_TRIES) {
+        Optional<Fix> fix = run(slab, line, off(line, at), object.id());
+        if (fix.isPresent()) {
+          return fix;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** How far a point is off the line of a joint, square to it. */
+  private static Point off(Joint joint, Point at) {
+    Point way = joint.path().end().minus(joint.path().start()).unit();
+    Point from = at.minus(joint.path().start());
+    return from.minus(way.times(from.dot(way)));
+  }
+
+  private Optional<Fix> run(SlabLayout slab, Joint line, Point by, String object) {
+    String id = slab.slab().id();
+    Map<String, Path> along = new HashMap<>();
+    for (Joint j : slab.joints()) {
+      boolean isOfLine =
+          j.kind() == JointKind.CONTRACTION
+              && !j.locked()
+              && off(line, j.path().start()).norm() <= THROUGH
+              && off(line, j.path().end()).norm() <= THROUGH;
+      if (isOfLine) {
+        along.put(j.id(), moved(j, by));
+      }
+    }
+    JointEdit.Move move = new JointEdit.Move(id, line.id(), moved(line, by), along);
+    Plan moved = move.applyTo(layout.plan());
+    Plan held = moved.withSlab(id, s -> s.withLaid(s.lockedJoints(), s.boxOuts()));
+    Set<String> others = new HashSet<>();
+    held.slabs().stream().map(Slab::id).filter(s -> !s.equals(id)).forEach(others::add);
+    Layout laid = LayoutEngine.lay(held, others, () -> true).orElseThrow();
+    Judgement now = Checks.judge(held, laid);
+    boolean isBetter =
+        now.isComplete()
+            && now.of(Severity.MUST).size() <= judgement.of(Severity.MUST).size()
+            && weighty(now) < weighty(judgement)
+            && Figures.of(held, laid).cost() <= DEARER * Figures.of(asked, layout).cost();
+    return isBetter
+        ? Optional.of(
+            Fix.of(
+                "fix.throughObject",
+                "fix.did.throughObject",
+                List.of(new JointName(id, line.id()), object),
+                lay.apply(laid)))
+        : Optional.empty();
+  }
+
+  private static Path moved(Joint joint, Point by) {
+    return Path.straight(joint.path().start().plus(by), joint.path().end().plus(by));
+  }
+
+  private static int weighty(Judgement judgement) {
+    return judgement.of(Severity.MUST).size() + judgement.of(Severity.SHOULD).size();
+  }
+}
