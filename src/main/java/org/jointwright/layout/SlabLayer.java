@@ -37,6 +37,15 @@ import org.jointwright.shape.Segment;
 
 /** Lays one slab, all but the joints along its edges. */
 record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, BooleanSupplier goOn) {
+  /** So many sets of box-outs are tried on a slab of house size. */
+  private static final int TRIES = 8;
+
+  /** Of more objects than these each set takes too long to look at twice. */
+  private static final int LOOKED_AT = 2;
+
+  /** A quick draft this much longer than the slab needs calls for a second look. */
+  private static final double POOR = 1.25;
+
   /** Of a slab with many axes so many are tried. */
   private static final int AXES = 2;
 
@@ -47,6 +56,9 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
         BoxOuts.choices(slab, plan.fixedIn(slab.id()), plan.unit().isMetric());
     List<BoxOut> boxes =
         new Choice(choices, tries(choices.size())).best(b -> quickly(b, bench, score));
+    if (isPoor(boxes, choices, bench, score)) {
+      boxes = new Choice(choices, tries(choices.size())).best(b -> firmly(b, bench, score));
+    }
     List<Draft> drafts =
         parts(boxes, bench, score).drafts((ground, own) -> best(start(ground, bench), own, bench));
     List<Joint> joints = new ArrayList<>(slab.lockedJoints());
@@ -127,6 +139,33 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
     return parts.value(parts.drafts((ground, own) -> Search.quick(start(ground, bench), own)));
   }
 
+  /**
+   * Whether what came quickly is far from what the slab needs, on a slab small enough to look
+   * again: a quick draft may miss what a box-out is good for.
+   */
+  private boolean isPoor(List<BoxOut> boxes, List<List<Around>> choices, Bench bench, Score score) {
+    if (!effort.thorough()
+        || choices.size() > LOOKED_AT
+        || tries(choices.size()) < TRIES
+        || choices.stream().allMatch(c -> c.size() == 1)) {
+      return false;
+    }
+    double need =
+        Grounds.parts(slab, boxes, Limits.of(slab), bench).stream()
+            .mapToDouble(g -> Search.need(start(g, bench)))
+            .sum();
+    return quickly(boxes, bench, score) > POOR * need;
+  }
+
+  /** How good a layout with those box-outs is, by a search that climbs but does not go far. */
+  private double firmly(List<BoxOut> boxes, Bench bench, Score score) {
+    Parts parts = parts(boxes, bench, score);
+    boolean metric = plan.unit().isMetric();
+    return parts.value(
+        parts.drafts(
+            (ground, own) -> Search.best(start(ground, bench), own, metric, Effort.FIRST)));
+  }
+
   /** A part of the slab with the user's joints in it. */
   private Draft start(Ground ground, Bench bench) {
     Draft start = Draft.of(ground);
@@ -141,7 +180,7 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
   /** How many sets of box-outs are tried: fewer where each takes longer to lay. */
   private int tries(int objects) {
     double squares = slab.region().area() / Math.pow(Limits.of(slab).spacing(), 2);
-    return objects == 0 ? 1 : squares + objects < 12 ? 8 : squares + objects < 40 ? 4 : 2;
+    return objects == 0 ? 1 : squares + objects < 12 ? TRIES : squares + objects < 40 ? 4 : 2;
   }
 
   private static Joint contraction(Edge path, Purpose purpose) {

@@ -18,6 +18,7 @@ import org.jointwright.plan.Kept;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Use;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -116,5 +117,33 @@ class ObjectsTest {
     holds("two posts", layout);
     List<BoxOut> boxes = layout.slabs().getFirst().boxOuts();
     assertThat(boxes.get(0).outline()).isEqualTo(boxes.get(1).outline());
+  }
+
+  /**
+   * A drive of 20 ft that flares to 24 ft at the street, 30 ft long, a cleanout 2 ft off the line
+   * down its middle. Freed by stubs, it leaves a panel of 4 square feet; its box-out reaches that
+   * line where what comes quickly is looked at twice.
+   */
+  @Test
+  void cleanoutBesideTheMiddleOfAFlaredDriveLeavesNoScrap() {
+    Outline drive =
+        Outline.of(
+            List.of(
+                new Point(0, 0),
+                new Point(0, -360),
+                new Point(288, -360),
+                new Point(288, -216),
+                new Point(240, -144),
+                new Point(240, 0)));
+    Slab slab = Slab.of("pad", drive).withUse(Use.CAR).withThickness(Length.inches(5));
+    FixedObject cleanout = post("cleanout", 120, -216, 4);
+    Layout layout =
+        LayoutEngine.lay(Plan.EMPTY.withSlabs(List.of(slab)).withFixed(List.of(cleanout)));
+    holds("flared drive", layout);
+    assertThat(layout.slabs().getFirst().panels())
+        .allSatisfy(p -> assertThat(p.region().area()).isGreaterThan(20 * 144));
+    assertThat(layout.slabs().getFirst().boxOuts())
+        .singleElement()
+        .satisfies(b -> assertThat(b.outline().ring().box().maxX()).isCloseTo(144, within(1.0)));
   }
 }

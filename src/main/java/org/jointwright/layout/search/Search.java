@@ -107,6 +107,11 @@ public final class Search {
     return new Tidy(start, score, metric).tidy(search.best);
   }
 
+  /** The least joints that the pieces of a draft still need, ft. */
+  public static double need(Draft draft) {
+    return draft.pieces().stream().mapToDouble(Score::need).sum();
+  }
+
   private void run() {
     if (Broad.isBroad(start)) {
       take(Broad.best(start, score));
@@ -234,11 +239,10 @@ public final class Search {
    */
   private boolean isIdeal() {
     Tally t = best.tally();
-    double need = start.pieces().stream().mapToDouble(Score::need).sum();
     return Score.isClean(best)
         && score.sights().isAllMet(best)
         && t.slants() == 0
-        && score.of(best) - start.tally().length() <= IDEAL * need;
+        && score.of(best) - start.tally().length() <= IDEAL * need(start);
   }
 
   /** What is worth climbing from: the beam's best and what it nearly finished, as is and mended. */
