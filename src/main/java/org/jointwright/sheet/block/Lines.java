@@ -10,6 +10,12 @@ public final class Lines {
   /** The space that does not break. */
   private static final String BOUND = "\u00a0";
 
+  /** Before a unit no line is broken: a figure without it would be read as another. */
+  private static final String NO_UNIT = "(?!(?:m|mm)(?:[ ,.;:\u00a0]|$))";
+
+  /** The noise of arithmetic, millimetres. */
+  private static final double NOISE = 1e-6;
+
   private Lines() {}
 
   /**
@@ -21,7 +27,7 @@ public final class Lines {
     StringBuilder line = new StringBuilder();
     for (String word : words(text, type, width)) {
       String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && type.width(longer) > width) {
+      if (!line.isEmpty() && type.width(longer) > width + NOISE) {
         lines.add(line.toString());
         line = new StringBuilder(word);
       } else {
@@ -34,9 +40,9 @@ public final class Lines {
 
   private static List<String> words(String text, Type type, double width) {
     List<String> words = new ArrayList<>();
-    for (String word : text.split(" ", -1)) {
+    for (String word : text.split(" " + NO_UNIT, -1)) {
       boolean wide = type.width(word) > width;
-      words.addAll(wide ? List.of(word.split(BOUND, -1)) : List.of(word));
+      words.addAll(wide ? List.of(word.split(BOUND + NO_UNIT, -1)) : List.of(word));
     }
     return words;
   }

@@ -91,16 +91,22 @@ public record Table(
       marks.add(Type.NOTE.at(right, y + 3.2, remark, Anchor.END));
     }
     double top = y + HEAD - 0.8;
-    marks.add(rule(x, top, width, 0.5));
+    marks.add(rule(x, top, wide(), 0.5));
     for (int r = 0; r < rows.size(); r++) {
       Row row = rows.get(r);
       marks.add(new Mark.Group(name + "-" + row.number(), "", cells(row, x, top)));
       top += height(row);
       if (r < rows.size() - 1) {
-        marks.add(rule(x, top, width, 0.18));
+        marks.add(rule(x, top, wide(), 0.18));
       }
     }
     return marks;
+  }
+
+  /** How wide its columns make it, however wide the room is. */
+  private double wide() {
+    Column last = columns.getLast();
+    return last.anchor() == Anchor.END ? last.at() : last.at() + last.width();
   }
 
   private List<Mark> cells(Row row, double x, double top) {

@@ -44,7 +44,7 @@ final class Column {
   private final List<Mark> marks = new ArrayList<>();
   private double y;
 
-  Column(Layout layout, Takeoff takeoff, Words words, double x, double y, double right) {
+  private Column(Layout layout, Takeoff takeoff, Words words, double x, double y, double right) {
     this.layout = layout;
     this.takeoff = takeoff;
     this.words = words;
@@ -54,13 +54,27 @@ final class Column {
     this.right = right;
   }
 
-  Mark.Group group() {
+  /** All of it no lower than {@code low}, with fewer choices where three find no room. */
+  static Mark.Group above(
+      double low, Layout layout, Takeoff takeoff, Words words, Point corner, double right) {
+    Mark.Group group = new Mark.Group("owner", "", List.of());
+    for (int choices = CHOICES; choices >= 0; choices--) {
+      Column column = new Column(layout, takeoff, words, corner.x(), corner.y(), right);
+      group = column.group(choices);
+      if (column.y <= low) {
+        return group;
+      }
+    }
+    return group;
+  }
+
+  private Mark.Group group(int choices) {
     head("sheet.owner.get", Role.SELECTED);
     surfaces();
     quantities();
     finishes();
     price();
-    choices();
+    choices(choices);
     lines();
     return new Mark.Group("owner", "", marks);
   }
@@ -149,9 +163,12 @@ final class Column {
     y += 12;
   }
 
-  private void choices() {
+  private void choices(int count) {
+    if (count == 0) {
+      return;
+    }
     head("sheet.owner.choices", Role.RULE);
-    for (int i = 0; i < CHOICES; i++) {
+    for (int i = 0; i < count; i++) {
       y += 2;
       Path box = new Path(Rings.box(x, y + 1.6, BOX, BOX).edges());
       marks.add(Mark.Line.of(box, 0.35, Role.TEXT));

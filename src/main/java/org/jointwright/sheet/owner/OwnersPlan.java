@@ -32,6 +32,9 @@ public final class OwnersPlan {
   private static final double HEAD = 17;
   private static final double PITCH = 4.7;
 
+  /** What the place to say yes takes above the foot, millimetres. */
+  private static final double YES = 27;
+
   private final Layout layout;
   private final Takeoff takeoff;
   private final Words words;
@@ -67,7 +70,8 @@ public final class OwnersPlan {
     Picture picture = Picture.of(layout, words, Scale.series(words.units(), paper.type()), room);
     List<Mark> marks = new ArrayList<>(headline(right));
     marks.addAll(picture.marks());
-    marks.add(new Column(layout, takeoff, words, beside, 10 + HEAD, right).group());
+    Point corner = new Point(beside, 10 + HEAD);
+    marks.add(Column.above(low - YES, layout, takeoff, words, corner, right));
     marks.add(notes(because, notes));
     marks.add(yes(beside, right, low));
     return new Sheet(

@@ -41,6 +41,12 @@ public final class Furniture {
   /** No scale bar is longer, millimetres. */
   private static final double LONGEST_BAR = 73;
 
+  /** What else a strip holds beside the legend, millimetres. */
+  private static final double BESIDE_LEGEND = LONGEST_BAR + 14 + STRIP_NEEDLE;
+
+  /** How far the legend stands under the bar where it does not stand beside it, millimetres. */
+  private static final double UNDER_BAR = 10;
+
   private final Plan plan;
   private final Words words;
   private final Scale scale;
@@ -117,20 +123,28 @@ public final class Furniture {
   /** All three in one strip. */
   public List<Mark> strip(Box box) {
     List<Mark> marks = new ArrayList<>();
-    double x = box.minX();
-    marks.add(bar(new Point(x, box.minY())));
-    x += barLength() + 14;
-    marks.addAll(
-        rows(
-            Legend.of(plan, words), new Box(x, box.minY(), box.maxX() - STRIP_NEEDLE, box.maxY())));
+    List<Legend> lines = Legend.of(plan, words);
+    boolean beside = isBeside(lines, box.width());
+    double x = box.minX() + (beside ? barLength() + 14 : 0);
+    double y = box.minY() + (beside ? 0 : UNDER_BAR);
+    marks.add(bar(new Point(box.minX(), box.minY())));
+    marks.addAll(rows(lines, new Box(x, y, box.maxX() - STRIP_NEEDLE, box.maxY())));
     marks.add(needle(new Point(box.maxX() - STRIP_NEEDLE / 2, box.minY() + 8.4), 0.62));
     return marks;
   }
 
   /** How high a strip for all three is that is so wide, millimetres. */
   public static double stripHeight(Plan plan, Words words, double width) {
-    int rows = rowsOf(Legend.of(plan, words), width - LONGEST_BAR - 14 - STRIP_NEEDLE);
-    return Math.max(2, rows) * ROW - 1;
+    List<Legend> lines = Legend.of(plan, words);
+    if (!isBeside(lines, width)) {
+      return UNDER_BAR + rowsOf(lines, width - STRIP_NEEDLE) * ROW - 1;
+    }
+    return Math.max(2, rowsOf(lines, width - BESIDE_LEGEND)) * ROW - 1;
+  }
+
+  /** Whether a line of the legend has room between the longest bar and the north mark. */
+  private static boolean isBeside(List<Legend> lines, double width) {
+    return lines.stream().allMatch(l -> wide(l) - GAP <= width - BESIDE_LEGEND);
   }
 
   /** The fewest rows in which the lines of the legend fit side by side. */

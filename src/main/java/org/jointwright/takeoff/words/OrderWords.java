@@ -22,6 +22,9 @@ public final class OrderWords {
 
   private static final double NOISE = 1e-9;
 
+  /** Smaller sizes than this are told to the millimetre, as what has them is sold; inches. */
+  private static final double SMALL = 2;
+
   private final Words words;
 
   /** The same words for the sizes that figures are worked out from: an eighth of an inch shows. */
@@ -45,7 +48,11 @@ public final class OrderWords {
 
   /** What a line is about. */
   public String name(Line line) {
-    return words.say("takeoff.item." + line.item().name(), line.of().toArray());
+    return words.say(
+        "takeoff.item." + line.item().name(),
+        line.of().stream()
+            .map(o -> o instanceof Length l && l.inches() < SMALL ? exact.print(l) : o)
+            .toArray());
   }
 
   /** How much it is; lengths in whole feet or tenths of a metre, for nobody buys less. */
