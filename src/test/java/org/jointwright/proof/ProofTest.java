@@ -10,12 +10,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jointwright.file.PlanWriter;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.proof.paper.PdfWords;
 import org.jointwright.proof.paper.Printed;
 import org.jointwright.sheet.LaidPlans;
 import org.jointwright.sheet.page.Origin;
+import org.jointwright.sheet.page.Paper;
 import org.jointwright.sheet.page.SheetSet;
 import org.jointwright.sheet.pdf.PdfSheet;
+import org.jointwright.text.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,8 +26,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cut sheets prove themselves, in both languages and both measures. */
 class ProofTest {
+  /** One of each plan, and one that once was not: its tables stand close beside each other. */
   static List<Sheets> sheets() {
-    return Sheets.some();
+    List<Sheets> sheets = new ArrayList<>(Sheets.some());
+    sheets.add(
+        new Sheets(
+            "drive-walk-and-pad.jointwright", Language.SPANISH, UnitSystem.METRIC, Paper.LETTER));
+    return sheets;
   }
 
   @ParameterizedTest

@@ -71,7 +71,8 @@ final class Tables {
   private List<Row> rows(Printed head, List<Printed> columns) {
     double left = head.x() - TICK;
     double right = columns.getLast().right() + 0.5;
-    double low = blocks.below(head, left, right);
+    // Not from the boxes to tick on: these may stand under the last column of the table beside.
+    double low = blocks.below(head, head.x(), right);
     List<Printed> numbers =
         lines.stream()
             .filter(l -> l.page() == head.page() && l.y() > head.y() && l.y() < low)
