@@ -69,6 +69,55 @@ class FixesTest {
     assertThat((forward ? to : from).distance(joint.path().end())).isCloseTo(0, within(0.1));
   }
 
+  /**
+   * A slab of 20 by 60 ft with five joints across, and a long one that leaves an inside corner at
+   * {@code x} and slants by 15 in to the right, a little more than a degree.
+   */
+  private static CasePlans slanting(double x) {
+    Outline outline =
+        Outline.of(
+            List.of(
+                new Point(0, 0),
+                new Point(240, 0),
+                new Point(240, 720),
+                new Point(x, 720),
+                new Point(x, 708),
+                new Point(0, 708)));
+    List<Joint> joints = new ArrayList<>();
+    joints.add(cut("J1", x, 708, x + 15, 0));
+    for (int i = 1; i <= 5; i++) {
+      joints.add(cut("J" + (i + 1), 0, 118 * i, 240, 118 * i));
+    }
+    Plan plan =
+        Plan.EMPTY.withSlabs(
+            List.of(
+                Slab.of("lane", outline)
+                    .withThickness(Length.inches(6))
+                    .withLaid(joints, List.of())));
+    return new CasePlans("slanting", plan, Layouts.of(plan));
+  }
+
+  private static Joint cut(String id, double x1, double y1, double x2, double y2) {
+    return Joint.of(
+        id,
+        JointKind.CONTRACTION,
+        org.jointwright.shape.Path.straight(new Point(x1, y1), new Point(x2, y2)),
+        Purpose.SPACING);
+  }
+
+  /**
+   * Turned straight about its corner the joint leaves panels of 90 and 150 in, which costs over 2 ft
+   * more by their unevenness, and nothing else is worse: the limit on cost alone forbids it. In the
+   * middle the same turn costs nothing.
+   */
+  @Test
+  void whatMakesTheJointsDearerIsNotOffered() {
+    assertThat(fixes(slanting(120), "S10"))
+        .extracting(Fix::key)
+        .anyMatch(k -> k.startsWith("fix.turn"));
+    assertThat(fixes(slanting(90), "S10")).isEmpty();
+  }
+
   /** A joint from a corner may be so short that the corner is hard by both its ends. */
   @Test
   void aShortJointFromACornerIsNotTurnedToItsOwnCorner() {
