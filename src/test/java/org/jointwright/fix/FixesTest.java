@@ -106,9 +106,9 @@ class FixesTest {
   }
 
   /**
-   * Turned straight about its corner the joint leaves panels of 90 and 150 in, which costs over 2 ft
-   * more by their unevenness, and nothing else is worse: the limit on cost alone forbids it. In the
-   * middle the same turn costs nothing.
+   * Turned straight about its corner the joint leaves panels of 90 and 150 in, which costs over 2
+   * ft more by their unevenness, and nothing else is worse: the limit on cost alone forbids it. In
+   * the middle the same turn costs nothing.
    */
   @Test
   void whatMakesTheJointsDearerIsNotOffered() {
