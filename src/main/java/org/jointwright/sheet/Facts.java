@@ -18,6 +18,7 @@ import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.practice.Section;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.page.Scale;
 import org.jointwright.sheet.page.SheetOptions;
@@ -112,6 +113,15 @@ record Facts(
 
   String print(double inches) {
     return words.print(Length.inches(inches));
+  }
+
+  /**
+   * How deep to dig under the string, as what is printed of slab and base adds up: 4 in on 4 in are
+   * 100 mm on 100 mm, and a crew that reads 205 mm beside them looks for a mistake.
+   */
+  String dig(Length thickness, Length base) {
+    return words.print(
+        Section.digBelowString(words.rounding().round(thickness), words.rounding().round(base)));
   }
 
   /** A length to 1/16 in or 1 mm: what a whole arc or a bend hangs on is told more finely. */

@@ -11,7 +11,6 @@ import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
-import org.jointwright.practice.Section;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
@@ -138,7 +137,7 @@ final class FormRows {
           List.of(
               facts.print(s.thickness().inches()),
               facts.print(s.base().inches()),
-              facts.print(Section.digBelowString(s.thickness(), s.base()).inches())));
+              facts.dig(s.thickness(), s.base())));
     }
     double each =
         2

@@ -17,7 +17,6 @@ import org.jointwright.plan.Slab;
 import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Tape;
 import org.jointwright.practice.SawWindow;
-import org.jointwright.practice.Section;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
@@ -103,7 +102,7 @@ final class Orders {
         facts.print(depth.inches()),
         facts.print(slab.thickness().inches()),
         facts.print(EdgeSection.over(edge).inches()),
-        facts.print(Section.digBelowString(depth, slab.base()).inches()));
+        facts.dig(depth, slab.base()));
   }
 
   private String side(Slab slab, Point middle) {
@@ -194,10 +193,9 @@ final class Orders {
   private String bySlab(boolean dig) {
     Map<String, List<String>> byDepth = new LinkedHashMap<>();
     for (Slab s : facts.plan().slabs()) {
-      double depth =
-          dig ? Section.digBelowString(s.thickness(), s.base()).inches() : s.base().inches();
+      String depth = dig ? facts.dig(s.thickness(), s.base()) : facts.print(s.base().inches());
       byDepth
-          .computeIfAbsent(facts.print(depth), k -> new ArrayList<>())
+          .computeIfAbsent(depth, k -> new ArrayList<>())
           .add(Lines.fitting(s.id(), Type.ORDER, 45));
     }
     if (byDepth.size() == 1) {

@@ -31,10 +31,14 @@ class FormSheetTest {
       new SheetOptions("", Words.english(UnitSystem.FEET_INCHES), Paper.LETTER);
 
   private static String texts(Plan plan) {
+    return texts(plan, OPTIONS);
+  }
+
+  private static String texts(Plan plan, SheetOptions options) {
     Layout layout = Layouts.of(plan);
-    Takeoff takeoff = Takeoff.of(layout, UnitSystem.FEET_INCHES);
+    Takeoff takeoff = Takeoff.of(layout, options.words().units());
     List<Page> pages =
-        SheetSet.of(List.of(FormSheet.sheet(layout, takeoff, OPTIONS)), plan.job(), OPTIONS)
+        SheetSet.of(List.of(FormSheet.sheet(layout, takeoff, options)), plan.job(), options)
             .pages();
     return pages.stream()
         .flatMap(p -> PageTexts.of(p).stream())
@@ -88,6 +92,9 @@ class FormSheetTest {
   @Test
   void slabAndBaseAddUpToWhatIsDug() {
     assertThat(texts(LaidPlans.plan("rect_drive_20x40_4in"))).contains("4″ | 4″ | 8″");
+    SheetOptions metric = new SheetOptions("", Words.english(UnitSystem.METRIC), Paper.A4);
+    assertThat(texts(LaidPlans.plan("rect_drive_20x40_4in"), metric))
+        .contains("100 mm | 100 mm | 200 mm");
   }
 
   @Test
