@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Outline, joints, filler and box-outs are rebuilt from printed words alone and lie where they lie
- * in the plan, to 1/8 in, or 5 mm where the sheet is metric.
+ * in the plan, to 1/8 in, or 5 mm where the sheet is metric; ends of joints to a fifth more.
  */
 class RebuiltTest {
   private static final double MM_PER_INCH = 25.4;

@@ -59,6 +59,7 @@ final class Labels {
   private final Words words;
   private final Pick picked;
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Edge> rims = new ArrayList<>();
 
   private Labels(Known known, Desk desk, Places places, Words words) {
     this.known = known;
@@ -122,7 +123,9 @@ final class Labels {
       }
       Point out = view.heading(isInSmallOpening(corner) ? corner.out().times(-1) : corner.out());
       double half = Typeface.of(Weight.BOLD).width(corner.letter(), LETTER) / 2;
-      List<Edge> lines = corner.lines().stream().map(view::on).toList();
+      // An opening’s letters may not stand on the next side either: there are others to look at.
+      boolean isOfOpening = corner.opening().isPresent();
+      List<Edge> lines = isOfOpening ? rims() : corner.lines().stream().map(view::on).toList();
       List<Box> wanted = new ArrayList<>();
       List<Box> struck = new ArrayList<>();
       for (double off : new double[] {17, 28, 40}) {
@@ -132,12 +135,31 @@ final class Labels {
           (isClear ? wanted : struck).add(around(p, 2 * half + 3, 14));
         }
       }
-      wanted.addAll(struck);
-      Box box = places.takeFirst(wanted).orElse(wanted.getFirst());
+      if (!isOfOpening) {
+        wanted.addAll(struck);
+      }
+      Optional<Box> free = places.takeFirst(wanted);
+      if (isOfOpening && free.isEmpty()) {
+        continue;
+      }
+      Box box = free.orElse(wanted.getFirst());
       Point base = new Point(box.centre().x(), box.centre().y() + LETTER * Typeface.CAPITAL / 2);
       marks.add(
           Mark.Words.level(base, corner.letter(), LETTER, Weight.BOLD, Anchor.MIDDLE, Role.TEXT));
     }
+  }
+
+  /** All that runs round slabs and openings, on the paper. */
+  private List<Edge> rims() {
+    if (rims.isEmpty()) {
+      for (SlabLayout s : layout.slabs()) {
+        s.slab().outline().ring().edges().forEach(e -> rims.add(view.on(e)));
+        s.slab()
+            .openings()
+            .forEach(o -> o.outline().ring().edges().forEach(e -> rims.add(view.on(e))));
+      }
+    }
+    return rims;
   }
 
   /** An opening too small on the paper for the letters of its corners has them outside. */

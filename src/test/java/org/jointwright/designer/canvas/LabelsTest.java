@@ -3,6 +3,7 @@ package org.jointwright.designer.canvas;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.app.Answer;
 import org.jointwright.app.PlanFiles;
@@ -14,13 +15,28 @@ import org.jointwright.joint.Layout;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LabelsTest {
+  private static Plan crowded = Plan.EMPTY;
+
+  @BeforeAll
+  static void layTheCrowdedPlan() {
+    crowded =
+        Answer.laid(
+                open(
+                    Path.of(
+                        "src/test/resources/cases/crowded/drive-walk-and-pad.jointwright.json")))
+            .plan();
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"truck-yard", "shed-pad-with-a-drain"})
   void theNumberOfABoxOutLeavesTheObjectToBeSeen(String sample) {
@@ -76,6 +92,44 @@ class LabelsTest {
     }
   }
 
+  /** A pad of 6 ft by 8 ft with an opening of 2 ft amid it, in a window of several sizes. */
+  @ParameterizedTest
+  @ValueSource(ints = {300, 450, 600, 744, 1600})
+  void lettersOfAnOpeningStandOnNoRimOrAreLeftOut(int width) {
+    Plan plan = crowded;
+    Desk desk = Desk.begun(plan).resized(width, width).fitted();
+    View view = desk.viewport().view();
+    Known known = Known.of(desk);
+    List<Edge> rims = new ArrayList<>();
+    for (Slab slab : plan.slabs()) {
+      rims.addAll(slab.outline().ring().edges());
+      slab.openings().forEach(o -> rims.addAll(o.outline().ring().edges()));
+    }
+    List<String> letters =
+        known.corners().stream()
+            .filter(c -> c.opening().isPresent())
+            .map(Corners.Corner::letter)
+            .toList();
+    List<Mark.Words> found =
+        Labels.of(known, desk, new Places(), Words.english(UnitSystem.FEET_INCHES)).stream()
+            .filter(Mark.Words.class::isInstance)
+            .map(Mark.Words.class::cast)
+            .filter(w -> letters.contains(w.text()))
+            .toList();
+    assertThat(letters).hasSize(4);
+    if (width == 1600) {
+      assertThat(found).hasSize(4);
+    }
+    assertThat(found)
+        .allSatisfy(
+            w ->
+                assertThat(rims)
+                    .allSatisfy(
+                        e ->
+                            assertThat(view.on(e).distance(InSight.room(w).centre()))
+                                .isGreaterThan(5)));
+  }
+
   private static List<Point> corners(Box b) {
     return List.of(
         b.centre(),
@@ -91,7 +145,11 @@ class LabelsTest {
   }
 
   private static Plan read(String sample) {
-    return switch (PlanFiles.open(Path.of("samples", sample + ".jointwright.json"))) {
+    return open(Path.of("samples", sample + ".jointwright.json"));
+  }
+
+  private static Plan open(Path file) {
+    return switch (PlanFiles.open(file)) {
       case PlanReading.ReadPlan read -> read.plan();
       case PlanReading.Refused refused -> throw new AssertionError(refused.problems().toString());
     };
