@@ -40,6 +40,9 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
   /** So many sets of box-outs are tried on a slab of house size. */
   private static final int TRIES = 8;
 
+  /** What a second look must leave of the first choice to be taken. */
+  private static final double CLEARLY = 0.8;
+
   /** Of more objects than these each set takes too long to look at twice. */
   private static final int LOOKED_AT = 2;
 
@@ -57,7 +60,12 @@ record SlabLayer(Plan plan, Slab slab, Neighbours neighbours, Effort effort, Boo
     List<BoxOut> boxes =
         new Choice(choices, tries(choices.size())).best(b -> quickly(b, bench, score));
     if (isPoor(boxes, choices, bench, score)) {
-      boxes = new Choice(choices, tries(choices.size())).best(b -> firmly(b, bench, score));
+      List<BoxOut> second =
+          new Choice(choices, tries(choices.size())).best(b -> firmly(b, bench, score));
+      // What saves little may well do so by turns and flat angles that the eye pays for.
+      if (firmly(second, bench, score) < CLEARLY * firmly(boxes, bench, score)) {
+        boxes = second;
+      }
     }
     List<Draft> drafts =
         parts(boxes, bench, score).drafts((ground, own) -> best(start(ground, bench), own, bench));

@@ -239,7 +239,9 @@ class OpenedAgainTest {
     byte[] noText = bytes(svg);
     noText[svg.indexOf("Straight")] = (byte) 0xff;
     assertThat(refused(noText)).singleElement().asString().startsWith("This sheet cannot be read");
-    assertThat(refused(bytes("<html>"))).singleElement().asString().contains("cannot be read");
+    assertThat(refused(bytes("<svg>"))).singleElement().asString().contains("cannot be read");
+    // A page of the web that was saved for a sheet is none.
+    assertThat(refused(bytes("<html>"))).singleElement().asString().contains("not JSON");
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -18,9 +19,18 @@ import org.jointwright.sheet.page.PlanInside;
 public final class PlanInSvg {
   private static final String PLACE = "metadata." + Metadata.PLAN;
 
+  /** The tag of a drawing, with or without a prefix. */
+  private static final Pattern DRAWING = Pattern.compile("<([\\w.-]+:)?svg\\b");
+
+  /** Within so many bytes a drawing has said that it is one. */
+  private static final int BEGIN = 8192;
+
   private PlanInSvg() {}
 
-  /** Whether a file can be an SVG, by how it begins: with a tag, where a plan has a bracket. */
+  /**
+   * Whether a file can be an SVG, by how it begins: with a tag, where a plan has a bracket, and
+   * soon the one of a drawing. A page of the web begins with a tag, too.
+   */
   public static boolean looksLikeOne(byte[] file) {
     int at = 0;
     boolean hasMark = file.length > 3 && file[0] == (byte) 0xef && file[1] == (byte) 0xbb;
@@ -28,7 +38,9 @@ public final class PlanInSvg {
     while (at < file.length && Character.isWhitespace(file[at])) {
       at++;
     }
-    return at < file.length && file[at] == '<';
+    int length = Math.min(file.length, BEGIN);
+    String begin = new String(file, 0, length, StandardCharsets.ISO_8859_1);
+    return at < file.length && file[at] == '<' && DRAWING.matcher(begin).find();
   }
 
   /** The plan in it. */
