@@ -2,6 +2,7 @@ package org.jointwright.designer.pane;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -18,13 +19,21 @@ final class LayoutsPane extends VBox {
   private final Label link = LayoutCard.wrapped("", "link");
   private final NearNode near;
   private final VBox content = new VBox(8);
+  private final Consumer<String> whenAsked;
   private Optional<ChoiceFacts> shown = Optional.empty();
   private List<LayoutCard> cards = List.of();
 
-  LayoutsPane(Board board, Brush brush) {
+  /**
+   * On a board.
+   *
+   * @param whenAsked done with the id of its row once the layouts are asked for: they come in under
+   *     it, where it may be out of sight
+   */
+  LayoutsPane(Board board, Brush brush, Consumer<String> whenAsked) {
     super(10);
     this.board = board;
     this.brush = brush;
+    this.whenAsked = whenAsked;
     setId("layouts");
     HBox.setHgrow(link, Priority.ALWAYS);
     PressedRow row =
@@ -42,6 +51,10 @@ final class LayoutsPane extends VBox {
     Optional<ChoiceFacts> now = ChoiceFacts.of(desk, board.words());
     now.ifPresent(c -> near.show(desk, c.slab()));
     if (!now.equals(shown)) {
+      boolean wasAsked = shown.filter(ChoiceFacts::isAsked).isPresent();
+      if (!wasAsked && now.filter(ChoiceFacts::isAsked).isPresent()) {
+        whenAsked.accept("#layouts-other");
+      }
       shown = now;
       now.ifPresent(this::show);
     }

@@ -64,7 +64,7 @@ public final class WindowPane extends BorderPane {
             16,
             facts,
             new ThingsPane(board),
-            new LayoutsPane(board, brush),
+            new LayoutsPane(board, brush, this::hold),
             new FindingsPane(board, brush));
     right.getStyleClass().add("side");
     side = new ScrollPane(right);
@@ -163,6 +163,10 @@ public final class WindowPane extends BorderPane {
     side.setMinWidth(right);
     side.setMaxWidth(right);
     side.setPrefWidth(right);
+  }
+
+  private void hold(String row) {
+    held.hold(row);
   }
 
   private void show(Desk desk) {

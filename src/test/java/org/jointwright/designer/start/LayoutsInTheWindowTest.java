@@ -19,8 +19,7 @@ class LayoutsInTheWindowTest {
 
   @BeforeEach
   void drawAPatio() {
-    // High enough for the cards of two layouts under the facts of the slab.
-    rig = new Rig(1280, 960).drawn("13'", "17' turn left", "13' turn left");
+    rig = new Rig(1280, 800).drawn("13'", "17' turn left", "13' turn left");
     rig.clickOn("step-joints").click(new Point(30, 30));
   }
 
