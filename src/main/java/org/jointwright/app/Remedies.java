@@ -3,6 +3,7 @@ package org.jointwright.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
@@ -53,28 +54,40 @@ public final class Remedies {
    * run through it: there is less to find in all then.
    */
   public List<Fix> of(Finding finding) {
+    return of(finding, () -> true);
+  }
+
+  /**
+   * The same; what takes laying anew is left out once {@code goOn} says no.
+   *
+   * @param goOn asked again and again, by the thread that looks for them
+   */
+  public List<Fix> of(Finding finding, BooleanSupplier goOn) {
     List<Fix> fixes = Fixes.of(asked, layout, finding);
     if (fixes.isEmpty() && finding.severity() == Severity.MUST) {
-      fixes = laidAnew(finding);
+      fixes = laidAnew(finding, goOn);
     }
     return fixes.isEmpty() && finding.severity() != Severity.NOTE
-        ? through.of(finding).stream().toList()
+        ? through.of(finding, goOn).stream().toList()
         : fixes;
   }
 
-  private List<Fix> laidAnew(Finding finding) {
+  private List<Fix> laidAnew(Finding finding, BooleanSupplier goOn) {
     String slab = finding.slab();
     if (anew.isEmpty()) {
-      anew = Optional.of(LayoutEngine.lay(layout.plan()));
+      anew = LayoutEngine.lay(layout.plan(), goOn);
+    }
+    if (anew.isEmpty()) {
+      return List.of();
     }
     Optional<Fix> fix =
         fewer("fix.layAnew.slab", finding, lay(anew.get(), slab))
             .or(() -> fewer("fix.layAnew.all", finding, lay(anew.get())));
     if (fix.isEmpty() && isLocked(slab)) {
       if (unlocked.isEmpty()) {
-        unlocked = Optional.of(LayoutEngine.lay(layout.plan().withSlab(slab, Remedies::unlocked)));
+        unlocked = LayoutEngine.lay(layout.plan().withSlab(slab, Remedies::unlocked), goOn);
       }
-      fix = fewer("fix.layAnew.unlocked", finding, lay(unlocked.get(), slab));
+      fix = unlocked.flatMap(l -> fewer("fix.layAnew.unlocked", finding, lay(l, slab)));
     }
     return fix.stream().toList();
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
@@ -73,8 +74,11 @@ final class ThroughObject {
     this.lay = lay;
   }
 
-  /** What helps against a finding beside an object; empty where no line does. */
-  Optional<Fix> of(Finding finding) {
+  /**
+   * What helps against a finding beside an object; empty where no line does, or once it is told to
+   * stop.
+   */
+  Optional<Fix> of(Finding finding, BooleanSupplier goOn) {
     return layout
         .slab(finding.slab())
         .filter(s -> s.panels().size() <= MOST_PANELS)
@@ -83,10 +87,25 @@ final class ThroughObject {
                 ObjectsAt.of(s, finding).stream()
                     .flatMap(id -> layout.plan().fixedObject(id).stream())
                     .findFirst()
-                    .flatMap(f -> known.computeIfAbsent(f.id(), id -> through(s, f))));
+                    .flatMap(f -> known(s, f, goOn)));
   }
 
-  private Optional<Fix> through(SlabLayout slab, FixedObject object) {
+  private Optional<Fix> known(SlabLayout slab, FixedObject object, BooleanSupplier goOn) {
+    if (known.containsKey(object.id())) {
+      return known.getOrDefault(object.id(), Optional.empty());
+    }
+    int before = tries;
+    Optional<Fix> found = through(slab, object, goOn);
+    if (goOn.getAsBoolean()) {
+      known.put(object.id(), found);
+    } else {
+      // What was not tried to its end is as good as not tried.
+      tries = before;
+    }
+    return found;
+  }
+
+  private Optional<Fix> through(SlabLayout slab, FixedObject object, BooleanSupplier goOn) {
     Point at = object.shape().ring().box().centre();
     List<Joint> lines =
         slab.joints().stream()
@@ -99,7 +118,7 @@ final class ThroughObject {
             .toList();
     for (Joint line : lines) {
       if (tries++ < MOST_TRIES) {
-        Optional<Fix> fix = run(slab, line, off(line, at), object.id());
+        Optional<Fix> fix = run(slab, line, off(line, at), object.id(), goOn);
         if (fix.isPresent()) {
           return fix;
         }
@@ -115,7 +134,8 @@ final class ThroughObject {
     return from.minus(way.times(from.dot(way)));
   }
 
-  private Optional<Fix> run(SlabLayout slab, Joint line, Point by, String object) {
+  private Optional<Fix> run(
+      SlabLayout slab, Joint line, Point by, String object, BooleanSupplier goOn) {
     String id = slab.slab().id();
     Map<String, Path> along = new HashMap<>();
     for (Joint j : slab.joints()) {
@@ -133,7 +153,11 @@ final class ThroughObject {
     Plan held = moved.withSlab(id, s -> s.withLaid(s.lockedJoints(), s.boxOuts()));
     Set<String> others = new HashSet<>();
     held.slabs().stream().map(Slab::id).filter(s -> !s.equals(id)).forEach(others::add);
-    Layout laid = LayoutEngine.lay(held, others, () -> true).orElseThrow();
+    Optional<Layout> anew = LayoutEngine.lay(held, others, goOn);
+    if (anew.isEmpty()) {
+      return Optional.empty();
+    }
+    Layout laid = anew.get();
     Judgement now = Checks.judge(held, laid);
     boolean isBetter =
         now.isComplete()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.PlanReading;
@@ -88,15 +89,27 @@ class RemediesTest {
     return plan(Path.of("src/test/resources/remedies/line-beside-a-cleanout.json"));
   }
 
+  private static Finding tee(Answer answer) {
+    return answer.judgement().of(Severity.SHOULD).stream()
+        .filter(f -> f.at().distance(new Point(120, 144)) < 60)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aSearchThatIsStoppedFindsNothingAndIsBegunAnewTheNextTime() {
+    Answer answer = Answer.asItStands(flared());
+    Remedies remedies = new Remedies(answer.asked(), answer.layout(), answer.judgement());
+    AtomicInteger asked = new AtomicInteger();
+    assertThat(remedies.of(tee(answer), () -> asked.incrementAndGet() < 3)).isEmpty();
+    assertThat(asked.get()).as("stopped soon after it was told").isLessThan(20);
+    assertThat(remedies.of(tee(answer))).extracting(Fix::key).containsExactly("fix.throughObject");
+  }
+
   @Test
   void aLineBesideAnObjectIsRunThroughItWhereNothingElseHelps() {
     Answer answer = Answer.asItStands(flared());
-    Finding tee =
-        answer.judgement().of(Severity.SHOULD).stream()
-            .filter(f -> f.at().distance(new Point(120, 144)) < 60)
-            .findFirst()
-            .orElseThrow();
-    Fix fix = fixes(answer, tee).getFirst();
+    Fix fix = fixes(answer, tee(answer)).getFirst();
     assertThat(fix.key()).isEqualTo("fix.throughObject");
     Answer after = Answer.asItStands(fix.edit().applyTo(answer.plan()));
     assertThat(after.judgement().of(Severity.MUST)).isEmpty();

@@ -41,7 +41,7 @@ public final class Workshop {
   private final Outside outside;
   private volatile long asked;
   private volatile long settled;
-  private Optional<Offer> sought = Optional.empty();
+  private volatile Optional<Offer> sought = Optional.empty();
   private Optional<Question> lastQuestion = Optional.empty();
 
   /** Why a joint of a layout is where it is. */
@@ -160,6 +160,8 @@ public final class Workshop {
     Optional<Laid> laid = desk.laying().laid().filter(l -> desk.laying().isCurrent());
     OptionalInt number = desk.sight().finding();
     if (laid.isEmpty() || number.isEmpty() || number.getAsInt() > laid.get().findings().size()) {
+      // Whoever has gone on waits for no fix of what was: the search for it ends.
+      sought = Optional.empty();
       return;
     }
     Offer none = new Offer(laid.get().generation(), number.getAsInt(), List.of());
@@ -172,9 +174,15 @@ public final class Workshop {
 
   /** A fault costs the fixes and nothing else: the finding says itself what to do. */
   private void offer(Laid laid, Offer none) {
+    BooleanSupplier goOn = () -> sought.equals(Optional.of(none)) && !fixing.isShutdown();
+    if (!goOn.getAsBoolean()) {
+      return;
+    }
     try {
-      Offer offer = outside.fixes(laid, none.finding());
-      Platform.runLater(() -> board.change(d -> d.offered(offer)));
+      Offer offer = outside.fixes(laid, none.finding(), goOn);
+      if (goOn.getAsBoolean()) {
+        Platform.runLater(() -> board.change(d -> d.offered(offer)));
+      }
     } catch (Throwable fault) {
       Notice notice = trouble("window.notice.noFixes", fault);
       Platform.runLater(() -> board.change(d -> d.offered(none).told(notice)));

@@ -123,7 +123,7 @@ final class Program implements Outside {
   }
 
   @Override
-  public Offer fixes(Laid laid, int finding) {
+  public Offer fixes(Laid laid, int finding, BooleanSupplier goOn) {
     Kept last =
         kept.filter(k -> k.generation() == laid.generation())
             .orElseGet(
@@ -132,7 +132,7 @@ final class Program implements Outside {
                         laid.generation(),
                         new Remedies(laid.asked(), laid.layout(), laid.judgement())));
     kept = Optional.of(last);
-    List<Fix> fixes = last.remedies().of(laid.findings().get(finding - 1));
+    List<Fix> fixes = last.remedies().of(laid.findings().get(finding - 1), goOn);
     return new Offer(laid.generation(), finding, fixes);
   }
 

@@ -117,8 +117,10 @@ public interface Outside {
   /**
    * What can be done about the finding of that number, the worthiest first. Asked on one thread
    * only.
+   *
+   * @param goOn asked now and then; once it says no, the answer is not waited for
    */
-  Offer fixes(Laid laid, int finding);
+  Offer fixes(Laid laid, int finding, BooleanSupplier goOn);
 
   /**
    * Writes sheets of a plan that has joints into a folder.
