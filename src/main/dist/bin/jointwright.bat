@@ -21,7 +21,7 @@ if not defined found (
 )
 rem Short work is over before the second compiler would pay for itself; a window waits for it in vain while it opens.
 set "compilers="
-for %%c in (check order prove schema sheet) do if "%~1"=="%%c" set "compilers=-XX:TieredStopAtLevel=1"
+for %%c in (order prove schema sheet) do if "%~1"=="%%c" set "compilers=-XX:TieredStopAtLevel=1"
 set "late=-XX:-AOTReplayTraining -XX:Tier4InvocationThreshold=50000"
 set "late=%late% -XX:Tier4MinInvocationThreshold=6000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000"
 if "%~1"=="" set "compilers=%late%"

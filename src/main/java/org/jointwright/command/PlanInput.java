@@ -13,6 +13,9 @@ import org.jointwright.text.Words;
 
 /** The plan that a command is about: a file, or standard input for {@code -}. */
 final class PlanInput {
+  /** What is said of a plan in a sheet that was printed of another. */
+  private static final String CHANGED = "file.sheet.changed";
+
   private final Console console;
   private final String name;
   private boolean isSheet;
@@ -53,7 +56,11 @@ final class PlanInput {
     return switch (reading()) {
       case PlanReading.ReadPlan(Plan plan, List<Remark> repairs, boolean inSheet) -> {
         isSheet = inSheet;
-        repairs.forEach(r -> console.say(line("command.mended", r)));
+        for (Remark r : repairs) {
+          // Nothing is mended where a plan is only said to be another than the one printed.
+          boolean isToldOnly = r.key().equals(CHANGED);
+          console.say(line(isToldOnly ? "command.problem" : "command.mended", r));
+        }
         yield plan;
       }
       case PlanReading.Refused(List<Remark> problems) -> {

@@ -51,6 +51,11 @@ final class SheetPrinting {
       if (Files.exists(into) && !Files.isDirectory(into)) {
         throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.sheet.notAFolder", folder));
       }
+      if (input.isSheet() && input.file().filter(f -> liesIn(f, into)).isPresent()) {
+        // It may have the name of one that is printed now: what was agreed on would be gone.
+        throw new Stop(
+            Outcome.NOT_WRITTEN, Said.WORDS.say("command.sheet.besideItself", input.file().get()));
+      }
       return Sheets.write(answer, wanted, into, Sheets.stem(input.file()), () -> true);
     } catch (InvalidPathException e) {
       throw new Stop(Outcome.USAGE, Said.WORDS.say("command.noFileName", folder));
@@ -59,6 +64,16 @@ final class SheetPrinting {
           Outcome.REFUSED, Said.WORDS.say("command.sheet.unprintable", e.letter(), e.text()));
     } catch (IOException e) {
       throw new Stop(Outcome.NOT_WRITTEN, Said.WORDS.say("command.notWritten", folder));
+    }
+  }
+
+  private static boolean liesIn(Path file, Path folder) {
+    try {
+      Path own = file.toAbsolutePath().getParent();
+      return own != null && Files.isDirectory(folder) && Files.isSameFile(own, folder);
+    } catch (IOException e) {
+      // What cannot be looked at cannot be written to either; that is said when it fails.
+      return false;
     }
   }
 }

@@ -20,7 +20,7 @@ public final class JointRuns {
    * strip of filler, keeps the crack from running on.
    */
   public static final Cited MISSED =
-      Cited.read("UFC 3-260-02", "", "paragraph c, on joints that do not match");
+      Cited.read("UFC 3-260-02", "2001", "chapter 12, paragraph c, on joints that do not match");
 
   /** How a crew looks after what was laid otherwise than the rules would have it. */
   public static final Cited LOOKED_AFTER = Cited.practice();

@@ -63,6 +63,9 @@ class SheetAsPlanTest {
       assertThat(run.error()).contains("would write over the sheet");
       assertThat(Run.of("joint", sheet.toString(), "-o", sheet.toString()).code())
           .isEqualTo(Outcome.USAGE);
+      Run beside = Run.of("sheet", sheet.toString(), "-o", sheet.getParent().toString());
+      assertThat(beside.code()).isEqualTo(Outcome.NOT_WRITTEN);
+      assertThat(beside.error()).contains("over what was printed", "-o");
       assertThat(Files.readAllBytes(sheet)).isEqualTo(before);
     }
   }

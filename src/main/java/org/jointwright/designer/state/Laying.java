@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.joint.Layout;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.ByHand;
 import org.jointwright.reason.Reason;
 
@@ -43,8 +44,22 @@ public record Laying(
   /** The same, but what a hand has laid stays. */
   Laying wishing(Plan plan, boolean lay, ByHand hand) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    ByHand stays = isLaying() ? wish.map(w -> hand.after(w.hand())).orElse(hand) : hand;
-    return wishing(new Wish(next, plan, lay, before(plan), stays, false));
+    Optional<Layout> before = before(plan);
+    ByHand stays =
+        isLaying()
+            ? wish.map(w -> hand.after(w.hand(), s -> isReshaped(s, before, plan))).orElse(hand)
+            : hand;
+    return wishing(new Wish(next, plan, lay, before, stays, false));
+  }
+
+  /** Whether a slab has another shape than in a layout. */
+  private static boolean isReshaped(String slab, Optional<Layout> before, Plan now) {
+    Optional<Slab> was = before.flatMap(l -> l.plan().slab(slab));
+    Optional<Slab> is = now.slab(slab);
+    return was.isPresent()
+        && is.isPresent()
+        && !(was.get().outline().equals(is.get().outline())
+            && was.get().openings().equals(is.get().openings()));
   }
 
   /** A wish to lay the plan without a look at the pattern that was there. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Joint;
@@ -74,10 +75,15 @@ public record ByHand(Set<String> standing, Set<String> following) {
   /**
    * The same while what was done before is not laid yet: a slab that goes along with another shape
    * then goes along still.
+   *
+   * @param isReshaped whether a slab of that name has another shape than the one it is laid in;
+   *     what a hand has done to any other since stays as it is
    */
-  public ByHand after(ByHand before) {
+  public ByHand after(ByHand before, Predicate<String> isReshaped) {
     Set<String> going = new HashSet<>(following);
-    standing.stream().filter(s -> !before.standing.contains(s)).forEach(going::add);
+    standing.stream()
+        .filter(s -> !before.standing.contains(s) && isReshaped.test(s))
+        .forEach(going::add);
     Set<String> left = new HashSet<>(standing);
     left.removeAll(going);
     return new ByHand(left, going);

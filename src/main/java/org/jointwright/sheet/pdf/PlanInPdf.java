@@ -2,6 +2,7 @@ package org.jointwright.sheet.pdf;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -34,6 +35,12 @@ public final class PlanInPdf {
 
   /** How far into a file its head may stand (PDF 1.7, annex H.3, note 13; from memory). */
   private static final int HEAD = 1024;
+
+  /** Trees of names are no deeper: each level holds dozens. */
+  private static final int DEEPEST = 16;
+
+  /** Plans that are longer are not read from a file of their own either, bytes. */
+  private static final int LONGEST = 64 * 1024 * 1024;
 
   private PlanInPdf() {}
 
@@ -74,7 +81,7 @@ public final class PlanInPdf {
       PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
       List<PDComplexFileSpecification> found = new ArrayList<>();
       if (names != null && names.getEmbeddedFiles() != null) {
-        collect(names.getEmbeddedFiles(), found);
+        collect(names.getEmbeddedFiles(), 0, found);
       }
       if (found.size() != 1) {
         throw new NoPlanInsideException(found.isEmpty() ? Why.NONE : Why.SEVERAL, 0);
@@ -82,21 +89,27 @@ public final class PlanInPdf {
       return read(found.getFirst());
     } catch (InvalidPasswordException e) {
       throw new NoPlanInsideException(Why.LOCKED, 0);
-    } catch (IOException e) {
+    } catch (IOException | RuntimeException e) {
+      // A document from anywhere may hold what its reader did not look for.
       throw new NoPlanInsideException(Why.BROKEN, 0);
     }
   }
 
   private static void collect(
-      PDNameTreeNode<PDComplexFileSpecification> node, List<PDComplexFileSpecification> found)
+      PDNameTreeNode<PDComplexFileSpecification> node,
+      int depth,
+      List<PDComplexFileSpecification> found)
       throws IOException {
+    if (depth > DEEPEST) {
+      throw new IOException("names within names without end");
+    }
     Map<String, PDComplexFileSpecification> names = node.getNames();
     if (names != null) {
       names.values().stream().filter(f -> NAME.equals(f.getFilename())).forEach(found::add);
     }
     if (node.getKids() != null) {
       for (PDNameTreeNode<PDComplexFileSpecification> kid : node.getKids()) {
-        collect(kid, found);
+        collect(kid, depth + 1, found);
       }
     }
   }
@@ -107,7 +120,14 @@ public final class PlanInPdf {
     if (file == null) {
       throw new NoPlanInsideException(Why.NONE, 0);
     }
-    byte[] bytes = file.toByteArray();
+    byte[] bytes;
+    try (InputStream in = file.createInputStream()) {
+      // However small it is packed: what is longer than any plan is none.
+      bytes = in.readNBytes(LONGEST + 1);
+    }
+    if (bytes.length > LONGEST) {
+      throw new NoPlanInsideException(Why.BROKEN, 0);
+    }
     COSDictionary facts = file.getCOSObject().getCOSDictionary(COSName.PARAMS);
     boolean isAsPrinted =
         facts != null

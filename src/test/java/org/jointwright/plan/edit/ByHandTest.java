@@ -118,9 +118,19 @@ class ByHandTest {
     assertThat(ByHand.of(wider).standing()).isEmpty();
     History then = wider.done(new SlabEdit.SetThickness("pad", Length.inches(6)));
     assertStands(then);
-    ByHand unlaid = ByHand.of(then).after(ByHand.of(wider));
+    ByHand unlaid = ByHand.of(then).after(ByHand.of(wider), s -> true);
     assertThat(unlaid.following()).as("before the joints have gone along").containsExactly("pad");
     assertThat(unlaid.standing()).isEmpty();
+  }
+
+  /** Else the joint that was taken out would come back with the pattern that it was laid in. */
+  @Test
+  void aSlabThatKeepsItsShapeStandsAlsoWhileAnotherIsStillLaid() {
+    ByHand of = ByHand.of(moved());
+    assertThat(of.standing()).containsExactly("pad");
+    assertThat(of.after(ByHand.NONE, s -> false).standing()).containsExactly("pad");
+    assertThat(of.after(ByHand.NONE, s -> false).following()).isEmpty();
+    assertThat(of.after(ByHand.NONE, s -> true).following()).containsExactly("pad");
   }
 
   @Test
