@@ -87,25 +87,7 @@ final class Image {
    * Starts the image on Linux. The launcher that jpackage makes asks two package keepers whose it
    * is, and does so twice, before it starts anything.
    */
-  private static final String SCRIPT =
-      """
-      #!/bin/sh
-      # Starts Jointwright with the runtime that came with it.
-      self=$0
-      while [ -h "$self" ]; do
-        link=$(readlink "$self")
-        case $link in
-          /*) self=$link ;;
-          *) self=${self%/*}/$link ;;
-        esac
-      done
-      case $self in
-        */*) app=${self%/*}/../lib/app ;;
-        *) app=../lib/app ;;
-      esac
-      exec "$app/../runtime/bin/java" OPTIONS \\
-        -cp "PATH" MAIN "$@"
-      """;
+  private static final Path SCRIPT = Path.of("src/build/image-start.sh");
 
   private final Path jdk = Path.of(System.getProperty("java.home"));
   private final Path dist;
@@ -265,7 +247,7 @@ final class Image {
               .toList();
       List<String> jars = path.stream().map(p -> p.replace(app().toString(), "$app")).toList();
       String script =
-          SCRIPT
+          Files.readString(SCRIPT)
               .replace("OPTIONS", String.join(" ", options))
               .replace("PATH", String.join(File.pathSeparator, jars))
               .replace("MAIN", MAIN);
