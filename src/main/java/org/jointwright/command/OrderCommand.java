@@ -60,6 +60,10 @@ final class OrderCommand implements Callable<Integer> {
     List<String> out = new ArrayList<>();
     out.add(words.mix(takeoff.mix()));
     out.add(words.meant(takeoff.mix()));
+    String colors = words.colors(takeoff);
+    if (!colors.isEmpty()) {
+      out.add(colors);
+    }
     for (Item.Group group : Item.Group.values()) {
       List<Line> some = takeoff.lines().stream().filter(l -> l.item().group() == group).toList();
       if (!some.isEmpty()) {

@@ -1,6 +1,7 @@
 package org.jointwright.command;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jointwright.app.Answer;
 import org.jointwright.app.SheetKind;
@@ -52,6 +53,7 @@ final class SheetCommand implements Callable<Integer> {
   public Integer call() {
     Chosen.among("--for", form, FORMS);
     List<SheetKind> kinds = kinds();
+    paper = paper.toLowerCase(Locale.ROOT);
     Chosen.among("--paper", paper, Sheets.papers());
     Chosen.check(language, units);
     PlanInput input = new PlanInput(console, plan);

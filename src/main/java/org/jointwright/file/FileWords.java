@@ -10,6 +10,7 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Mix.Exposure;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Purpose;
+import org.jointwright.plan.Slab.Coloring;
 import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Use;
 
@@ -25,6 +26,7 @@ final class FileWords {
 
   static final Function<Use, String> USE = FileWords::lower;
   static final Function<Finish, String> FINISH = FileWords::lower;
+  static final Function<Coloring, String> COLORING = FileWords::lower;
   static final Function<Against, String> AGAINST = FileWords::lower;
   static final Function<JointKind, String> JOINT_KIND = FileWords::lower;
   static final Function<Purpose, String> PURPOSE = FileWords::lower;

@@ -13,7 +13,9 @@ import org.jointwright.plan.Jointing;
 import org.jointwright.plan.KeepClear;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Coloring;
 import org.jointwright.plan.Slab.Finish;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.plan.SpacingRule;
 import org.jointwright.plan.Use;
 
@@ -38,7 +40,7 @@ final class SlabReader {
     Use use = fields.choice("use", Use.values(), FileWords.USE).orElse(Use.CAR);
     Length thickness = fields.length("thickness", Bounds.THICKNESS).orElse(Slab.DEFAULT_THICKNESS);
     Length base = fields.length("base", Bounds.BASE).orElse(Slab.DEFAULT_BASE);
-    Optional<Finish> finish = fields.choice("finish", Finish.values(), FileWords.FINISH);
+    Finishing finishing = finishing();
     Json outlineJson = fields.need("outline", "[[x, y], [x, y], [x, y]]");
     Optional<RingReader.ReadRing> outline = ring(outlineJson, "outline");
     Map<Integer, EdgeSetting> edges = EdgesReader.read(reading, fields.object("edges"), outline);
@@ -57,7 +59,7 @@ final class SlabReader {
             use,
             thickness,
             base,
-            finish,
+            finishing,
             outline.get().outline(),
             openings,
             keepClear,
@@ -66,6 +68,26 @@ final class SlabReader {
             joints,
             boxOuts,
             fields.kept()));
+  }
+
+  private Finishing finishing() {
+    return new Finishing(
+        fields.choice("finish", Finish.values(), FileWords.FINISH),
+        called("color"),
+        fields
+            .choice("coloring", Coloring.values(), FileWords.COLORING)
+            .orElse(Finishing.UNSAID.coloring()),
+        called("pattern"));
+  }
+
+  /** What its maker calls something, in a few words; empty when absent. */
+  private String called(String key) {
+    Json value = fields.members().get(key);
+    String name = fields.text(key);
+    if (value != null && name.length() > Finishing.LONGEST) {
+      reading.problem(fields.place().key(key), value, "file.notAnId", Finishing.LONGEST);
+    }
+    return name.strip();
   }
 
   private Optional<RingReader.ReadRing> ring(

@@ -17,6 +17,7 @@ import org.jointwright.plan.Kept;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.plan.Vertex;
 
 /** Writes slabs as the plan file has them. */
@@ -35,7 +36,7 @@ final class SlabWriter {
     if (!slab.base().equals(Slab.DEFAULT_BASE) || slab.kept().typed().containsKey("base")) {
       members.put("base", size(slab.kept(), "base", slab.base()));
     }
-    slab.finish().ifPresent(f -> members.put("finish", Json.of(FileWords.FINISH.apply(f))));
+    putFinishing(slab.finishing(), members);
     members.put("outline", ring(slab.outline(), unit));
     if (!slab.openings().isEmpty()) {
       members.put("openings", Json.of(slab.openings().stream().map(this::opening).toList()));
@@ -55,6 +56,19 @@ final class SlabWriter {
     }
     PlanWriter.addUnknown(slab.kept(), members);
     return Json.of(members);
+  }
+
+  private static void putFinishing(Finishing finishing, Map<String, Json> members) {
+    finishing.finish().ifPresent(f -> members.put("finish", Json.of(FileWords.FINISH.apply(f))));
+    if (!finishing.color().isEmpty()) {
+      members.put("color", Json.of(finishing.color()));
+    }
+    if (finishing.coloring() != Finishing.UNSAID.coloring()) {
+      members.put("coloring", Json.of(FileWords.COLORING.apply(finishing.coloring())));
+    }
+    if (!finishing.pattern().isEmpty()) {
+      members.put("pattern", Json.of(finishing.pattern()));
+    }
   }
 
   /** A ring as a list of vertices. */

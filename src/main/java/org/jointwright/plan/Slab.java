@@ -15,7 +15,7 @@ import org.jointwright.shape.Region;
  * @param use what it carries
  * @param thickness its thickness
  * @param base the thickness of the stone base under it
- * @param finish how its surface is finished; empty where nobody has said
+ * @param finishing what is made of its surface
  * @param outline its edge, counter-clockwise
  * @param openings openings in it
  * @param keepClear zones where no new joint may run
@@ -30,7 +30,7 @@ public record Slab(
     Use use,
     Length thickness,
     Length base,
-    Optional<Finish> finish,
+    Finishing finishing,
     Outline outline,
     List<Opening> openings,
     List<KeepClear> keepClear,
@@ -61,6 +61,79 @@ public record Slab(
     COLORED
   }
 
+  /** How a color comes into a slab; the trade's words, common practice, no source. */
+  public enum Coloring {
+    /** Mixed into all of the concrete at the plant. */
+    INTEGRAL,
+    /** Shaken dry on the fresh surface and floated in. */
+    SHAKE_ON
+  }
+
+  /**
+   * What is made of the surface of a slab, as far as anyone has said. Colors and patterns are the
+   * words of who sells them: nothing is worked out from them.
+   *
+   * @param finish how it is finished; empty where nobody has said
+   * @param color what its color is called; empty for none, or one that is not chosen yet
+   * @param coloring how the color comes into it, where it gets one
+   * @param pattern what the pattern of its stamps is called; told only of what is stamped
+   */
+  public record Finishing(
+      Optional<Finish> finish, String color, Coloring coloring, String pattern) {
+    /** Longer names of colors and patterns are refused; characters. */
+    public static final int LONGEST = 60;
+
+    /** Nobody has said anything. */
+    public static final Finishing UNSAID =
+        new Finishing(Optional.empty(), "", Coloring.INTEGRAL, "");
+
+    /** Whether it gets a color, be it chosen or not. */
+    public boolean isColored() {
+      return !color.isBlank() || finish.filter(f -> f == Finish.COLORED).isPresent();
+    }
+
+    /** Whether the plant has to color the concrete. */
+    public boolean isMixColored() {
+      return isColored() && coloring == Coloring.INTEGRAL;
+    }
+
+    /** Whether it is pressed with stamps. */
+    public boolean isStamped() {
+      return finish.filter(f -> f == Finish.STAMPED).isPresent();
+    }
+
+    /**
+     * What is left without its color: what is colored is broomed, and only stamps have a pattern.
+     */
+    public Finishing uncolored() {
+      return new Finishing(
+          finish.map(f -> f == Finish.COLORED ? Finish.BROOM : f),
+          "",
+          UNSAID.coloring(),
+          isStamped() ? pattern : "");
+    }
+
+    /** This finished otherwise, or as nobody has said yet. */
+    public Finishing withFinish(Optional<Finish> value) {
+      return new Finishing(value, color, coloring, pattern);
+    }
+
+    /** This in another color. */
+    public Finishing withColor(String value) {
+      return new Finishing(finish, value, coloring, pattern);
+    }
+
+    /** This colored in another way. */
+    public Finishing withColoring(Coloring value) {
+      return new Finishing(finish, color, value, pattern);
+    }
+
+    /** This with stamps of another pattern. */
+    public Finishing withPattern(String value) {
+      return new Finishing(finish, color, coloring, value);
+    }
+  }
+
   /** Copies the collections. */
   public Slab {
     openings = List.copyOf(openings);
@@ -77,7 +150,7 @@ public record Slab(
         Use.CAR,
         DEFAULT_THICKNESS,
         DEFAULT_BASE,
-        Optional.empty(),
+        Finishing.UNSAID,
         outline,
         List.of(),
         List.of(),
@@ -86,6 +159,11 @@ public record Slab(
         List.of(),
         List.of(),
         Kept.NOTHING);
+  }
+
+  /** How its surface is finished; empty where nobody has said. */
+  public Optional<Finish> finish() {
+    return finishing.finish();
   }
 
   /** What edge {@code i} is against. */
@@ -106,33 +184,33 @@ public record Slab(
   /** This slab under another name. */
   public Slab withId(String value) {
     return new Slab(
-        value, use, thickness, base, finish, outline, openings, keepClear, edges, jointing, joints,
-        boxOuts, kept);
+        value, use, thickness, base, finishing, outline, openings, keepClear, edges, jointing,
+        joints, boxOuts, kept);
   }
 
   /** This slab for another use. */
   public Slab withUse(Use value) {
     return new Slab(
-        id, value, thickness, base, finish, outline, openings, keepClear, edges, jointing, joints,
-        boxOuts, kept);
+        id, value, thickness, base, finishing, outline, openings, keepClear, edges, jointing,
+        joints, boxOuts, kept);
   }
 
   /** This slab at another thickness. */
   public Slab withThickness(Length value) {
     return new Slab(
-        id, use, value, base, finish, outline, openings, keepClear, edges, jointing, joints,
+        id, use, value, base, finishing, outline, openings, keepClear, edges, jointing, joints,
         boxOuts, kept);
   }
 
   /** This slab on another base. */
   public Slab withBase(Length value) {
     return new Slab(
-        id, use, thickness, value, finish, outline, openings, keepClear, edges, jointing, joints,
+        id, use, thickness, value, finishing, outline, openings, keepClear, edges, jointing, joints,
         boxOuts, kept);
   }
 
-  /** This slab finished otherwise, or as nobody has said yet. */
-  public Slab withFinish(Optional<Finish> value) {
+  /** This slab with something else made of its surface. */
+  public Slab withFinishing(Finishing value) {
     return new Slab(
         id, use, thickness, base, value, outline, openings, keepClear, edges, jointing, joints,
         boxOuts, kept);
@@ -141,35 +219,35 @@ public record Slab(
   /** This slab with another outline. */
   public Slab withOutline(Outline value) {
     return new Slab(
-        id, use, thickness, base, finish, value, openings, keepClear, edges, jointing, joints,
+        id, use, thickness, base, finishing, value, openings, keepClear, edges, jointing, joints,
         boxOuts, kept);
   }
 
   /** This slab with other openings. */
   public Slab withOpenings(List<Opening> value) {
     return new Slab(
-        id, use, thickness, base, finish, outline, value, keepClear, edges, jointing, joints,
+        id, use, thickness, base, finishing, outline, value, keepClear, edges, jointing, joints,
         boxOuts, kept);
   }
 
   /** This slab with other zones to keep clear. */
   public Slab withKeepClear(List<KeepClear> value) {
     return new Slab(
-        id, use, thickness, base, finish, outline, openings, value, edges, jointing, joints,
+        id, use, thickness, base, finishing, outline, openings, value, edges, jointing, joints,
         boxOuts, kept);
   }
 
   /** This slab with other things along its edges. */
   public Slab withEdges(Map<Integer, EdgeSetting> value) {
     return new Slab(
-        id, use, thickness, base, finish, outline, openings, keepClear, value, jointing, joints,
+        id, use, thickness, base, finishing, outline, openings, keepClear, value, jointing, joints,
         boxOuts, kept);
   }
 
   /** This slab with other choices for its joints. */
   public Slab withJointing(Jointing value) {
     return new Slab(
-        id, use, thickness, base, finish, outline, openings, keepClear, edges, value, joints,
+        id, use, thickness, base, finishing, outline, openings, keepClear, edges, value, joints,
         boxOuts, kept);
   }
 
@@ -180,7 +258,7 @@ public record Slab(
         use,
         thickness,
         base,
-        finish,
+        finishing,
         outline,
         openings,
         keepClear,

@@ -32,13 +32,17 @@ import org.jointwright.text.Words;
  * it is wished for, on the pages after it how each figure was worked out.
  */
 public final class OrderSheet {
-  private static final double BAND = 44;
+  /** Where what is agreed with the plant is filled in, at the least, and how much room it takes. */
+  private static final double FILLED_IN = 40;
+
+  private static final double AGREED = 14;
 
   private final Plan plan;
   private final Takeoff takeoff;
   private final SheetOptions options;
   private final Words words;
   private final OrderWords said;
+  private double filledIn = FILLED_IN;
 
   private OrderSheet(Plan plan, Takeoff takeoff, SheetOptions options) {
     this.plan = plan;
@@ -67,7 +71,7 @@ public final class OrderSheet {
     List<List<Mark>> pages = new ArrayList<>();
     List<Mark> first = new ArrayList<>(band(right));
     List<Block> left = new ArrayList<>();
-    Box room = new Box(Foot.MARGIN, 10 + BAND, right, notes - 3);
+    Box room = new Box(Foot.MARGIN, filledIn + AGREED, right, notes - 3);
     first.addAll(Flow.page(blocks(false, Flow.columnWidth(room)), room, left));
     List<Mark> told = new ArrayList<>();
     for (int i = 0; i < cautions.size(); i++) {
@@ -106,16 +110,21 @@ public final class OrderSheet {
       marks.add(Type.MARK_TIGHT.at(from, y, line, Anchor.START));
       y += 6.2;
     }
-    for (String line : Lines.wrap(said.meant(takeoff.mix()), Type.TABLE, right - from)) {
-      marks.add(Type.TABLE.at(from, y, line, Anchor.START));
-      y += 5.7;
+    for (String text : List.of(said.meant(takeoff.mix()), Lines.known(said.colors(takeoff)))) {
+      for (String line :
+          text.isEmpty() ? List.<String>of() : Lines.wrap(text, Type.TABLE, right - from)) {
+        marks.add(Type.TABLE.at(from, y, line, Anchor.START));
+        y += 5.7;
+      }
     }
+    filledIn = Math.max(FILLED_IN, y + 1);
     double each = (right - x) / 4;
     for (int i = 0; i < 4; i++) {
       String key = List.of("plant", "day", "interval", "ownNumber").get(i);
       double at = x + i * each;
-      marks.add(Type.NOTE.at(at, 40, words.say("sheet.order." + key), Anchor.START));
-      marks.add(Mark.Line.of(new Point(at, 50), new Point(at + each - 5, 50), 0.25, Role.RULE));
+      marks.add(Type.NOTE.at(at, filledIn, words.say("sheet.order." + key), Anchor.START));
+      double line = filledIn + 10;
+      marks.add(Mark.Line.of(new Point(at, line), new Point(at + each - 5, line), 0.25, Role.RULE));
     }
     return List.of(new Mark.Group("concrete", "", marks));
   }

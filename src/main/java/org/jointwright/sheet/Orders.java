@@ -1,7 +1,6 @@
 package org.jointwright.sheet;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,13 +13,13 @@ import org.jointwright.joint.Numbering.Work;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Slab;
-import org.jointwright.plan.Slab.Finish;
 import org.jointwright.plan.Tape;
 import org.jointwright.practice.SawWindow;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
+import org.jointwright.takeoff.words.FinishWords;
 
 /** What the crew is told in sentences: how joints are cut, how deep to dig. */
 final class Orders {
@@ -51,21 +50,19 @@ final class Orders {
     return out;
   }
 
-  /** How the slabs are finished of which that is said. */
+  /** How the slabs are finished and colored of which that is said. */
   private List<String> finishes() {
-    Map<Finish, List<String>> said = new EnumMap<>(Finish.class);
-    for (Slab s : facts.plan().slabs()) {
-      s.finish().ifPresent(f -> said.computeIfAbsent(f, k -> new ArrayList<>()).add(s.id()));
-    }
     List<String> each = new ArrayList<>();
-    said.forEach(
-        (finish, slabs) -> {
-          String how = facts.say("finish." + finish.name());
-          each.add(
-              slabs.size() == facts.plan().slabs().size()
-                  ? how
-                  : facts.say("order.slab", String.join(", ", slabs), how));
-        });
+    FinishWords.bySaid(facts.plan().slabs(), new FinishWords(facts.words())::all)
+        .forEach(
+            (how, slabs) ->
+                each.add(
+                    slabs.size() == facts.plan().slabs().size()
+                        ? Lines.known(how)
+                        : facts.say(
+                            "order.slab",
+                            Lines.known(String.join(", ", slabs)),
+                            Lines.known(how))));
     return each.isEmpty() ? List.of() : List.of(facts.say("order.finish", String.join("; ", each)));
   }
 

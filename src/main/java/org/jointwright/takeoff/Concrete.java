@@ -1,8 +1,10 @@
 package org.jointwright.takeoff;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Area;
@@ -25,11 +27,12 @@ final class Concrete {
     List<Line> lines = new ArrayList<>();
     double plain = 0;
     double over = 0;
+    Mixes mixes = new Mixes();
     for (SlabLayout s : layout.slabs()) {
       Area area = s.concrete();
       Length thickness = s.slab().thickness();
       Volume volume = Volume.under(area, thickness);
-      plain += volume.cubicInches();
+      double inches = volume.cubicInches();
       over += Volume.under(area, Ordering.UNEVEN.value()).cubicInches();
       lines.add(
           new Line(
@@ -41,24 +44,46 @@ final class Concrete {
       Optional<Line> thickened = ThickenedEdges.of(s.slab());
       if (thickened.isPresent()) {
         lines.add(thickened.get());
-        plain += ((Amount.OfVolume) thickened.get().amount()).value().cubicInches();
+        inches += volume(thickened.get()).cubicInches();
       }
+      plain += inches;
+      mixes.add(s.slab().finishing(), inches);
     }
     Volume slabs = new Volume(plain);
     Line allowance = allowance(slabs, new Volume(over));
     lines.add(allowance);
-    Volume wanted =
-        new Volume(plain + ((Amount.OfVolume) allowance.amount()).value().cubicInches());
-    Volume ordered = roundedUp(wanted, sold);
-    lines.add(
-        new Line(
-            Item.CONCRETE,
-            List.of(),
-            new Amount.OfVolume(ordered),
-            List.of(Step.of("concrete", slabs, allowance.amount().value(), wanted, ordered)),
-            Ordering.SOLD_BY.sources()));
-    lines.add(loads(ordered, sold));
+    List<Line> each = mixes.lines(volume(allowance), v -> roundedUp(v, sold));
+    lines.addAll(each);
+    Line ordered = each.isEmpty() ? ordered(slabs, volume(allowance), sold) : ordered(each);
+    lines.add(ordered);
+    lines.add(loads(each.isEmpty() ? List.of(ordered) : each, sold));
     return lines;
+  }
+
+  private static Volume volume(Line line) {
+    return ((Amount.OfVolume) line.amount()).value();
+  }
+
+  /** Of one mix. */
+  private static Line ordered(Volume slabs, Volume allowance, UnitSystem sold) {
+    Volume wanted = new Volume(slabs.cubicInches() + allowance.cubicInches());
+    Volume ordered = roundedUp(wanted, sold);
+    return ordered(ordered, Step.of("concrete", slabs, allowance, wanted, ordered));
+  }
+
+  /** Of several mixes, each rounded up. */
+  private static Line ordered(List<Line> each) {
+    Volume all = new Volume(each.stream().mapToDouble(l -> volume(l).cubicInches()).sum());
+    return ordered(all, Step.of("mixes", each.size(), all));
+  }
+
+  private static Line ordered(Volume volume, Step how) {
+    return new Line(
+        Item.CONCRETE,
+        List.of(),
+        new Amount.OfVolume(volume),
+        List.of(how),
+        Ordering.SOLD_BY.sources());
   }
 
   /** For an uneven base and what is lost on the way, at least the usual least share. */
@@ -92,22 +117,28 @@ final class Concrete {
     return Volume.of(Math.ceil(volume.in(unit) / step - NOISE) * step, unit);
   }
 
-  private static Line loads(Volume ordered, UnitSystem sold) {
+  /** The trucks of all mixes; no truck brings two. */
+  private static Line loads(List<Line> mixes, UnitSystem sold) {
     Limit<Volume> load =
         switch (sold) {
           case FEET_INCHES -> Ordering.LOAD;
           case METRIC -> Ordering.METRIC_LOAD;
         };
     double full = load.value().cubicInches();
-    int loads = (int) Math.ceil(ordered.cubicInches() / full - NOISE);
+    int all = 0;
     List<Step> how = new ArrayList<>();
-    how.add(Step.of("loads", ordered, load.value(), loads));
-    List<Cited> sources = new ArrayList<>(load.sources());
-    Volume last = new Volume(ordered.cubicInches() - (loads - 1) * full);
-    if (last.cubicInches() < Ordering.SHORT_LOAD.value().cubicInches()) {
-      how.add(Step.of("shortLoad", last, Ordering.SHORT_LOAD.value()));
-      sources.addAll(Ordering.SHORT_LOAD.sources());
+    Set<Cited> sources = new LinkedHashSet<>(load.sources());
+    for (Line mix : mixes) {
+      Volume ordered = volume(mix);
+      int loads = (int) Math.ceil(ordered.cubicInches() / full - NOISE);
+      how.add(Step.of("loads", ordered, load.value(), loads));
+      Volume last = new Volume(ordered.cubicInches() - (loads - 1) * full);
+      if (last.cubicInches() < Ordering.SHORT_LOAD.value().cubicInches()) {
+        how.add(Step.of("shortLoad", last, Ordering.SHORT_LOAD.value()));
+        sources.addAll(Ordering.SHORT_LOAD.sources());
+      }
+      all += loads;
     }
-    return new Line(Item.LOADS, List.of(), new Amount.Pieces(loads), how, sources);
+    return new Line(Item.LOADS, List.of(), new Amount.Pieces(all), how, List.copyOf(sources));
   }
 }

@@ -8,6 +8,10 @@ public enum Item {
   THICKENED(Group.CONCRETE),
   /** What is ordered over that. */
   ALLOWANCE(Group.CONCRETE),
+  /** Of it, the concrete without color, where some of it is colored. */
+  PLAIN(Group.CONCRETE),
+  /** Of it, the concrete of one color. */
+  COLORED(Group.CONCRETE),
   /** The concrete to order. */
   CONCRETE(Group.CONCRETE),
   /** How many trucks bring it. */
@@ -34,6 +38,10 @@ public enum Item {
   EARLY(Group.JOINTS),
   /** What is to be cured and sealed. */
   SURFACE(Group.SURFACE),
+  /** What is finished in one way. */
+  FINISH(Group.SURFACE),
+  /** What one color is shaken onto. */
+  SHAKE_ON(Group.SURFACE),
   /** Curing compound. */
   CURE(Group.SURFACE),
   /** Sealer for one coat. */

@@ -1,11 +1,18 @@
 package org.jointwright.takeoff;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jointwright.joint.Layout;
+import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.Liquid;
 import org.jointwright.measure.Spread;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.practice.Covering;
 import org.jointwright.practice.Limit;
 
@@ -19,16 +26,58 @@ final class Surface {
     Area all =
         new Area(layout.slabs().stream().mapToDouble(s -> s.concrete().squareInches()).sum());
     int slabs = layout.slabs().size();
-    return List.of(
+    List<Line> lines = new ArrayList<>();
+    lines.add(
         new Line(
             Item.SURFACE,
             List.of(),
             new Amount.OfArea(all),
             List.of(Step.of("surface", slabs, all)),
-            List.of()),
-        liquid(Item.CURE, all, Covering.CURE),
-        liquid(Item.SEALER, all, Covering.SEAL),
-        mesh(layout));
+            List.of()));
+    lines.addAll(
+        sharing(
+            layout,
+            Item.FINISH,
+            f -> f.finish().isPresent() ? Optional.of(f.uncolored()) : Optional.empty()));
+    lines.addAll(
+        sharing(
+            layout,
+            Item.SHAKE_ON,
+            f -> f.isColored() && !f.isMixColored() ? Optional.of(f.color()) : Optional.empty()));
+    lines.add(liquid(Item.CURE, all, Covering.CURE));
+    lines.add(liquid(Item.SEALER, all, Covering.SEAL));
+    lines.add(mesh(layout));
+    return lines;
+  }
+
+  /**
+   * The areas of slabs that share something of their finishing: only the areas, for how much of a
+   * color goes onto them is its maker's to say.
+   */
+  private static <T> List<Line> sharing(
+      Layout layout, Item item, Function<Finishing, Optional<T>> what) {
+    Map<T, List<Double>> areas = new LinkedHashMap<>();
+    for (SlabLayout s : layout.slabs()) {
+      what.apply(s.slab().finishing())
+          .ifPresent(
+              t ->
+                  areas
+                      .computeIfAbsent(t, k -> new ArrayList<>())
+                      .add(s.concrete().squareInches()));
+    }
+    List<Line> lines = new ArrayList<>();
+    areas.forEach(
+        (t, each) -> {
+          Area all = new Area(each.stream().mapToDouble(a -> a).sum());
+          lines.add(
+              new Line(
+                  item,
+                  List.of(t),
+                  new Amount.OfArea(all),
+                  List.of(Step.of("surface", each.size(), all)),
+                  List.of()));
+        });
+    return lines;
   }
 
   private static Line liquid(Item item, Area all, Limit<Spread> rate) {

@@ -21,11 +21,15 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Pour;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Coloring;
 import org.jointwright.plan.Slab.Finish;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Features, given joints, zones, the choice of a layout and pours, in and out of the file. */
 class NewPartsTest {
@@ -49,6 +53,45 @@ class NewPartsTest {
     assertThat(plan.slabs().getFirst().finish()).contains(Finish.EXPOSED_AGGREGATE);
     assertThat(PlanWriter.write(plan)).contains("\"finish\": \"exposed-aggregate\"");
     assertThat(PlanWriter.write(read(SQUARE, "").plan())).doesNotContain("finish");
+  }
+
+  @Test
+  void colorAndPatternComeBackAsTheyWereNamed() {
+    String more =
+        SQUARE
+            + ", \"finish\": \"stamped\", \"color\": \"Adobe & slate\", \"coloring\": \"shake-on\","
+            + " \"pattern\": \"ashlar\"";
+    Plan plan = read(more, "").plan();
+
+    assertThat(plan.slabs().getFirst().finishing())
+        .isEqualTo(
+            new Finishing(
+                Optional.of(Finish.STAMPED), "Adobe & slate", Coloring.SHAKE_ON, "ashlar"));
+    String written = PlanWriter.write(plan);
+    Plan again = ((PlanReading.ReadPlan) PlanReader.read(written)).plan();
+    assertThat(again.slabs().getFirst().finishing()).isEqualTo(plan.slabs().getFirst().finishing());
+    assertThat(PlanWriter.write(read(SQUARE, "").plan()))
+        .doesNotContain("color", "coloring", "pattern");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"color, 60, true", "color, 61, false", "pattern, 60, true", "pattern, 61, false"})
+  void namesOfColorsAndPatternsHaveALimit(String key, int length, boolean isRead) {
+    PlanReading reading =
+        PlanReader.read(
+            "{\"format\": \"jointwright-plan\", \"version\": 1, \"slabs\": [{\""
+                + key
+                + "\": \""
+                + "x".repeat(length)
+                + "\", "
+                + SQUARE
+                + "}]}");
+
+    assertThat(reading instanceof PlanReading.ReadPlan).isEqualTo(isRead);
+    if (reading instanceof PlanReading.Refused refused) {
+      assertThat(refused.problems().getFirst().say(Words.english(UnitSystem.FEET_INCHES)))
+          .contains("slabs[0]." + key, "60");
+    }
   }
 
   @Test

@@ -10,8 +10,13 @@ final class PageTexts {
   private PageTexts() {}
 
   static List<String> of(Page page) {
+    return in(page.marks());
+  }
+
+  /** The texts of marks. */
+  static List<String> in(List<Mark> marks) {
     List<String> texts = new ArrayList<>();
-    collect(page.marks(), texts);
+    collect(marks, texts);
     return texts;
   }
 

@@ -127,7 +127,7 @@ public final class EditNames {
       case SlabEdit.SetEdge set -> words.say("window.did.edge");
       case SlabEdit.SetThickness set -> words.say("window.did.thickness", set.id());
       case SlabEdit.SetBase set -> words.say("window.did.base", set.id());
-      case SlabEdit.SetFinish set -> words.say("window.did.finish", set.id());
+      case SlabEdit.SetFinishing set -> words.say("window.did.finish", set.id());
       case SlabEdit.SetUse set -> words.say("window.did.use", set.id());
       case SlabEdit.SetJointing set -> words.say("window.did.jointing", set.id());
       case SlabEdit.SetPreference set -> words.say("window.did.preference", set.id());

@@ -32,6 +32,10 @@ record OrderFacts(Desk desk, Words words) {
       return new Facts(title, kind, rows, List.of(), notes);
     }
     Takeoff takeoff = takeoff(desk);
+    String colors = said.colors(takeoff);
+    if (!colors.isEmpty()) {
+      notes.add(new Note(Kind.BODY, colors));
+    }
     takeoff.of(Item.CONCRETE).stream()
         .findFirst()
         .ifPresent(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jointwright.designer.findings.LayAnew;
 import org.jointwright.designer.ready.Addition;
 import org.jointwright.designer.ready.UseGuess;
@@ -16,7 +17,9 @@ import org.jointwright.designer.state.Step;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.measure.Area;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.Slab.Coloring;
 import org.jointwright.plan.Slab.Finish;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Thing;
@@ -49,7 +52,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             words.say("window.slab.base"),
             words.print(slab.base()),
             t -> d -> d.editedOnly(new SlabEdit.SetBase(id, Figures.small(t, d)))));
-    rows.add(finish());
+    rows.addAll(surface());
     rows.add(
         new Row.Shown("slab-area", words.say("window.slab.area"), words.print(area(desk, slab))));
     if (desk.sight().step() == Step.OUTLINE) {
@@ -61,7 +64,37 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
     return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), List.of());
   }
 
-  /** How it is finished; the joints stay as they are. */
+  /** What is made of its surface; the joints stay as they are. */
+  private List<Row> surface() {
+    Finishing finishing = slab.finishing();
+    List<Row> rows = new ArrayList<>(List.of(finish()));
+    if (finishing.isStamped()) {
+      rows.add(
+          new Row.Typed(
+              "slab-pattern",
+              words.say("window.slab.pattern"),
+              finishing.pattern(),
+              t -> set(slab.finishing().withPattern(called(t)))));
+    }
+    rows.add(
+        new Row.Typed(
+            "slab-color",
+            words.say("window.slab.color"),
+            finishing.color(),
+            t -> set(slab.finishing().withColor(called(t)))));
+    if (finishing.isColored()) {
+      List<Coloring> ways = Arrays.asList(Coloring.values());
+      rows.add(
+          new Row.Choice(
+              "slab-coloring",
+              words.say("window.slab.coloring"),
+              ways.stream().map(w -> words.say("window.coloring." + w.name())).toList(),
+              ways.indexOf(finishing.coloring()),
+              i -> set(slab.finishing().withColoring(ways.get(i)))));
+    }
+    return rows;
+  }
+
   private Row finish() {
     List<Finish> finishes = Arrays.asList(Finish.values());
     List<String> said = new ArrayList<>(List.of(words.say("window.finish.unsaid")));
@@ -72,10 +105,22 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
         said,
         slab.finish().map(f -> finishes.indexOf(f) + 1).orElse(0),
         i ->
-            d ->
-                d.editedOnly(
-                    new SlabEdit.SetFinish(
-                        slab.id(), i == 0 ? Optional.empty() : Optional.of(finishes.get(i - 1)))));
+            set(
+                slab.finishing()
+                    .withFinish(i == 0 ? Optional.empty() : Optional.of(finishes.get(i - 1)))));
+  }
+
+  private UnaryOperator<Desk> set(Finishing finishing) {
+    return d -> d.editedOnly(new SlabEdit.SetFinishing(slab.id(), finishing));
+  }
+
+  /** What its maker calls it. */
+  private static String called(String text) {
+    String name = text.strip();
+    if (name.length() > Finishing.LONGEST) {
+      throw new BadFigure("window.figure.longName", Finishing.LONGEST);
+    }
+    return name;
   }
 
   /** The concrete of a slab seen from above, without its box-outs once they are laid. */
@@ -100,7 +145,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
     };
   }
 
-  private java.util.function.UnaryOperator<Desk> rename(String text) {
+  private UnaryOperator<Desk> rename(String text) {
     String name = text.strip();
     if (name.isEmpty()) {
       throw new BadFigure("window.figure.noName");

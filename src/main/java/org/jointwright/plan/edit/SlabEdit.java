@@ -10,7 +10,7 @@ import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Preference;
 import org.jointwright.plan.Slab;
-import org.jointwright.plan.Slab.Finish;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Motion;
@@ -155,11 +155,11 @@ public sealed interface SlabEdit extends Edit {
     }
   }
 
-  /** Sets how a slab is finished, or that nobody has said. */
-  record SetFinish(String id, Optional<Finish> finish) implements SlabEdit {
+  /** Sets what is made of the surface of a slab. */
+  record SetFinishing(String id, Finishing finishing) implements SlabEdit {
     @Override
     public Plan applyTo(Plan before) {
-      return before.withSlab(id, s -> s.withFinish(finish));
+      return before.withSlab(id, s -> s.withFinishing(finishing));
     }
   }
 

@@ -1,9 +1,8 @@
 package org.jointwright.sheet.owner;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.JointMarks;
@@ -16,7 +15,7 @@ import org.jointwright.measure.Area;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
-import org.jointwright.plan.Slab.Finish;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.sheet.block.Lines;
@@ -24,6 +23,7 @@ import org.jointwright.sheet.block.Type;
 import org.jointwright.takeoff.Amount;
 import org.jointwright.takeoff.Item;
 import org.jointwright.takeoff.Takeoff;
+import org.jointwright.takeoff.words.FinishWords;
 import org.jointwright.takeoff.words.OrderWords;
 import org.jointwright.text.Words;
 
@@ -54,25 +54,34 @@ final class Column {
     this.right = right;
   }
 
-  /** All of it no lower than {@code low}, with fewer choices where three find no room. */
+  /** How much is told of finishes: all, each in one row, or nothing but a line to be filled in. */
+  private enum Told {
+    WHOLE,
+    CUT,
+    BLANK
+  }
+
+  /** All of it no lower than {@code low}, with fewer choices and words where they find no room. */
   static Mark.Group above(
       double low, Layout layout, Takeoff takeoff, Words words, Point corner, double right) {
     Mark.Group group = new Mark.Group("owner", "", List.of());
-    for (int choices = CHOICES; choices >= 0; choices--) {
-      Column column = new Column(layout, takeoff, words, corner.x(), corner.y(), right);
-      group = column.group(choices);
-      if (column.y <= low) {
-        return group;
+    for (Told told : Told.values()) {
+      for (int choices = told == Told.WHOLE ? CHOICES : 0; choices >= 0; choices--) {
+        Column column = new Column(layout, takeoff, words, corner.x(), corner.y(), right);
+        group = column.group(choices, told);
+        if (column.y <= low) {
+          return group;
+        }
       }
     }
     return group;
   }
 
-  private Mark.Group group(int choices) {
+  private Mark.Group group(int choices, Told told) {
     head("sheet.owner.get", Role.SELECTED);
     surfaces();
     quantities();
-    finishes();
+    finishes(told);
     price();
     choices(choices);
     lines();
@@ -119,27 +128,48 @@ final class Column {
   }
 
   /** How each slab is finished; a line to be filled in where nobody has said. */
-  private void finishes() {
+  private void finishes(Told told) {
     List<Slab> slabs = layout.plan().slabs();
-    Map<Finish, List<String>> said = new EnumMap<>(Finish.class);
-    for (Slab s : slabs) {
-      s.finish().ifPresent(f -> said.computeIfAbsent(f, k -> new ArrayList<>()).add(s.id()));
-    }
-    said.forEach(
-        (finish, names) -> {
-          String label =
-              names.size() == slabs.size()
-                  ? words.say("sheet.owner.finish")
-                  : words.say("sheet.owner.finished", String.join(", ", names));
-          String figure = words.say("sheet.finish." + finish.name());
-          boolean one = Type.TABLE.width(label) + Type.NAME.width(figure) + 2 < right - x;
-          row(label, one ? figure : "");
-          if (!one) {
-            row("", figure);
-          }
-        });
-    if (slabs.stream().anyMatch(s -> s.finish().isEmpty())) {
+    FinishWords said = new FinishWords(words);
+    told("sheet.owner.finish", f -> said.finished(f.withPattern("")), told);
+    if (told == Told.BLANK || slabs.stream().anyMatch(s -> s.finish().isEmpty())) {
       blank("sheet.owner.finish");
+    }
+    told("sheet.owner.pattern", f -> f.uncolored().pattern(), told);
+    told("sheet.owner.color", Finishing::color, told);
+    List<Finishing> colored =
+        slabs.stream().map(Slab::finishing).filter(Finishing::isColored).toList();
+    if (colored.stream().anyMatch(f -> told == Told.BLANK || f.color().isEmpty())) {
+      blank("sheet.owner.color");
+    }
+  }
+
+  /** A row for all slabs of which the same is said, and their names where there are others. */
+  private void told(String key, Function<Finishing, String> what, Told told) {
+    if (told == Told.BLANK) {
+      return;
+    }
+    List<Slab> slabs = layout.plan().slabs();
+    FinishWords.bySaid(slabs, what)
+        .forEach(
+            (text, names) -> {
+              String label =
+                  names.size() == slabs.size()
+                      ? words.say(key)
+                      : words.say(key + ".of", String.join(", ", names));
+              told(label, Lines.known(text), told);
+            });
+  }
+
+  private void told(String label, String figure, Told told) {
+    double room = right - x - 2;
+    if (Type.TABLE.width(label) + Type.NAME.width(figure) < room) {
+      row(label, figure);
+    } else if (told == Told.CUT) {
+      row(label, Lines.fitting(figure, Type.NAME, room * 0.6));
+    } else {
+      row(label, "");
+      Lines.wrap(figure, Type.NAME, room).forEach(l -> row("", Lines.fitting(l, Type.NAME, room)));
     }
   }
 

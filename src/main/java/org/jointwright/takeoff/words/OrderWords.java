@@ -8,11 +8,13 @@ import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.practice.Cited;
 import org.jointwright.takeoff.Amount;
 import org.jointwright.takeoff.Item;
 import org.jointwright.takeoff.Line;
 import org.jointwright.takeoff.MixLine;
+import org.jointwright.takeoff.Takeoff;
 import org.jointwright.text.Words;
 
 /** The words of an order. */
@@ -27,12 +29,15 @@ public final class OrderWords {
 
   private final Words words;
 
+  private final FinishWords finishes;
+
   /** The same words for the sizes that figures are worked out from: an eighth of an inch shows. */
   private final Words exact;
 
   /** An order in these words. */
   public OrderWords(Words words) {
     this.words = words;
+    this.finishes = new FinishWords(words);
     this.exact =
         words.rounded(
             switch (words.units()) {
@@ -48,11 +53,35 @@ public final class OrderWords {
 
   /** What a line is about. */
   public String name(Line line) {
+    boolean ofColor = line.item() == Item.COLORED || line.item() == Item.SHAKE_ON;
     return words.say(
         "takeoff.item." + line.item().name(),
         line.of().stream()
             .map(o -> o instanceof Length l && l.inches() < SMALL ? exact.print(l) : o)
+            .map(o -> o instanceof Finishing f ? finishes.finished(f) : o)
+            .map(o -> o instanceof String s && ofColor ? finishes.color(s) : o)
             .toArray());
+  }
+
+  /** What the plant is told of colors in the mix; empty where there are none. */
+  public String colors(Takeoff takeoff) {
+    List<Line> colored = takeoff.of(Item.COLORED);
+    if (colored.isEmpty()) {
+      return "";
+    }
+    List<Line> each = new ArrayList<>(colored);
+    each.addAll(takeoff.of(Item.PLAIN));
+    String all =
+        each.size() == 1
+            ? color(colored.getFirst())
+            : each.stream()
+                .map(l -> words.say("takeoff.colors." + l.item().name(), color(l), amount(l)))
+                .collect(Collectors.joining(", "));
+    return words.say(each.size() == 1 ? "takeoff.color" : "takeoff.colors", all);
+  }
+
+  private String color(Line line) {
+    return line.of().stream().findFirst().map(o -> finishes.color((String) o)).orElse("");
   }
 
   /** How much it is; lengths in whole feet or tenths of a metre, for nobody buys less. */

@@ -22,6 +22,7 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Purpose;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Slab.Finish;
+import org.jointwright.plan.Slab.Finishing;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.Vertex;
 import org.jointwright.shape.Path;
@@ -37,11 +38,14 @@ class HistoryTest {
   @Test
   void finishIsOneStepAndLeavesTheRest() {
     History history =
-        History.opened(START).done(new SlabEdit.SetFinish("drive", Optional.of(Finish.STAMPED)));
+        History.opened(START)
+            .done(
+                new SlabEdit.SetFinishing(
+                    "drive", Finishing.UNSAID.withFinish(Optional.of(Finish.STAMPED))));
     Slab drive = history.now().slab("drive").orElseThrow();
 
     assertThat(drive.finish()).contains(Finish.STAMPED);
-    assertThat(drive.withFinish(Optional.empty())).isEqualTo(START.slab("drive").orElseThrow());
+    assertThat(drive.withFinishing(Finishing.UNSAID)).isEqualTo(START.slab("drive").orElseThrow());
     assertThat(history.undone().now()).isEqualTo(START);
   }
 
