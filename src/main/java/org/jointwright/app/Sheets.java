@@ -35,6 +35,7 @@ import org.jointwright.text.Words;
 /** Prints sheets: an SVG and a PNG of each page, and one PDF of them all. */
 public final class Sheets {
   private static final Pattern OF_A_PLAN = Pattern.compile("(\\.jointwright)?\\.json$");
+  private static final Pattern ENDING = Pattern.compile("\\.(svg|pdf)$");
   private static final Pattern OF_A_SHEET =
       Pattern.compile(
           Arrays.stream(SheetKind.values())
@@ -76,7 +77,7 @@ public final class Sheets {
 
   /**
    * Writes the files of sheets into a folder, which is made where there is none; none of them
-   * before all are made.
+   * before all are made. Another PDF of that name is kept beside them as {@code NAME~}.
    *
    * @param answer the plan with its joints, and what the rules say of it: what is open stands on
    *     the sheets
@@ -100,7 +101,8 @@ public final class Sheets {
       return List.of();
     }
     Files.createDirectories(folder);
-    SafeSave.saveAll(files);
+    // A PDF holds the plan as it was agreed on: that is not made again from a plan gone further.
+    SafeSave.saveAll(files, f -> f.toString().endsWith(".pdf"));
     return new ArrayList<>(files.keySet());
   }
 
@@ -161,7 +163,13 @@ public final class Sheets {
     return plan.map(Path::getFileName)
         .map(Path::toString)
         .map(n -> OF_A_PLAN.matcher(n).replaceFirst(""))
-        .map(n -> OF_A_SHEET.matcher(n).replaceFirst(""))
+        .map(Sheets::withoutSheet)
         .orElse("");
+  }
+
+  /** Without what sheets are called, however often it stands there after a file was renamed. */
+  private static String withoutSheet(String name) {
+    String less = ENDING.matcher(OF_A_SHEET.matcher(name).replaceFirst("")).replaceFirst("");
+    return less.equals(name) ? name : withoutSheet(less);
   }
 }

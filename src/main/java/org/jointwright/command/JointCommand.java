@@ -51,8 +51,12 @@ final class JointCommand implements Callable<Integer> {
     PlanInput input = new PlanInput(console, plan);
     Output to = output(input);
     Plan read = chosen(input.read());
-    if (inPlace && input.isSheet()) {
-      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.inPlaceSheet", plan));
+    if (input.isSheet() && input.file().filter(to::isOnto).isPresent()) {
+      String key = inPlace ? "command.inPlaceSheet" : "command.ontoSheet";
+      throw new Stop(Outcome.USAGE, Said.WORDS.say(key, plan));
+    }
+    if (!inPlace && input.file().filter(to::isOnto).isPresent()) {
+      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.ontoItself", plan));
     }
     if (choices) {
       to.write(new ChoiceLines(read).report());
@@ -96,9 +100,6 @@ final class JointCommand implements Callable<Integer> {
         throw new Stop(Outcome.USAGE, Said.WORDS.say("command.inPlaceClash"));
       }
       return Output.onto(console, file.get());
-    }
-    if (file.isPresent() && to.isOnto(file.get())) {
-      throw new Stop(Outcome.USAGE, Said.WORDS.say("command.ontoItself", plan));
     }
     return to;
   }

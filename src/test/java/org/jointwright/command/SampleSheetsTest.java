@@ -74,4 +74,15 @@ class SampleSheetsTest {
     return Stream.of(System.getenv("PATH").split(File.pathSeparator))
         .anyMatch(p -> Files.isExecutable(Path.of(p, "xmllint")));
   }
+
+  @Test
+  void papersAreKnownByCapitalsToo(@TempDir Path into) {
+    Run run = Run.of("sheet", laid(), "--for", "plant", "--paper", "A4", "-o", into.toString());
+    assertThat(run.code()).as(run.error()).isZero();
+    assertThat(into.toFile().list()).isNotEmpty();
+  }
+
+  private static String laid() {
+    return "src/test/resources/cases/laid/rect_drive_20x40_4in.json";
+  }
 }

@@ -61,8 +61,9 @@ class SheetAsPlanTest {
       Run run = Run.of("joint", sheet.toString(), "--in-place");
       assertThat(run.code()).isEqualTo(Outcome.USAGE);
       assertThat(run.error()).contains("would write over the sheet");
-      assertThat(Run.of("joint", sheet.toString(), "-o", sheet.toString()).code())
-          .isEqualTo(Outcome.USAGE);
+      Run onto = Run.of("joint", sheet.toString(), "-o", sheet.toString());
+      assertThat(onto.code()).isEqualTo(Outcome.USAGE);
+      assertThat(onto.error()).contains("Name a plan file").doesNotContain("--in-place");
       Run beside = Run.of("sheet", sheet.toString(), "-o", sheet.getParent().toString());
       assertThat(beside.code()).isEqualTo(Outcome.NOT_WRITTEN);
       assertThat(beside.error()).contains("over what was printed", "-o");

@@ -10,6 +10,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * Writes files whole or not at all: to a temporary file beside the target, flushed to the disk, the
@@ -41,9 +42,11 @@ public final class SafeSave {
    * Writes several files that can be made again. None is moved into place before all are on the
    * disk.
    *
+   * @param isPrecious of which of them another version that is there is kept as {@link #backupOf}
    * @throws IOException when one cannot be written
    */
-  public static void saveAll(Map<Path, byte[]> files) throws IOException {
+  public static void saveAll(Map<Path, byte[]> files, Predicate<Path> isPrecious)
+      throws IOException {
     Map<Path, Path> fresh = new LinkedHashMap<>();
     try {
       for (Map.Entry<Path, byte[]> file : files.entrySet()) {
@@ -51,6 +54,11 @@ public final class SafeSave {
         fresh.put(target, written(target, file.getValue()));
       }
       for (Map.Entry<Path, Path> file : fresh.entrySet()) {
+        boolean isOther =
+            Files.exists(file.getKey()) && Files.mismatch(file.getKey(), file.getValue()) >= 0;
+        if (isOther && isPrecious.test(file.getKey())) {
+          keepBefore(file.getKey());
+        }
         moveOver(file.getValue(), file.getKey());
       }
     } finally {

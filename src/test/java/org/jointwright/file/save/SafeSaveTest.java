@@ -74,7 +74,7 @@ class SafeSaveTest {
     Map<Path, byte[]> files = new LinkedHashMap<>();
     files.put(folder.resolve("a.svg"), NEW);
     files.put(Files.createDirectory(folder.resolve("b.svg")), NEW);
-    assertThatThrownBy(() -> SafeSave.saveAll(files)).isInstanceOf(IOException.class);
+    assertThatThrownBy(() -> SafeSave.saveAll(files, f -> false)).isInstanceOf(IOException.class);
     assertThat(names().toList()).containsExactlyInAnyOrder("plan.json", "b.svg");
   }
 
@@ -90,7 +90,7 @@ class SafeSaveTest {
   @DisabledOnOs(value = OS.WINDOWS, disabledReason = "has no such rights")
   void newFileHasTheRightsOfAnyNewFile() throws IOException {
     Path fresh = folder.resolve("fresh.json");
-    SafeSave.saveAll(Map.of(fresh, NEW));
+    SafeSave.saveAll(Map.of(fresh, NEW), f -> true);
     assertThat(Files.getPosixFilePermissions(fresh)).isEqualTo(Files.getPosixFilePermissions(file));
   }
 
@@ -108,5 +108,18 @@ class SafeSaveTest {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(f -> f.getFileName().toString()).toList().stream();
     }
+  }
+
+  @Test
+  void ofSeveralFilesWhatIsPreciousKeepsAnotherVersionBesideIt() throws IOException {
+    Path precious = Files.writeString(folder.resolve("set.pdf"), "old");
+    Path other = Files.writeString(folder.resolve("set.png"), "old");
+    for (int i = 0; i < 2; i++) {
+      SafeSave.saveAll(Map.of(precious, NEW, other, NEW), f -> f.equals(precious));
+      // The second time nothing else is there: the version before it stays.
+      assertThat(SafeSave.backupOf(precious)).hasContent("old");
+    }
+    assertThat(precious).hasContent("new");
+    assertThat(SafeSave.backupOf(other)).doesNotExist();
   }
 }
