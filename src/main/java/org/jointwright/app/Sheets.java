@@ -169,7 +169,7 @@ public final class Sheets {
 
   /** Without what sheets are called, however often it stands there after a file was renamed. */
   private static String withoutSheet(String name) {
-    String less = ENDING.matcher(OF_A_SHEET.matcher(name).replaceFirst("")).replaceFirst("");
-    return less.equals(name) ? name : withoutSheet(less);
+    String less = OF_A_SHEET.matcher(name).replaceFirst("");
+    return less.equals(name) ? ENDING.matcher(name).replaceFirst("") : withoutSheet(less);
   }
 }

@@ -310,7 +310,8 @@ class OpenedAgainTest {
     assertThat(Sheets.stem(Optional.of(Path.of("cut-sheet.pdf")))).isEmpty();
     assertThat(Sheets.stem(Optional.of(Path.of("pad.pdf")))).isEqualTo("pad");
     assertThat(Sheets.stem(Optional.of(Path.of("pad.pdf-cut-sheet.svg")))).isEqualTo("pad");
-    assertThat(Sheets.stem(Optional.of(Path.of("pad-cut-sheet.svg-sheets.pdf")))).isEqualTo("pad");
+    assertThat(Sheets.stem(Optional.of(Path.of("pad-cut-sheet.svg-order-sheet.pdf"))))
+        .isEqualTo("pad");
     assertThat(Sheets.stem(Optional.of(Path.of("pad.of-may.svg")))).isEqualTo("pad.of-may");
     assertThat(Sheets.stem(Optional.of(Path.of("pad.jointwright.json")))).isEqualTo("pad");
     assertThat(Sheets.stem(Optional.of(Path.of("pad.json")))).isEqualTo("pad");
