@@ -47,7 +47,7 @@ final class DocumentReader {
     List<Json> items = fields.list("slabs");
     List<Slab> slabs = slabs(items);
     boolean isWhole = slabs.size() == items.size();
-    if (isWhole) {
+    if (isWhole && reading.problemCount() == 0) {
       SlabPlaces.check(reading, slabs, items);
     }
     List<FixedObject> fixed = new FixedReader(reading, slabs, isWhole).read(fields.list("fixed"));

@@ -1,26 +1,17 @@
 package org.jointwright.file;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.file.json.Json;
 import org.jointwright.plan.Slab;
-import org.jointwright.shape.Crossing;
-import org.jointwright.shape.Edge;
-import org.jointwright.shape.Point;
+import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Region;
-import org.jointwright.shape.Ring;
+import org.jointwright.shape.jts.Overlap;
 
 /**
  * Slabs that lie in or over each other. Both are kept as they are, for the plan may be half drawn;
  * but it is said, since concrete is poured once.
  */
 final class SlabPlaces {
-  /** Slabs that reach no farther into each other share an edge, inches. */
-  private static final double DEEP = 1;
-
-  /** Edges that cross at less than 10 degrees are meant as one; the sine of that. */
-  private static final double FLAT = 0.17;
-
   private SlabPlaces() {}
 
   /**
@@ -46,36 +37,6 @@ final class SlabPlaces {
   }
 
   private static boolean overlap(Region a, Region b) {
-    return a.outer().box().meets(b.outer().box())
-        && (reachesInto(a, b) || reachesInto(b, a) || cross(a.outer(), b.outer()));
-  }
-
-  private static boolean reachesInto(Region a, Region b) {
-    return a.outer().edges().stream()
-        .anyMatch(e -> isDeepIn(b, e.start()) || isDeepIn(b, e.at(0.5)));
-  }
-
-  private static boolean isDeepIn(Region region, Point p) {
-    if (!region.contains(p) || region.outer().distance(p) <= DEEP) {
-      return false;
-    }
-    return region.holes().stream().allMatch(h -> h.distance(p) > DEEP);
-  }
-
-  /** Whether edges of the two cross well away from every corner of either. */
-  private static boolean cross(Ring a, Ring b) {
-    List<Point> corners = new ArrayList<>(a.vertices());
-    corners.addAll(b.vertices());
-    for (Edge e : a.edges()) {
-      for (Edge f : b.edges()) {
-        if (e.box().meets(f.box())
-            && Crossing.of(e, f).stream()
-                .filter(c -> Math.abs(e.direction(c.first()).cross(f.direction(c.second()))) > FLAT)
-                .anyMatch(c -> corners.stream().allMatch(p -> p.distance(c.at()) > DEEP))) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return Overlap.of(a, b, Tolerance.LENGTH_INCHES).isPresent();
   }
 }

@@ -3,6 +3,8 @@ package org.jointwright.fix;
 import java.util.List;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.Named;
+import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.SplitEdit;
 
 /**
  * Something that can be done about a finding. Holds no words: {@code key} and {@code arguments}
@@ -16,6 +18,12 @@ public record Fix(String key, List<Object> arguments, Edit edit) {
   /** Copies the list. */
   public Fix {
     arguments = List.copyOf(arguments);
+  }
+
+  /** Whether it changes the shape of a slab or where it lies, so that joints are due anew. */
+  public boolean isOfShape() {
+    return edit instanceof Named n
+        && (n.edit() instanceof SlabEdit.MoveSlab || n.edit() instanceof SplitEdit.CutOff);
   }
 
   /**

@@ -46,6 +46,7 @@ public final class Fixes {
           Map.entry("P1", List.of(new StopPour())),
           Map.entry("S10", List.of(new Straighten(), new MeetSquare())),
           Map.entry("M10", List.of(new OutOfZone())),
+          Map.entry("M11", List.of(new OffOther())),
           Map.entry("S7", List.of(new FillBetween(), new MeetNeighbour())),
           Map.entry("S8", List.of(new EvenOut(), new MeetSquare(), new TakeOut())),
           Map.entry("N1", List.of(new CutTip())),

@@ -34,13 +34,14 @@ import org.jointwright.check.panel.WholePanels;
 import org.jointwright.check.wish.ClashingSettings;
 import org.jointwright.check.wish.ClearZones;
 import org.jointwright.check.wish.LargePours;
+import org.jointwright.check.wish.SlabsApart;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Plan;
 
 /** Judges layouts by every rule. */
 public final class Checks {
-  /** The rules that must hold of any layout. */
+  /** The rules that must hold of any layout, and depend on its joints. */
   private static final List<Check> MUST =
       List.of(
           new LongPanels(),
@@ -56,6 +57,7 @@ public final class Checks {
 
   private static final List<Check> OTHERS =
       List.of(
+          new SlabsApart(),
           new Tees(),
           new SpareJoints(MUST),
           new UnevenPanels(),

@@ -78,6 +78,9 @@ final class FixMarks {
       }
     }
     List<Edge> edges = then.outline().ring().edges();
+    if (!now.outline().equals(then.outline())) {
+      comes(new Path(edges), 2.6);
+    }
     for (int i = 0; i < edges.size(); i++) {
       if (!now.edge(i).equals(then.edge(i))) {
         comes(Path.of(edges.get(i)), 5);

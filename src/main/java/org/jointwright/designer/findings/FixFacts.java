@@ -83,7 +83,8 @@ public record FixFacts(
     return desk.laying()
         .offerFor(finding)
         .filter(o -> index < o.fixes().size())
-        .map(o -> desk.editedOnly(o.fixes().get(index).edit()))
+        .map(o -> o.fixes().get(index))
+        .map(f -> f.isOfShape() ? desk.edited(f.edit()) : desk.editedOnly(f.edit()))
         .orElse(desk);
   }
 

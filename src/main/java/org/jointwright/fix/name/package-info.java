@@ -3,7 +3,7 @@
  * place by the tape and its mark or by what stands there.
  *
  * <p>In: the letters of a slab's corners and lines of its floor. Out: values that words are filled
- * with. Nothing here knows what a fix is.
+ * with, and which fixed objects a finding is to be named with. Nothing here knows what a fix is.
  */
 @NullMarked
 package org.jointwright.fix.name;

@@ -36,8 +36,8 @@ class EveryRuleTest {
     assertThat(Checks.ALL)
         .extracting(Check::rule)
         .containsExactly(
-            "M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "M10", "S1", "S2", "S3", "S4",
-            "S5", "S6", "S7", "S8", "S9", "S10", "P1", "N1", "C1");
+            "M1", "M2", "M3", "M4", "M5", "M6", "M7", "M8", "M9", "M10", "M11", "S1", "S2", "S3",
+            "S4", "S5", "S6", "S7", "S8", "S9", "S10", "P1", "N1", "C1");
   }
 
   @ParameterizedTest

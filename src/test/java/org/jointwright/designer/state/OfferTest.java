@@ -84,4 +84,29 @@ class OfferTest {
     Desk stale = desk.offered(offer).editedOnly(new SlabEdit.SetThickness("pad", Length.inches(5)));
     assertThat(FixFacts.done(stale, 1, 0)).isSameAs(stale);
   }
+
+  @Test
+  void aFixOfTheShapeHasTheJointsLaidAnew() {
+    Outline over =
+        Outline.of(
+            List.of(new Point(30, -60), new Point(72, -60), new Point(72, 12), new Point(30, 12)));
+    Plan both = plan().withSlabs(List.of(plan().slabs().getFirst(), Slab.of("walk", over)));
+    Desk desk = Desk.opened(both, Path.of("pad.jointwright.json"));
+    Wish wish = desk.laying().wish().orElseThrow();
+    Answer answer = Answer.asItStands(wish.plan());
+    Laid laid = new Laid(wish.generation(), wish.plan(), answer.layout(), answer.judgement());
+    int number = 1 + laid.findings().stream().map(f -> f.rule()).toList().indexOf("M11");
+    Remedies remedies = new Remedies(laid.asked(), laid.layout(), laid.judgement());
+    Offer offer =
+        new Offer(laid.generation(), number, remedies.of(laid.findings().get(number - 1)));
+    Desk offered = desk.answered(laid).withSight(s -> s.goneTo(number)).offered(offer);
+    assertThat(FixFacts.of(offered, WORDS).orElseThrow().texts())
+        .contains(
+            "Move walk by 1\u2032-0\u2033, so that it only touches pad.",
+            "Cut off what of walk lies over pad.");
+    Desk mended = FixFacts.done(offered, number, 0);
+    assertThat(mended.plan()).isNotEqualTo(both);
+    assertThat(mended.laying().wish().orElseThrow().lay()).isTrue();
+    assertThat(mended.undone().plan()).isEqualTo(both);
+  }
 }

@@ -1,4 +1,4 @@
-package org.jointwright.fix;
+package org.jointwright.fix.name;
 
 import java.util.List;
 import java.util.Optional;
