@@ -38,7 +38,11 @@ final class Image {
   private static final List<String> HIDDEN_MODULES = List.of("jdk.localedata", "jdk.unsupported");
 
   private static final List<String> OPTIONS =
-      List.of("-XX:+UseSerialGC", "-Djava.awt.headless=true", "--enable-native-access=ALL-UNNAMED");
+      List.of(
+          "-XX:+UseSerialGC",
+          "-Djava.awt.headless=true",
+          "-Djointwright.fonts=$APPDIR/fonts",
+          "--enable-native-access=ALL-UNNAMED");
 
   private static final Path CHROOT = Path.of("/usr/sbin/chroot");
 
@@ -60,6 +64,8 @@ final class Image {
 
   /** The toolkit's own libraries, as its jars hold them. */
   private static final Pattern NATIVE = Pattern.compile("[^/]+\\.(so|dll|dylib)");
+
+  private static final Pattern FONTS_PACKED = Pattern.compile("org/jointwright/(fonts/.+\\.ttf)");
 
   /**
    * A cache that does not fit is passed over without a word. The second compiler is kept from all
@@ -181,17 +187,27 @@ final class Image {
     command.add("--strip-debug --no-header-files --no-man-pages --include-locales=en,es");
     OPTIONS.forEach(o -> command.addAll(List.of("--java-options", o)));
     run(command);
-    unpackLibraries();
+    unpack(NATIVE, 0);
+    unpack(FONTS_PACKED, 1);
   }
 
-  /** Beside its jars the toolkit finds its libraries; else it unpacks them at the first start. */
-  private void unpackLibraries() throws IOException {
+  /**
+   * Lays files beside the jars: there the toolkit finds its libraries, which it unpacks at the first
+   * start else, and the fonts, which are copied at each.
+   *
+   * @param path the group of {@code names} that is where the file lies
+   */
+  private void unpack(Pattern names, int path) throws IOException {
     for (String jar : jars()) {
       try (ZipFile zip = new ZipFile(jar)) {
-        for (ZipEntry entry :
-            zip.stream().filter(e -> NATIVE.matcher(e.getName()).matches()).toList()) {
-          try (InputStream in = zip.getInputStream(entry)) {
-            Files.copy(in, app().resolve(entry.getName()), StandardCopyOption.REPLACE_EXISTING);
+        for (ZipEntry entry : zip.stream().toList()) {
+          Matcher name = names.matcher(entry.getName());
+          if (name.matches()) {
+            Path to = app().resolve(name.group(path));
+            Files.createDirectories(to.getParent());
+            try (InputStream in = zip.getInputStream(entry)) {
+              Files.copy(in, to, StandardCopyOption.REPLACE_EXISTING);
+            }
           }
         }
       }
@@ -223,7 +239,7 @@ final class Image {
     List<String> lines = new ArrayList<>(Files.readAllLines(cfg));
     List<String> command = new ArrayList<>(List.of(java().toString()));
     command.add("-XX:AOTCacheOutput=" + app().resolve(NAME + ".aot"));
-    command.addAll(OPTIONS);
+    OPTIONS.forEach(o -> command.add(o.replace("$APPDIR", app().toString())));
     // The very class path of the launcher: with another the cache would not fit.
     List<String> path =
         lines.stream()
@@ -406,8 +422,8 @@ final class Image {
 
         | | least | middle | most | ms |
         |---|---:|---:|---:|---|
-        | with the cache | %d | %d | %d | %s |
-        | without | %d | %d | %d | %s |
+        %s
+        %s
 
         %s
 
@@ -417,39 +433,25 @@ final class Image {
 
         | | least | middle | most | ms |
         |---|---:|---:|---:|---|
-        | all sheets of a house job | %d | %d | %d | %s |
+        %s
         """
             .formatted(
                 RUNS - 1,
                 Runtime.getRuntime().availableProcessors(),
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 size / 1_000_000,
-                least(with),
-                middle(with),
-                most(with),
-                with,
-                least(without),
-                middle(without),
-                most(without),
-                without,
+                row("with the cache", with),
+                row("without", without),
                 bare,
-                least(set),
-                middle(set),
-                most(set),
-                set);
+                row("all sheets of a house job", set));
     Files.writeString(page, text, StandardCharsets.UTF_8);
   }
 
-  private static int least(List<Integer> times) {
-    return times.stream().min(Comparator.naturalOrder()).orElseThrow();
-  }
-
-  private static int most(List<Integer> times) {
-    return times.stream().max(Comparator.naturalOrder()).orElseThrow();
-  }
-
-  private static int middle(List<Integer> times) {
-    return times.stream().sorted().toList().get(times.size() / 2);
+  private static String row(String name, List<Integer> times) {
+    List<Integer> sorted = times.stream().sorted().toList();
+    int middle = sorted.get(sorted.size() / 2);
+    return "| %s | %d | %d | %d | %s |"
+        .formatted(name, sorted.getFirst(), middle, sorted.getLast(), times);
   }
 
   private String run(List<String> command) throws Exception {

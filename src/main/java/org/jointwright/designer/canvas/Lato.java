@@ -3,33 +3,73 @@ package org.jointwright.designer.canvas;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.MalformedURLException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.text.Font;
 import org.jointwright.drawing.Weight;
+import org.jspecify.annotations.Nullable;
 
 /** The one typeface, loaded from the program's own files. Used on the JavaFX thread only. */
 public final class Lato {
+  /** The folder where the fonts lie as files, if they do: read there, they are not copied first. */
+  private static final String FOLDER = "jointwright.fonts";
+
+  /** What the style sheets ask for by name. */
+  private static final List<Weight> IN_STYLES =
+      List.of(Weight.REGULAR, Weight.SEMIBOLD, Weight.BOLD);
+
   private static final Map<Weight, String> NAMES = new EnumMap<>(Weight.class);
   private static final Map<String, Font> FONTS = new HashMap<>();
 
   private Lato() {}
 
-  /** Loads every weight, so that style sheets find them by name. */
+  /** Loads the weights that style sheets find by name. Others come when they are painted with. */
   public static void load() {
-    for (Weight weight : Weight.values()) {
-      NAMES.computeIfAbsent(weight, Lato::name);
-    }
+    IN_STYLES.forEach(Lato::name);
   }
 
   private static String name(Weight weight) {
+    return NAMES.computeIfAbsent(weight, Lato::loaded);
+  }
+
+  private static String loaded(Weight weight) {
+    Font font = inFolder(weight).orElseGet(() -> packed(weight));
+    if (font == null) {
+      throw new IllegalStateException("the font is missing: " + weight.resource());
+    }
+    return font.getName();
+  }
+
+  private static Optional<Font> inFolder(Weight weight) {
+    String name = weight.resource().substring(weight.resource().lastIndexOf('/') + 1);
+    try {
+      return Optional.ofNullable(System.getProperty(FOLDER))
+          .map(folder -> Path.of(folder).resolve(name))
+          .filter(Files::isReadable)
+          .map(Lato::read);
+    } catch (RuntimeException e) {
+      // Whatever the folder is, the fonts are packed in the program as well.
+      return Optional.empty();
+    }
+  }
+
+  private static @Nullable Font read(Path file) {
+    try {
+      return Font.loadFont(file.toUri().toURL().toString(), 12);
+    } catch (MalformedURLException e) {
+      return null;
+    }
+  }
+
+  private static @Nullable Font packed(Weight weight) {
     try (InputStream in = Lato.class.getResourceAsStream(weight.resource())) {
-      Font font = in == null ? null : Font.loadFont(in, 12);
-      if (font == null) {
-        throw new IllegalStateException("the font is missing: " + weight.resource());
-      }
-      return font.getName();
+      return in == null ? null : Font.loadFont(in, 12);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -37,8 +77,6 @@ public final class Lato {
 
   /** The face of that weight at {@code size} pixels. */
   public static Font of(Weight weight, double size) {
-    load();
-    return FONTS.computeIfAbsent(
-        weight + " " + size, k -> Font.font(NAMES.getOrDefault(weight, "Lato"), size));
+    return FONTS.computeIfAbsent(weight + " " + size, k -> Font.font(name(weight), size));
   }
 }

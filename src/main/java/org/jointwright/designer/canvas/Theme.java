@@ -1,6 +1,7 @@
 package org.jointwright.designer.canvas;
 
 import java.util.EnumMap;
+import java.util.HexFormat;
 import java.util.Map;
 import javafx.scene.paint.Color;
 import org.jointwright.drawing.Role;
@@ -12,6 +13,7 @@ public enum Theme {
   /** Chalk on slate. */
   DARK("#2E3233", "#232627", "#8E918F");
 
+  private static final HexFormat HEX = HexFormat.of().withUpperCase();
   private static final Map<Theme, Map<Role, Color>> COLORS = colors();
 
   private final String pane;
@@ -119,11 +121,10 @@ public enum Theme {
   }
 
   private static String web(Color c) {
-    return String.format(
-        java.util.Locale.ROOT,
-        "#%02X%02X%02X",
-        Math.round(c.getRed() * 255),
-        Math.round(c.getGreen() * 255),
-        Math.round(c.getBlue() * 255));
+    return "#" + hex(c.getRed()) + hex(c.getGreen()) + hex(c.getBlue());
+  }
+
+  private static String hex(double share) {
+    return HEX.toHexDigits((byte) Math.round(share * 255));
   }
 }

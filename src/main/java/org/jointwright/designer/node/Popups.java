@@ -2,35 +2,33 @@ package org.jointwright.designer.node;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.List;
 
 /**
  * The sizes of menus and lists that open. They are windows of their own, which are not magnified
- * with the one that they belong to; so their sizes are written as large as they are to be seen.
+ * with the one that they belong to; so their text is written as large as it is to be seen, and all
+ * about it goes by the text.
  */
 public final class Popups {
-  private static final String SIZES =
-      """
-      .context-menu { -fx-padding: 6px; -fx-font-size: 15px; }
-      .context-menu .menu-item { -fx-padding: 7px 14px 7px 14px; }
-      .context-menu .accelerator-text { -fx-padding: 0 0 0 24px; }
-      .combo-box-popup .list-view { -fx-min-width: 168px; }
-      .combo-box-popup .list-view .list-cell { -fx-padding: 6px 10px 6px 10px; -fx-font-size: 15px; }
-      """;
-
-  private static final Pattern PIXELS = Pattern.compile("(\\d+)px");
+  /** The size of their text where nothing is magnified, in pixels; {@code window.css} has it too. */
+  private static final double TEXT = 15;
 
   private Popups() {}
 
-  /** The address of a style sheet of sizes {@code times} as large as the look is meant. */
-  public static String styles(double times) {
-    Matcher sizes = PIXELS.matcher(SIZES);
+  /**
+   * The addresses of style sheets that make text {@code times} as large as the look is meant; none
+   * where it is meant so, for the first window waits for each of them.
+   */
+  public static List<String> styles(double times) {
+    if (times == 1) {
+      return List.of();
+    }
     String styles =
-        sizes.replaceAll(
-            m -> String.format(Locale.ROOT, "%.1fpx", Integer.parseInt(m.group(1)) * times));
+        ".context-menu, .combo-box-popup .list-view, .combo-box-popup .list-view .list-cell"
+            + " { -fx-font-size: "
+            + Math.round(TEXT * times * 10) / 10.0
+            + "px; }";
     byte[] bytes = styles.getBytes(StandardCharsets.UTF_8);
-    return "data:text/css;base64," + Base64.getEncoder().encodeToString(bytes);
+    return List.of("data:text/css;base64," + Base64.getEncoder().encodeToString(bytes));
   }
 }

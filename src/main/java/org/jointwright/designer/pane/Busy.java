@@ -39,7 +39,6 @@ final class Busy extends HBox {
     bar.setAccessibleText(board.say("window.busy.bar"));
     button.setId("busy-button");
     button.getStyleClass().add("small");
-    getChildren().addAll(what, bar, button);
     setAlignment(Pos.CENTER_LEFT);
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     setVisible(false);
@@ -91,6 +90,10 @@ final class Busy extends HBox {
   }
 
   private void say(String text, String label, Runnable action, boolean isGoingOn) {
+    if (getChildren().isEmpty()) {
+      // Not before: the first window would wait for the look of what it does not show.
+      getChildren().addAll(what, bar, button);
+    }
     what.setText(board.say(text));
     button.setText(board.say(label));
     button.setOnAction(e -> action.run());

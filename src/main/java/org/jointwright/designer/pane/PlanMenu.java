@@ -21,16 +21,15 @@ import org.jointwright.shape.Point;
 
 /** The menu of what can be done with what lies under the pointer, or is picked. */
 final class PlanMenu {
-  private final ContextMenu menu = new ContextMenu();
   private final Board board;
   private final PlanPane paper;
   private final JobWork job;
+  private Optional<ContextMenu> menu = Optional.empty();
 
   PlanMenu(Board board, PlanPane paper, JobWork job) {
     this.board = board;
     this.paper = paper;
     this.job = job;
-    menu.setId("plan-menu");
     paper.setOnContextMenuRequested(this::asked);
     paper.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
   }
@@ -60,7 +59,7 @@ final class PlanMenu {
   }
 
   private void pressed(KeyEvent e) {
-    if (e.getCode() == KeyCode.CONTEXT_MENU && !menu.isShowing()) {
+    if (e.getCode() == KeyCode.CONTEXT_MENU && menu.filter(ContextMenu::isShowing).isEmpty()) {
       showAtPick();
       e.consume();
     }
@@ -90,7 +89,16 @@ final class PlanMenu {
     show(screen.getX(), screen.getY(), Optional.empty());
   }
 
+  /** Made when it is first asked for: it is a window of its own, and the first one waits for it. */
+  private ContextMenu made() {
+    ContextMenu made = menu.orElseGet(ContextMenu::new);
+    made.setId("plan-menu");
+    menu = Optional.of(made);
+    return made;
+  }
+
   private void show(double screenX, double screenY, Optional<Point> at) {
+    ContextMenu menu = made();
     menu.hide();
     menu.getItems().setAll(items(board, job, "here-"));
     // With the pointer on a side the corner comes where it points.

@@ -20,6 +20,7 @@ final class ThingsPane extends VBox {
   private static final int MOST = 7;
 
   private final Board board;
+  private final Label title;
   private final ListView<Thing> list = new ListView<>();
   private boolean isShowing;
   private boolean isWaiting;
@@ -28,7 +29,7 @@ final class ThingsPane extends VBox {
     super(6);
     this.board = board;
     setId("things-pane");
-    Label title = new Label(board.say("window.things.title"));
+    title = new Label(board.say("window.things.title"));
     title.getStyleClass().add("section");
     title.setLabelFor(list);
     list.setId("things");
@@ -40,7 +41,6 @@ final class ThingsPane extends VBox {
     list.getSelectionModel()
         .getSelectedIndices()
         .addListener((ListChangeListener<Integer>) c -> chosen());
-    getChildren().addAll(title, list);
     board.watch(this::show);
   }
 
@@ -78,6 +78,10 @@ final class ThingsPane extends VBox {
     setManaged(isNeeded);
     if (!isNeeded) {
       return;
+    }
+    if (getChildren().isEmpty()) {
+      // Not before: the look of a list takes its time, and the first window waits for it.
+      getChildren().addAll(title, list);
     }
     isShowing = true;
     if (!list.getItems().equals(all)) {

@@ -50,9 +50,8 @@ public final class WindowPane extends BorderPane {
     getStyleClass().add("window");
     setStyle(brush.theme().styles());
     getStylesheets()
-        .addAll(
-            WindowPane.class.getResource("/org/jointwright/designer/window.css").toExternalForm(),
-            Popups.styles(brush.times()));
+        .add(WindowPane.class.getResource("/org/jointwright/designer/window.css").toExternalForm());
+    getStylesheets().addAll(Popups.styles(brush.times()));
     path = new PathPane(board, brush);
     plan = new PlanPane(board, brush);
     PlanHand hand = new PlanHand(board, plan);

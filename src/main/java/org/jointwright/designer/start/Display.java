@@ -2,6 +2,8 @@ package org.jointwright.designer.start;
 
 import java.lang.foreign.Arena;
 import java.lang.foreign.SymbolLookup;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
@@ -46,9 +48,23 @@ final class Display {
     return System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux");
   }
 
-  /** Loads it for good, as the toolkit does a moment later; nothing in it is called from here. */
+  /** Where a Linux system keeps its libraries; {@code %s} is its processor, as the folders say. */
+  private static final List<String> FOLDERS =
+      List.of("/usr/lib/%s-linux-gnu", "/usr/lib64", "/usr/lib", "/lib/%s-linux-gnu", "/lib64");
+
+  /**
+   * Whether the toolkit will find it. Where it lies in none of the usual folders, it is loaded for
+   * good, as the toolkit does a moment later: that is sure, and takes its time. Nothing in it is
+   * called from here.
+   */
   @SuppressWarnings("restricted")
   private static boolean loads(String library) {
+    String processor = System.getProperty("os.arch", "").replace("amd64", "x86_64");
+    if (FOLDERS.stream()
+        .map(f -> Path.of(f.replace("%s", processor), library))
+        .anyMatch(Files::isReadable)) {
+      return true;
+    }
     try {
       return SymbolLookup.libraryLookup(library, Arena.global()) != null;
     } catch (IllegalArgumentException e) {

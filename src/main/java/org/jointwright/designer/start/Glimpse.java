@@ -2,6 +2,9 @@ package org.jointwright.designer.start;
 
 import java.util.Optional;
 import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
 import org.jointwright.designer.pane.Board;
 import org.jointwright.designer.state.Desk;
 
@@ -14,8 +17,8 @@ import org.jointwright.designer.state.Desk;
  * @param close closes the window
  */
 record Glimpse(Board board, Optional<Runnable> open, Runnable shown, Runnable close) {
-  /** The first pulse paints what it finds; at the next one it is on the screen. */
-  private static final int PULSES = 2;
+  /** The first pulse has what it finds painted; at the next one that is being done. */
+  private static final int PULSES = 1;
 
   void begin() {
     new AnimationTimer() {
@@ -25,10 +28,20 @@ record Glimpse(Board board, Optional<Runnable> open, Runnable shown, Runnable cl
       public void handle(long now) {
         if (--left < 0) {
           stop();
-          painted();
+          await();
         }
       }
     }.start();
+  }
+
+  /**
+   * What paints does one thing after the other, and hands each on to the screen: when it has made
+   * this picture of nothing, the window’s is handed on before it, and there before what is done
+   * later.
+   */
+  private void await() {
+    new Region().snapshot(null, new WritableImage(1, 1));
+    Platform.runLater(this::painted);
   }
 
   private void painted() {

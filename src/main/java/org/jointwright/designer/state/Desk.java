@@ -256,13 +256,14 @@ public record Desk(
    */
   public Desk measuredIn(Measures measures) {
     Desk shown = withSight(s -> s.in(measures));
-    if (!plan().equals(Plan.EMPTY.in(plan().unit()))
-        || history().canUndo()
-        || history().canRedo()) {
-      return shown;
-    }
     LengthUnit unit = measures.bare(Plan.EMPTY.unit());
-    return unit == plan().unit()
+    // The plan last: to see whether it is blank takes longest.
+    boolean stays =
+        unit == plan().unit()
+            || history().canUndo()
+            || history().canRedo()
+            || !plan().equals(Plan.EMPTY.in(plan().unit()));
+    return stays
         ? shown
         : shown.withPapers(papers.with(History.begun(Plan.EMPTY.in(unit)))).asked(true);
   }
