@@ -192,8 +192,8 @@ final class Image {
   }
 
   /**
-   * Lays files beside the jars: there the toolkit finds its libraries, which it unpacks at the first
-   * start else, and the fonts, which are copied at each.
+   * Lays files beside the jars: there the toolkit finds its libraries, which it unpacks at the
+   * first start else, and the fonts, which are copied at each.
    *
    * @param path the group of {@code names} that is where the file lies
    */

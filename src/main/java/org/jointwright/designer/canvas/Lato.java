@@ -3,8 +3,8 @@ package org.jointwright.designer.canvas;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.MalformedURLException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -39,35 +39,32 @@ public final class Lato {
   }
 
   private static String loaded(Weight weight) {
-    Font font = inFolder(weight).orElseGet(() -> packed(weight));
+    Optional<String> folder = Optional.ofNullable(System.getProperty(FOLDER));
+    Font font = folder.flatMap(f -> inFolder(f, weight)).orElseGet(() -> packed(weight));
     if (font == null) {
       throw new IllegalStateException("the font is missing: " + weight.resource());
     }
     return font.getName();
   }
 
-  private static Optional<Font> inFolder(Weight weight) {
+  /** The face from a file of that folder; empty where none is there that can be read. */
+  static Optional<Font> inFolder(String folder, Weight weight) {
     String name = weight.resource().substring(weight.resource().lastIndexOf('/') + 1);
     try {
-      return Optional.ofNullable(System.getProperty(FOLDER))
-          .map(folder -> Path.of(folder).resolve(name))
-          .filter(Files::isReadable)
-          .map(Lato::read);
-    } catch (RuntimeException e) {
-      // Whatever the folder is, the fonts are packed in the program as well.
+      Path file = Path.of(folder).resolve(name).toAbsolutePath();
+      // The toolkit takes the path from the address as it stands there, with nothing spelled out.
+      String slashed = file.toString().replace('\\', '/');
+      String address = "file:" + (slashed.startsWith("/") ? "" : "/") + slashed;
+      return Files.isReadable(file)
+          ? Optional.ofNullable(Font.loadFont(address, 12))
+          : Optional.empty();
+    } catch (InvalidPathException e) {
+      // Whatever the folder is called, the fonts are packed in the program as well.
       return Optional.empty();
     }
   }
 
-  private static @Nullable Font read(Path file) {
-    try {
-      return Font.loadFont(file.toUri().toURL().toString(), 12);
-    } catch (MalformedURLException e) {
-      return null;
-    }
-  }
-
-  private static @Nullable Font packed(Weight weight) {
+  static @Nullable Font packed(Weight weight) {
     try (InputStream in = Lato.class.getResourceAsStream(weight.resource())) {
       return in == null ? null : Font.loadFont(in, 12);
     } catch (IOException e) {

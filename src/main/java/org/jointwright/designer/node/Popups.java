@@ -10,7 +10,9 @@ import java.util.List;
  * about it goes by the text.
  */
 public final class Popups {
-  /** The size of their text where nothing is magnified, in pixels; {@code window.css} has it too. */
+  /**
+   * The size of their text where nothing is magnified, in pixels; {@code window.css} has it too.
+   */
   private static final double TEXT = 15;
 
   private Popups() {}
