@@ -23,7 +23,7 @@ import org.jointwright.shape.Ring;
  * @param items in the order of their numbers, from 1
  */
 public record Numbering(List<Item> items) {
-  /** Paths whose ends and middles are nearer than this are one joint; inches. */
+  /** Paths whose ends and middles are no farther apart than this are one joint; inches. */
   private static final double SAME = 0.5;
 
   /** Copies the list. */
@@ -186,11 +186,15 @@ public record Numbering(List<Item> items) {
   }
 
   private static boolean covers(Path outer, Path inner) {
-    return inner.edges().stream()
-        .allMatch(
-            e ->
-                outer.distance(e.start()) < SAME
-                    && outer.distance(e.at(0.5)) < SAME
-                    && outer.distance(e.end()) < SAME);
+    for (Edge e : inner.edges()) {
+      boolean isAlong =
+          outer.isNear(e.start(), SAME)
+              && outer.isNear(e.at(0.5), SAME)
+              && outer.isNear(e.end(), SAME);
+      if (!isAlong) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -38,6 +38,6 @@ public record Tape(String slab, LetteredCorner from, LetteredCorner to, Path pat
 
   /** Whether {@code p} stands on the side, within {@code tolerance} inches. */
   public boolean carries(Point p, double tolerance) {
-    return path.distance(p) <= tolerance;
+    return path.isNear(p, tolerance);
   }
 }

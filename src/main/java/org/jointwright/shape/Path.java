@@ -106,6 +106,23 @@ public record Path(List<Edge> edges) {
 
   /** The distance from {@code p} to its nearest point, inches. */
   public double distance(Point p) {
-    return edges.stream().mapToDouble(e -> e.distance(p)).min().orElseThrow();
+    double least = Double.POSITIVE_INFINITY;
+    for (Edge e : edges) {
+      least = Math.min(least, e.distance(p));
+    }
+    return least;
+  }
+
+  /**
+   * Whether {@code p} is no farther off it than {@code within} inches. What is far off is told by
+   * the boxes round its edges, so that much can be asked of many.
+   */
+  public boolean isNear(Point p, double within) {
+    for (Edge e : edges) {
+      if (e.box().grown(within).holds(p) && e.distance(p) <= within) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -50,6 +50,20 @@ class PathTest {
   }
 
   @Test
+  void nearIsWhatStandsNoFartherOffThanThat() {
+    for (Path path : List.of(BENT, QUARTER)) {
+      for (double x = -6; x <= 46; x += 1.7) {
+        for (double y = -6; y <= 46; y += 1.3) {
+          Point p = new Point(x, y);
+          assertThat(path.isNear(p, 5)).as("%s", p).isEqualTo(path.distance(p) <= 5);
+        }
+      }
+    }
+    assertThat(BENT.isNear(new Point(10, 5), 5)).as("just within").isTrue();
+    assertThat(BENT.isNear(new Point(10, 5.001), 5)).as("just off").isFalse();
+  }
+
+  @Test
   void bothUndoEachOther() {
     for (double d = 0; d <= BENT.length(); d += 7) {
       assertThat(BENT.along(BENT.at(d))).isCloseTo(d, within(1e-9));

@@ -18,7 +18,8 @@ import org.jointwright.shape.Point;
 
 /**
  * The flags of the findings, each at its place or just beside it. Findings that are close together
- * share one, which bears all their numbers and is of the shape of the worst.
+ * share one, which bears all their numbers and is of the shape of the worst. Where each finds room
+ * is worked out once for a view of the plan, and not each time that the hand moves over it.
  */
 public final class FlagMarks {
   private static final double FLAG = 19;
@@ -43,7 +44,31 @@ public final class FlagMarks {
   private static final List<Point> ASIDE =
       List.of(new Point(0, 0), new Point(10, 6), new Point(-12, 8), new Point(6, -14));
 
-  private FlagMarks() {}
+  private final Desk desk;
+  private final List<Finding> findings;
+  private final List<Shared> planted;
+
+  private FlagMarks(Desk desk) {
+    this.desk = desk;
+    findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
+    planted = planted();
+  }
+
+  /** The flags as they stand on the paper of a desk. */
+  public static FlagMarks of(Desk desk) {
+    return new FlagMarks(desk);
+  }
+
+  /** These, or those of {@code now} where its plan, what is found or how it lies is other. */
+  // The same history is the same plan; comparing whole plans at each move would be slow.
+  @SuppressWarnings("ReferenceEquality")
+  public FlagMarks or(Desk now) {
+    boolean isSame =
+        desk.history() == now.history()
+            && desk.laying().laid().equals(now.laying().laid())
+            && desk.viewport().equals(now.viewport());
+    return isSame ? this : of(now);
+  }
 
   /**
    * Findings that share a flag.
@@ -97,10 +122,9 @@ public final class FlagMarks {
   }
 
   /** The flags, the stake of each first; their room is taken from {@code places}. */
-  static List<Mark.Group> of(Desk desk, Places places) {
-    List<Finding> findings = findings(desk);
+  List<Mark.Group> marks(Places places) {
     List<Mark.Group> marks = new ArrayList<>();
-    for (Shared s : planted(desk)) {
+    for (Shared s : planted) {
       places.take(s.cloth());
       places.stake(s.stake());
       Flags.Shape worst = PlanMarks.shape(findings.get(s.findings().getFirst()));
@@ -119,17 +143,17 @@ public final class FlagMarks {
     return new Mark.Group(flag.name(), flag.title(), marks);
   }
 
-  /** The cloths of the flags, where {@link #of} paints them. */
-  static List<Box> cloths(Desk desk) {
-    return planted(desk).stream().map(Shared::cloth).toList();
+  /** The cloths of the flags, where {@link #marks} paints them. */
+  List<Box> cloths() {
+    return planted.stream().map(Shared::cloth).toList();
   }
 
   /**
    * The numbers of the findings whose flag is at a place of the paper, from 1, the worst first;
    * empty at none.
    */
-  public static List<Integer> at(Desk desk, Point place) {
-    return planted(desk).stream()
+  public List<Integer> at(Point place) {
+    return planted.stream()
         .filter(s -> s.cloth().holds(place))
         .findFirst()
         .map(Shared::numbers)
@@ -137,13 +161,13 @@ public final class FlagMarks {
   }
 
   /** The flags that have room; what has none goes on the nearest, until all that is left has. */
-  private static List<Shared> planted(Desk desk) {
-    List<Shared> wanted = together(desk);
-    List<Shared> planted = new ArrayList<>();
+  private List<Shared> planted() {
+    List<Shared> wanted = together();
+    List<Shared> standing = new ArrayList<>();
     List<Shared> without = new ArrayList<>();
-    List<Box> objects = objects(desk);
+    List<Box> objects = objects();
     do {
-      planted.clear();
+      standing.clear();
       without.clear();
       Places places = new Places();
       for (Shared s : wanted) {
@@ -152,11 +176,11 @@ public final class FlagMarks {
                 .filter(a -> places.isFree(a.cloth()))
                 .min(Comparator.comparingLong(a -> covered(objects, a.cloth())));
         found.ifPresent(a -> places.take(a.cloth()));
-        found.ifPresentOrElse(planted::add, () -> without.add(s));
+        found.ifPresentOrElse(standing::add, () -> without.add(s));
       }
       wanted = joined(wanted, without);
     } while (!without.isEmpty());
-    return planted;
+    return List.copyOf(standing);
   }
 
   /** Where it may stand and how high it may fly, the likeliest first. */
@@ -175,7 +199,7 @@ public final class FlagMarks {
   }
 
   /** What a flag would rather not cover: fixed objects and their box-outs, often what is wrong. */
-  private static List<Box> objects(Desk desk) {
+  private List<Box> objects() {
     Plan plan = desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
     View view = desk.viewport().view();
     return Stream.concat(
@@ -199,9 +223,8 @@ public final class FlagMarks {
   }
 
   /** The findings on the paper, those close together as one, in the order of their numbers. */
-  private static List<Shared> together(Desk desk) {
+  private List<Shared> together() {
     List<Shared> all = new ArrayList<>();
-    List<Finding> findings = findings(desk);
     Box paper = desk.viewport().paper().grown(3 * FLAG);
     for (int i = 0; i < findings.size(); i++) {
       Point at = desk.viewport().toPaper(findings.get(i).at());
@@ -215,9 +238,5 @@ public final class FlagMarks {
           () -> all.add(Shared.alone(finding, at)));
     }
     return all;
-  }
-
-  private static List<Finding> findings(Desk desk) {
-    return desk.laying().laid().map(Laid::findings).orElse(List.of());
   }
 }

@@ -32,25 +32,35 @@ import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** What is picked or held, with its tape. */
-final class HoldMarks {
+public final class HoldMarks {
   /** What the handle in the middle of a side takes, pixels. */
   private static final double HANDLE = 10;
 
   private final Desk desk;
+  private final Known known;
+  private final FlagMarks flags;
   private final Words words;
   private final Viewport viewport;
   private final View view;
   private final List<Mark> marks = new ArrayList<>();
 
-  private HoldMarks(Desk desk, Words words) {
+  private HoldMarks(Desk desk, Known known, FlagMarks flags, Words words) {
     this.desk = desk;
+    this.known = known;
+    this.flags = flags;
     this.words = words;
     viewport = desk.viewport();
     view = viewport.view();
   }
 
-  static List<Mark> of(Desk desk, Words words) {
-    HoldMarks h = new HoldMarks(desk, words);
+  /**
+   * What is picked or held.
+   *
+   * @param known what is known of the desk’s plan
+   * @param flags those of the desk, past which tapes run
+   */
+  public static List<Mark> of(Desk desk, Known known, FlagMarks flags, Words words) {
+    HoldMarks h = new HoldMarks(desk, known, flags, words);
     h.outlineMeanwhile();
     desk.hand()
         .hold()
@@ -106,13 +116,17 @@ final class HoldMarks {
                     desk.laying()
                         .whyHere(pick)
                         .ifPresent(r -> marks.addAll(CrackMarks.of(r, view, words)));
-                    marks.addAll(JointTape.picked(desk, pick.slab(), j, words));
+                    marks.addAll(tape().picked(pick.slab(), j));
                   });
       case Pick.AtEdge pick -> Picks.edge(desk.plan(), pick.edge()).ifPresent(this::picked);
       case Pick.AtCorner pick -> sides(pick.corner(), 22);
       case Pick.AtFeature pick -> marks.addAll(FeatureTape.of(desk.plan(), pick, viewport, words));
       default -> {}
     }
+  }
+
+  private JointTape tape() {
+    return new JointTape(desk, known, flags, words);
   }
 
   /** Things that move: where they are, and how far they have come. */
@@ -214,7 +228,7 @@ final class HoldMarks {
     marks.add(new Mark.Line(view.on(held.was()), 1.4, List.of(4.0, 4.0), Role.QUIET_TEXT));
     marks.addAll(PickMarks.line(now.path(), view, true, true));
     marks.addAll(JointMarks.nailhead(view.on(now.path().middle()), Pens.SCREEN));
-    marks.addAll(JointTape.held(desk, held, words));
+    marks.addAll(tape().held(held));
     held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
   }
 }

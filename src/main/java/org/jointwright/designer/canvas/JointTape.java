@@ -18,10 +18,8 @@ import org.jointwright.drawing.TapeMarks;
 import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.View;
 import org.jointwright.drawing.Weight;
-import org.jointwright.joint.Numbering;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Joint;
-import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
@@ -48,9 +46,11 @@ final class JointTape {
   private static final int MOST_STEPS = 40;
   private static final double HELD_ONWARD = 28;
 
+  private final Desk desk;
   private final View view;
   private final Words words;
   private final Plan plan;
+  private final Known known;
   private final List<Box> flags;
   private final Box paper;
   private final Box room;
@@ -62,33 +62,35 @@ final class JointTape {
   /** Where figures stand. */
   private final List<Box> figured = new ArrayList<>();
 
-  private JointTape(Desk desk, Words words) {
+  /** For a desk, what is known of its plan and the flags on it. */
+  JointTape(Desk desk, Known known, FlagMarks flags, Words words) {
     view = desk.viewport().view();
-    flags = FlagMarks.cloths(desk);
+    this.flags = flags.cloths();
     paper = desk.viewport().paper();
     room = desk.viewport().written();
     this.words = words;
+    this.desk = desk;
     plan = desk.plan();
+    this.known = known;
   }
 
   /** The tape of a joint that is picked, and its number filled with chalk. */
-  static List<Mark> picked(Desk desk, String slab, Joint joint, Words words) {
-    JointTape t = new JointTape(desk, words);
-    Numbering.of(t.plan)
+  List<Mark> picked(String slab, Joint joint) {
+    known
+        .numbering(plan)
         .of(slab, joint)
-        .ifPresent(i -> t.number(Integer.toString(i.number()), joint));
-    t.tape(joint, TAPE, ONWARD, Role.QUIET_TEXT);
-    return t.marks;
+        .ifPresent(i -> number(Integer.toString(i.number()), joint));
+    tape(joint, TAPE, ONWARD, Role.QUIET_TEXT);
+    return marks;
   }
 
   /** The tape of a joint under the hand; the way on is red when the panel there is too long. */
-  static List<Mark> held(Desk desk, Hold.HeldJoint held, Words words) {
-    JointTape t = new JointTape(desk, words);
-    boolean isBroken = isBroken(desk, held.slab());
-    t.number(held.number(), held.now());
-    t.tape(held.now(), HELD, HELD_ONWARD, isBroken ? Role.MUST : Role.TEXT);
-    t.was(held);
-    return t.marks;
+  List<Mark> held(Hold.HeldJoint held) {
+    boolean isBroken = isBroken(held.slab());
+    number(held.number(), held.now());
+    tape(held.now(), HELD, HELD_ONWARD, isBroken ? Role.MUST : Role.TEXT);
+    was(held);
+    return marks;
   }
 
   private void number(String number, Joint joint) {
@@ -101,14 +103,14 @@ final class JointTape {
     marks.add(Mark.Words.level(base, number, 12, Weight.BOLD, Anchor.MIDDLE, Role.ON_MUST));
   }
 
-  private static boolean isBroken(Desk desk, String slab) {
+  private boolean isBroken(String slab) {
     List<Finding> findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
     return findings.stream().anyMatch(f -> f.severity() == Severity.MUST && f.slab().equals(slab));
   }
 
   private void was(Hold.HeldJoint held) {
     Joint old = held.now().withPath(held.was());
-    JointMark.either(plan, Lettering.of(plan), old)
+    JointMark.either(plan, known.lettering(plan), old)
         .ifPresent(
             m -> {
               String text = words.say("window.tape.was", Length.inches(m.at()));
@@ -123,7 +125,7 @@ final class JointTape {
   }
 
   private void tape(Joint joint, double size, double onward, Role onwardRole) {
-    Optional<JointMark> found = JointMark.either(plan, Lettering.of(plan), joint);
+    Optional<JointMark> found = JointMark.either(plan, known.lettering(plan), joint);
     if (found.isEmpty() || !found.get().tape().isStraight()) {
       return;
     }
@@ -187,7 +189,7 @@ final class JointTape {
 
   private String onwardTo(JointMark mark, JointMark.Onward on) {
     return on.to()
-        .flatMap(j -> Numbering.of(plan).of(on.slab(), j))
+        .flatMap(j -> known.numbering(plan).of(on.slab(), j))
         .map(i -> words.say("window.tape.toJoint", Integer.toString(i.number())))
         .orElseGet(() -> words.say("window.tape.toCorner", mark.tape().to().letter()));
   }

@@ -15,6 +15,7 @@ import org.jointwright.joint.Numbering;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
 import org.jointwright.plan.Lettering;
+import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Region;
 import org.jointwright.shape.Ring;
@@ -31,6 +32,7 @@ public final class Known {
   private final Layout layout;
   private final Layout lines;
   private final List<Corners.Corner> corners;
+  private final Lettering lettering;
   private final Numbering numbering;
   private final Map<String, Double> panels;
   private final Map<String, List<Room>> rooms;
@@ -51,7 +53,8 @@ public final class Known {
   private Known(Desk desk) {
     this.desk = desk;
     layout = Shown.of(desk);
-    corners = Corners.of(layout, Lettering.of(layout.plan()));
+    lettering = Lettering.of(layout.plan());
+    corners = Corners.of(layout, lettering);
     numbering = Numbering.of(layout.plan());
     lines = Lines.of(layout, numbering);
     panels = layout.slabs().stream().collect(Collectors.toMap(s -> s.slab().id(), Known::panelOf));
@@ -146,6 +149,16 @@ public final class Known {
   /** The numbers of its joints. */
   Numbering numbering() {
     return numbering;
+  }
+
+  /** The numbers of a plan’s joints, which are known where that is the plan that is shown. */
+  Numbering numbering(Plan plan) {
+    return plan.equals(layout.plan()) ? numbering : Numbering.of(plan);
+  }
+
+  /** The letters of a plan’s corners, which are known where that is the plan that is shown. */
+  Lettering lettering(Plan plan) {
+    return plan.equals(layout.plan()) ? lettering : Lettering.of(plan);
   }
 
   /** The panels of a slab, the largest first; the slab where it has none. */

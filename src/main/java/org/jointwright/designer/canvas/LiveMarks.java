@@ -19,8 +19,12 @@ import org.jointwright.text.Words;
 public final class LiveMarks {
   private LiveMarks() {}
 
-  /** The marks above the plan. */
-  public static List<Mark> of(Desk desk, Words words, Vocabulary vocabulary) {
+  /**
+   * The marks above the plan.
+   *
+   * @param held what is picked or held
+   */
+  public static List<Mark> of(Desk desk, List<Mark> held, Words words, Vocabulary vocabulary) {
     View view = desk.viewport().view();
     List<Mark> marks = new ArrayList<>();
     Optional<Draft> draft = desk.draft();
@@ -39,7 +43,7 @@ public final class LiveMarks {
       return marks;
     }
     if (desk.hand().waiting().isPresent()) {
-      return HoldMarks.of(desk, words);
+      return held;
     }
     if (isBlank(desk) && desk.sight().step() == Step.OUTLINE && !isAtPhoto(desk)) {
       return SentenceMarks.invitation(desk, words);
@@ -47,7 +51,7 @@ public final class LiveMarks {
     if (!desk.sight().pointed().equals(desk.picked())) {
       marks.addAll(PickMarks.pointed(desk.plan(), desk.sight().pointed(), view));
     }
-    marks.addAll(HoldMarks.of(desk, words));
+    marks.addAll(held);
     marks.addAll(FixMarks.of(desk));
     return marks;
   }

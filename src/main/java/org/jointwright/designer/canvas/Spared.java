@@ -8,7 +8,6 @@ import org.jointwright.drawing.Role;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
-import org.jointwright.text.Words;
 
 /** What lies above the plan, beneath which nothing is written. */
 final class Spared {
@@ -24,10 +23,10 @@ final class Spared {
   private Spared() {}
 
   /** Takes the places of what the window writes, and of the tape of what is picked or held. */
-  static void take(Desk desk, Words words, Places places) {
+  static void take(Desk desk, List<Mark> held, Places places) {
     over(desk.viewport()).forEach(places::take);
     if (desk.draft().isEmpty() && desk.hand().waiting().isEmpty()) {
-      HoldMarks.of(desk, words).forEach(m -> take(m, places));
+      held.forEach(m -> take(m, places));
     }
   }
 

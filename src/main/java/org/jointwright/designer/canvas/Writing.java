@@ -15,13 +15,13 @@ public final class Writing {
   private final List<Mark> marks = new ArrayList<>();
   private final Places places = new Places();
 
-  private Writing(Known known, Desk desk, Words words) {
+  private Writing(Known known, Desk desk, FlagMarks planted, List<Mark> held, Words words) {
     if (!known.layout().plan().slabs().isEmpty()) {
       // The stake of a flag may stand behind a number, and the way to a number behind a flag:
       // neither strikes the other's figure through.
-      List<Mark.Group> flags = FlagMarks.of(desk, places);
+      List<Mark.Group> flags = planted.marks(places);
       flags.forEach(f -> marks.add(part(f, "stake-", 0, 1)));
-      Spared.take(desk, words, places);
+      Spared.take(desk, held, places);
       marks.addAll(Labels.of(known, desk, places, words));
       flags.forEach(f -> marks.add(part(f, "cloth-", 1, f.marks().size())));
     }
@@ -35,9 +35,14 @@ public final class Writing {
     return new Mark.Group(name + flag.name(), "", flag.marks().subList(from, to));
   }
 
-  /** What is written on a plan. */
-  public static Writing of(Known known, Desk desk, Words words) {
-    return new Writing(known, desk, words);
+  /**
+   * What is written on a plan.
+   *
+   * @param flags those that stand on it
+   * @param held what is picked or held, beside which it is written
+   */
+  public static Writing of(Known known, Desk desk, FlagMarks flags, List<Mark> held, Words words) {
+    return new Writing(known, desk, flags, held, words);
   }
 
   /** The marks, from below upwards. */

@@ -10,7 +10,6 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
-import org.jointwright.designer.canvas.FlagMarks;
 import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Gesture;
 import org.jointwright.designer.hand.Gestures;
@@ -60,7 +59,7 @@ final class PlanHand {
     } else if (board.desk().hand().waiting().isPresent()) {
       board.change(d -> SetDown.lead(d, pointer(e)));
     } else {
-      List<Integer> flag = flag(board.desk(), e);
+      List<Integer> flag = paper.flag(e.getX(), e.getY());
       flagged(flag);
       paper.tip(FindingFacts.lines(board.desk(), flag, board.words()), e.getX(), e.getY());
       point(flag.isEmpty() ? UnderPointer.of(board.desk(), pointer(e).plan()) : Pick.NOTHING);
@@ -106,7 +105,7 @@ final class PlanHand {
     if (!isPushing && e.getButton() != MouseButton.PRIMARY) {
       return;
     }
-    List<Integer> flag = isPushing || isDrawing(desk) ? List.of() : flag(desk, e);
+    List<Integer> flag = isPushing || isDrawing(desk) ? List.of() : paper.flag(e.getX(), e.getY());
     if (!flag.isEmpty()) {
       board.change(d -> FindingFacts.through(d, flag));
       e.consume();
@@ -123,10 +122,6 @@ final class PlanHand {
 
   private static boolean isDrawing(Desk desk) {
     return desk.draft().isPresent() || desk.hand().waiting().isPresent();
-  }
-
-  private static List<Integer> flag(Desk desk, MouseEvent e) {
-    return FlagMarks.at(desk, new Point(e.getX(), e.getY()));
   }
 
   private void dragged(MouseEvent e) {

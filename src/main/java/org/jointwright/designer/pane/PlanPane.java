@@ -11,6 +11,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.jointwright.designer.canvas.BrokenPanels;
 import org.jointwright.designer.canvas.Brush;
+import org.jointwright.designer.canvas.FlagMarks;
+import org.jointwright.designer.canvas.HoldMarks;
 import org.jointwright.designer.canvas.Known;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
@@ -26,6 +28,7 @@ import org.jointwright.drawing.Role;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Ring;
+import org.jointwright.text.Words;
 
 /**
  * The paper: the plan on one canvas, what is live on another above it, both as large as the pane.
@@ -40,10 +43,19 @@ public final class PlanPane extends Region {
   private final PhotoPaint beneath = new PhotoPaint();
   private final Brush brush;
   private Optional<Desk> painted = Optional.empty();
+
+  /** The desk that the tip speaks of. */
+  private Optional<Desk> tipped = Optional.empty();
+
   private Optional<Known> known = Optional.empty();
+  private Optional<FlagMarks> flags = Optional.empty();
+  private Optional<Held> held = Optional.empty();
   private Optional<Writing> writing = Optional.empty();
   private boolean isStale = true;
   private BooleanSupplier stop = () -> false;
+
+  /** The marks of what is picked or held on a desk, as long as it lies as it did. */
+  private record Held(Desk desk, Words words, List<Mark> marks) {}
 
   /** The paper of {@code board}'s desk. */
   public PlanPane(Board board, Brush brush) {
@@ -63,6 +75,7 @@ public final class PlanPane extends Region {
     setClip(clip);
     focusVisibleProperty().addListener((o, was, is) -> isStale = true);
     board.watchAll(d -> isStale = true);
+    board.watchAll(this::untip);
     board.watch(d -> setAccessibleText(PlanSpoken.of(d, board)));
     pulse =
         new AnimationTimer() {
@@ -86,9 +99,49 @@ public final class PlanPane extends Region {
     return stop.getAsBoolean();
   }
 
-  /** Says a few lines beside a place of the paper; none say nothing. */
+  /**
+   * Says a few lines beside a place of the paper, until what is there changes; none say nothing.
+   */
   void tip(List<String> lines, double x, double y) {
     tip.say(lines, x, y, getWidth(), getHeight());
+    tipped = lines.isEmpty() ? Optional.empty() : Optional.of(board.desk());
+  }
+
+  /** A key may do what it will while the pointer rests: the tip would speak of what was there. */
+  private void untip(Desk now) {
+    if (tipped.filter(d -> !isSameBelow(d, now)).isPresent()) {
+      tip(List.of(), 0, 0);
+    }
+  }
+
+  /** The findings whose flag is at a place of the paper, by number; none at most places. */
+  List<Integer> flag(double x, double y) {
+    return flags(board.desk()).at(new Point(x, y));
+  }
+
+  private Known known(Desk desk) {
+    Known now = known.map(k -> k.or(desk)).orElseGet(() -> Known.of(desk));
+    known = Optional.of(now);
+    return now;
+  }
+
+  // The same words are told by their being the very same.
+  @SuppressWarnings("ReferenceEquality")
+  private List<Mark> held(Desk desk) {
+    Words words = board.words();
+    Held now =
+        held.filter(h -> h.words() == words && h.desk().isSameButView(desk))
+            .filter(h -> h.desk().viewport().equals(desk.viewport()))
+            .orElseGet(
+                () -> new Held(desk, words, HoldMarks.of(desk, known(desk), flags(desk), words)));
+    held = Optional.of(now);
+    return now.marks();
+  }
+
+  private FlagMarks flags(Desk desk) {
+    FlagMarks now = flags.map(f -> f.or(desk)).orElseGet(() -> FlagMarks.of(desk));
+    flags = Optional.of(now);
+    return now;
   }
 
   /** The point of the plan at a place on the paper. */
@@ -127,12 +180,11 @@ public final class PlanPane extends Region {
         beneath.paint(plan.getGraphicsContext2D(), desk.plan().photo().get(), desk.viewport());
         painter.panels(PhotoPaint.PANELS);
       }
-      known = known.map(k -> k.or(desk)).or(() -> Optional.of(Known.of(desk)));
-      Known shown = known.orElseThrow();
+      Known shown = known(desk);
       painter.paint(PlanMarks.plan(shown, desk));
       painter.wash(BrokenPanels.of(shown, desk.viewport()), BrokenPanels.STRENGTH);
       painter.paint(PlanMarks.picked(desk));
-      Writing now = Writing.of(shown, desk, board.words());
+      Writing now = Writing.of(shown, desk, flags(desk), held(desk), board.words());
       painter.paint(now.marks());
       writing = Optional.of(now);
       painted = Optional.of(desk);
@@ -141,7 +193,8 @@ public final class PlanPane extends Region {
   }
 
   private void paintAbove(Desk desk) {
-    List<Mark> marks = new ArrayList<>(LiveMarks.of(desk, board.words(), board.vocabulary()));
+    List<Mark> marks =
+        new ArrayList<>(LiveMarks.of(desk, held(desk), board.words(), board.vocabulary()));
     writing.ifPresent(w -> marks.addAll(w.panelNames(desk)));
     if (isFocusVisible()) {
       Ring ring = Rings.box(5, 5, getWidth() - 10, getHeight() - 10);

@@ -133,7 +133,7 @@ public record Desk(
     }
     ByHand hand = lay ? ByHand.of(history) : ByHand.NONE;
     Desk desk = withPapers(papers.with(history));
-    desk = desk.withLaying(laying.wishing(hand.alongIn(history), lay, hand));
+    desk = desk.withLaying(laying.wishing(plan(), hand.alongIn(history), lay, hand));
     return desk.picking(Picks.named(desk.plan(), sight.picked()));
   }
 

@@ -1,9 +1,14 @@
 package org.jointwright.designer.state;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.joint.Layout;
+import org.jointwright.joint.Layouts;
+import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.ByHand;
@@ -43,13 +48,52 @@ public record Laying(
 
   /** The same, but what a hand has laid stays. */
   Laying wishing(Plan plan, boolean lay, ByHand hand) {
+    return wishing(plan, plan, lay, hand);
+  }
+
+  /**
+   * The same.
+   *
+   * @param was the plan as it was before the change: what is taken out of it since is taken out of
+   *     the pattern that it is fitted to
+   */
+  Laying wishing(Plan was, Plan plan, boolean lay, ByHand hand) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    Optional<Layout> before = before(plan);
+    long since = since();
+    Optional<Layout> before =
+        before(since)
+            .or(() -> lay ? standing(since) : Optional.empty())
+            .filter(l -> asksTheSame(l.plan(), plan));
     ByHand stays =
         isLaying()
             ? wish.map(w -> hand.after(w.hand(), s -> isReshaped(s, before, plan))).orElse(hand)
             : hand;
-    return wishing(new Wish(next, plan, lay, before, stays, false));
+    Optional<Layout> pattern = before.map(b -> lay ? withoutGone(b, was, plan, stays) : b);
+    return wishing(new Wish(next, plan, lay, pattern, since, stays, false));
+  }
+
+  /** A layout without the joints that a hand has just taken out of the plan. */
+  private static Layout withoutGone(Layout before, Plan was, Plan now, ByHand hand) {
+    Layout left = before;
+    for (Slab slab : now.slabs()) {
+      if (hand.standing().contains(slab.id()) || hand.following().contains(slab.id())) {
+        Set<String> gone = was.slab(slab.id()).map(Laying::ids).orElse(Set.of());
+        gone.removeAll(ids(slab));
+        Optional<Slab> old = left.plan().slab(slab.id());
+        if (old.filter(s -> ids(s).containsAll(gone)).isPresent() && !gone.isEmpty()) {
+          List<Joint> joints = new ArrayList<>(old.get().joints());
+          joints.removeIf(j -> gone.contains(j.id()));
+          left = Layouts.with(left, old.get().withLaid(joints, old.get().boxOuts()));
+        }
+      }
+    }
+    return left;
+  }
+
+  private static Set<String> ids(Slab slab) {
+    Set<String> ids = new HashSet<>();
+    slab.joints().forEach(j -> ids.add(j.id()));
+    return ids;
   }
 
   /** Whether a slab has another shape than in a layout. */
@@ -65,18 +109,29 @@ public record Laying(
   /** A wish to lay the plan without a look at the pattern that was there. */
   Laying wishingAnew(Plan plan) {
     long next = wish.map(w -> w.generation() + 1).orElse(1L);
-    return wishing(new Wish(next, plan, true, Optional.empty(), ByHand.NONE, false));
+    return wishing(new Wish(next, plan, true, Optional.empty(), 0, ByHand.NONE, false));
   }
 
   /**
-   * The last layout that was no first answer, to whose pattern the plan is fitted; empty where more
-   * than shapes has changed, so that the pattern does not answer what is asked now.
+   * The wish that the newest pattern answers to which a changed plan can be fitted: the last one
+   * where it asked for no joints, since what stands in its plan is a pattern, judged or not.
    */
-  private Optional<Layout> before(Plan plan) {
-    return laid.filter(l -> !l.isFirst())
+  private long since() {
+    long answered = laid.filter(l -> !l.isFirst()).map(Laid::generation).orElse(0L);
+    return wish.map(w -> w.lay() || w.isGivenUp() ? Math.max(w.since(), answered) : w.generation())
+        .orElse(answered);
+  }
+
+  /** The pattern that answers that wish. */
+  private Optional<Layout> before(long since) {
+    return laid.filter(l -> !l.isFirst() && l.generation() == since)
         .map(Laid::layout)
-        .or(() -> wish.flatMap(Wish::before))
-        .filter(l -> asksTheSame(l.plan(), plan));
+        .or(() -> wish.filter(w -> w.since() == since).flatMap(Wish::before));
+  }
+
+  /** The joints that stand in the plan of that wish. */
+  private Optional<Layout> standing(long since) {
+    return wish.filter(w -> w.generation() == since).map(w -> Layouts.of(w.plan()));
   }
 
   private static boolean asksTheSame(Plan before, Plan now) {
@@ -103,7 +158,14 @@ public record Laying(
     return wish.map(
             w ->
                 wishing(
-                    new Wish(before + 1, w.plan(), w.lay(), w.before(), w.hand(), w.isGivenUp())))
+                    new Wish(
+                        before + 1,
+                        w.plan(),
+                        w.lay(),
+                        w.before(),
+                        w.since(),
+                        w.hand(),
+                        w.isGivenUp())))
         .orElseGet(
             () ->
                 new Laying(laid, wish, Optional.empty(), why, Optional.empty(), Optional.empty()));

@@ -13,6 +13,7 @@ import org.jointwright.plan.edit.ByHand;
  * @param lay whether joints are to be laid anew; else those in the plan are judged as they stand
  * @param before the last layout that was no first answer, as from before a drag; its pattern is
  *     kept where it can be
+ * @param since the wish that the layout before answers; 0 where there is none
  * @param hand the slabs whose joints a hand has laid, which stay
  * @param isGivenUp whether it could not be worked out
  */
@@ -21,10 +22,11 @@ public record Wish(
     Plan plan,
     boolean lay,
     Optional<Layout> before,
+    long since,
     ByHand hand,
     boolean isGivenUp) {
   /** This wish, given up. */
   Wish givenUp() {
-    return new Wish(generation, plan, lay, before, hand, true);
+    return new Wish(generation, plan, lay, before, since, hand, true);
   }
 }

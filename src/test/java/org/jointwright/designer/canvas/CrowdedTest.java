@@ -70,11 +70,11 @@ class CrowdedTest {
   @Test
   void theTapeOfAPickedJointRunsClearOfTheFlags() {
     Desk desk = desk(lot());
-    List<Box> flags = FlagMarks.cloths(desk);
+    List<Box> flags = FlagMarks.of(desk).cloths();
     assertThat(flags).hasSizeGreaterThan(5);
     for (Joint j : desk.plan().slabs().getFirst().joints()) {
       List<Edge> tape =
-          JointTape.picked(desk, "lot", j, WORDS).stream()
+          tape(desk).picked("lot", j).stream()
               .filter(m -> m instanceof Mark.Line l && l.role() == Role.STRING && l.width() == 2)
               .flatMap(m -> ((Mark.Line) m).path().edges().stream())
               .toList();
@@ -87,13 +87,17 @@ class CrowdedTest {
   void noFigureOfTheTapeIsCutOffAtThePapersEdge() {
     Desk desk = desk(lot());
     for (Joint j : desk.plan().slabs().getFirst().joints()) {
-      for (Mark m : JointTape.picked(desk, "lot", j, WORDS)) {
+      for (Mark m : tape(desk).picked("lot", j)) {
         if (m instanceof Mark.Words w) {
           double half = Typeface.of(w.weight()).width(w.text(), w.size()) / 2;
           assertThat(w.at().x()).as(w.text()).isBetween(half, desk.viewport().width() - half);
         }
       }
     }
+  }
+
+  private static JointTape tape(Desk desk) {
+    return new JointTape(desk, Known.of(desk), FlagMarks.of(desk), WORDS);
   }
 
   private static boolean strikes(Edge line, Box box) {

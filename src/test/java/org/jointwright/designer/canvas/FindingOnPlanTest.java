@@ -73,7 +73,7 @@ class FindingOnPlanTest {
   }
 
   private static List<Mark.Line> dashed(Desk desk) {
-    return LiveMarks.of(desk, WORDS, new Vocabulary(WORDS)).stream()
+    return LiveMarks.of(desk, held(desk), WORDS, new Vocabulary(WORDS)).stream()
         .filter(Mark.Line.class::isInstance)
         .map(Mark.Line.class::cast)
         .filter(l -> l.role() == Role.SELECTED && !l.dashes().isEmpty())
@@ -81,7 +81,9 @@ class FindingOnPlanTest {
   }
 
   private static List<Mark.Words> names(Desk desk) {
-    return Writing.of(Known.of(desk), desk, WORDS).panelNames(desk).stream()
+    return Writing.of(Known.of(desk), desk, FlagMarks.of(desk), held(desk), WORDS)
+        .panelNames(desk)
+        .stream()
         .filter(Mark.Words.class::isInstance)
         .map(Mark.Words.class::cast)
         .toList();
@@ -134,6 +136,10 @@ class FindingOnPlanTest {
     Desk at = desk.withSight(s -> s.goneTo(tooLong(desk)));
     Point name = names(at).getFirst().at();
     Box box = new Box(name.x() - 16, name.y() - 14, name.x() + 16, name.y() + 4);
-    assertThat(FlagMarks.cloths(at)).noneMatch(b -> b.meets(box));
+    assertThat(FlagMarks.of(at).cloths()).noneMatch(b -> b.meets(box));
+  }
+
+  private static List<Mark> held(Desk desk) {
+    return HoldMarks.of(desk, Known.of(desk), FlagMarks.of(desk), WORDS);
   }
 }

@@ -12,13 +12,16 @@ import org.jointwright.check.Subject;
 import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Pick;
 import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layouts;
+import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
@@ -65,7 +68,7 @@ class FlagMarksTest {
 
   private static List<String> texts(Desk desk) {
     List<String> texts = new ArrayList<>();
-    for (Mark.Group g : FlagMarks.of(desk, new Places())) {
+    for (Mark.Group g : FlagMarks.of(desk).marks(new Places())) {
       for (Mark m : g.marks()) {
         if (m instanceof Mark.Words w) {
           texts.add(w.text());
@@ -95,8 +98,8 @@ class FlagMarksTest {
   @Test
   void aClickGoesThroughThemRoundAndRound() {
     Desk desk = row(3, 8);
-    Point cloth = middle(FlagMarks.cloths(desk).getFirst());
-    List<Integer> shared = FlagMarks.at(desk, cloth);
+    Point cloth = middle(FlagMarks.of(desk).cloths().getFirst());
+    List<Integer> shared = FlagMarks.of(desk).at(cloth);
     assertThat(shared).containsExactly(1, 2, 3);
     List<Integer> gone = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
@@ -104,14 +107,14 @@ class FlagMarksTest {
       gone.add(desk.sight().finding().orElseThrow());
     }
     assertThat(gone).containsExactly(1, 2, 3, 1);
-    assertThat(FlagMarks.at(desk, new Point(2, 2))).isEmpty();
+    assertThat(FlagMarks.of(desk).at(new Point(2, 2))).isEmpty();
     assertThat(FindingFacts.through(desk, List.of())).isSameAs(desk);
   }
 
   @Test
   void aSharedFlagIsOfTheShapeOfTheWorst() {
     Desk desk = desk(finding(Severity.NOTE, 100, 100), finding(Severity.MUST, 101, 101));
-    Mark.Group flag = FlagMarks.of(desk, new Places()).getFirst();
+    Mark.Group flag = FlagMarks.of(desk).marks(new Places()).getFirst();
     Mark.Group alone = Flags.flag(new Point(0, 0), "1,2", Flags.Shape.MUST, 19);
     assertThat(flag.marks()).hasSameSizeAs(alone.marks());
     assertThat(PlanMarks.shape(desk.laying().laid().orElseThrow().findings().getFirst()))
@@ -122,7 +125,7 @@ class FlagMarksTest {
   void noFlagLiesOnAnotherAndEveryFindingHasOne() {
     for (double apart = 4; apart < 80; apart += 3) {
       Desk desk = row(12, apart);
-      List<Box> cloths = FlagMarks.cloths(desk);
+      List<Box> cloths = FlagMarks.of(desk).cloths();
       for (int i = 0; i < cloths.size(); i++) {
         for (int k = 0; k < i; k++) {
           assertThat(cloths.get(i).meets(cloths.get(k))).as("%s px apart", apart).isFalse();
@@ -135,11 +138,29 @@ class FlagMarksTest {
               .count();
       List<Integer> found = new ArrayList<>();
       for (Box c : cloths) {
-        found.addAll(FlagMarks.at(desk, middle(c)));
+        found.addAll(FlagMarks.of(desk).at(middle(c)));
       }
       assertThat(found).as("%s px apart", apart).doesNotHaveDuplicates();
       assertThat((long) found.size()).as("%s px apart", apart).isGreaterThanOrEqualTo(seen);
     }
+  }
+
+  /** A hand that moves over a large plan asks at each move. */
+  @Test
+  void theyAreWorkedOutAnewOnlyWhereSomethingOfThemIsOther() {
+    Desk desk = row(3, 60);
+    FlagMarks flags = FlagMarks.of(desk);
+    Pick pad = new Pick.WholeSlab("pad");
+    assertThat(flags.or(desk.withSight(s -> s.pointingAt(pad)).picking(pad))).isSameAs(flags);
+    Desk pushed = desk.withSight(s -> s.with(s.viewport().pushed(40, 0), false));
+    Point there = middle(flags.cloths().getFirst()).plus(new Point(40, 0));
+    assertThat(flags.or(pushed).at(there)).containsExactly(1);
+    Desk other = desk.edited(new SlabEdit.SetThickness("pad", Length.inches(6)));
+    assertThat(flags.or(other)).isNotSameAs(flags);
+    Laid laid = desk.laying().laid().orElseThrow();
+    Judgement nothing = new Judgement(List.of(), List.of());
+    Desk mended = desk.answered(new Laid(1, laid.asked(), laid.layout(), nothing));
+    assertThat(flags.or(mended).cloths()).isEmpty();
   }
 
   @Test

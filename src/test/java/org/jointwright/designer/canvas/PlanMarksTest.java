@@ -31,7 +31,12 @@ class PlanMarksTest {
   @Test
   void numbersLieOverStakesAndUnderFlags() {
     List<String> names =
-        Writing.of(Known.of(judged()), judged(), Words.english(UnitSystem.FEET_INCHES))
+        Writing.of(
+                Known.of(judged()),
+                judged(),
+                FlagMarks.of(judged()),
+                List.of(),
+                Words.english(UnitSystem.FEET_INCHES))
             .marks()
             .stream()
             .filter(Mark.Group.class::isInstance)

@@ -33,17 +33,21 @@ class SentenceMarksTest {
     }
     desk = Drafting.type(desk, sentence);
     Mark side =
-        LiveMarks.of(desk, WORDS, ENGLISH).stream()
+        LiveMarks.of(desk, held(desk), WORDS, ENGLISH).stream()
             .filter(m -> m instanceof Mark.Line l && l.width() == 4 && l.role() == Role.SELECTED)
             .findFirst()
             .orElseThrow();
     Mark frame =
-        LiveMarks.of(desk, WORDS, ENGLISH).stream()
+        LiveMarks.of(desk, held(desk), WORDS, ENGLISH).stream()
             .filter(m -> m instanceof Mark.Area a && a.role() == Role.ON_MUST)
             .findFirst()
             .orElseThrow();
     Box typed = ((Mark.Area) frame).rings().getFirst().box();
     assertThat(typed.meets(((Mark.Line) side).path().edges().getFirst().box())).isFalse();
     assertThat(new Box(0, 0, 744, 760).holds(new Point(typed.maxX(), typed.maxY()))).isTrue();
+  }
+
+  private static List<Mark> held(Desk desk) {
+    return HoldMarks.of(desk, Known.of(desk), FlagMarks.of(desk), WORDS);
   }
 }

@@ -55,8 +55,11 @@ class WordsOnThePaperTest {
   private record Written(String text, Box room) {}
 
   private static List<Written> written(Desk desk, Words words) {
-    List<Mark> marks = new ArrayList<>(Writing.of(Known.of(desk), desk, words).marks());
-    marks.addAll(LiveMarks.of(desk, words, new Vocabulary(words)));
+    Known known = Known.of(desk);
+    FlagMarks flags = FlagMarks.of(desk);
+    List<Mark> held = HoldMarks.of(desk, known, flags, words);
+    List<Mark> marks = new ArrayList<>(Writing.of(known, desk, flags, held, words).marks());
+    marks.addAll(LiveMarks.of(desk, held, words, new Vocabulary(words)));
     List<Written> found = new ArrayList<>();
     collect(marks, found);
     return found;

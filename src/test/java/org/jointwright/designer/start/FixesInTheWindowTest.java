@@ -72,10 +72,23 @@ class FixesInTheWindowTest {
     Point at = rig.desk().laying().laid().orElseThrow().findings().getFirst().at();
     // The flag’s cloth flies right above the place, 19 px high.
     Point cloth = rig.desk().viewport().toPaper(at).plus(new Point(9, -30));
-    assertThat(FlagMarks.at(rig.desk(), cloth)).startsWith(1);
+    assertThat(FlagMarks.of(rig.desk()).at(cloth)).startsWith(1);
     rig.click(rig.desk().viewport().toPlan(cloth));
     rig.until(() -> rig.node0("fix-1") != null);
     assertThat(rig.desk().sight().finding()).hasValue(1);
+  }
+
+  @Test
+  void theTipOfAFlagGoesAsSoonAsAKeyBeginsASide() {
+    Point at = rig.desk().laying().laid().orElseThrow().findings().getFirst().at();
+    Point cloth = rig.desk().viewport().toPaper(at).plus(new Point(9, -30));
+    rig.clickOn("step-outline");
+    rig.act(() -> rig.designer().pane().plan().requestFocus());
+    rig.move(rig.desk().viewport().toPlan(cloth));
+    assertThat(rig.has("tip")).as("over the flag").isTrue();
+    rig.key(KeyCode.DIGIT2);
+    assertThat(rig.has("tip")).isFalse();
+    assertThat(rig.desk().draft()).as("a side is begun").isPresent();
   }
 
   /** Its joint’s facts come above it, and its fixes under it: it must not be pushed from sight. */

@@ -14,20 +14,31 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BiConsumer;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 import javafx.stage.Stage;
 import org.jointwright.cases.Yards;
+import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
+import org.jointwright.check.Severity;
+import org.jointwright.check.Subject;
 import org.jointwright.designer.settings.Look;
 import org.jointwright.designer.settings.Settings;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Viewport;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
+import org.jointwright.joint.Panel;
+import org.jointwright.joint.SlabLayout;
 import org.jointwright.layout.LayoutEngine;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
@@ -49,6 +60,10 @@ final class FrameTable {
 
   private static final int[] SIZES = {100, 1_000, 10_000};
   private static final int WARM = 240;
+
+  /** One panel of so many has a finding, where there are any. */
+  private static final int ONE_OF = 20;
+
   private static final int FRAMES = 240;
   private static final OperatingSystemMXBean MACHINE = ManagementFactory.getOperatingSystemMXBean();
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
@@ -65,7 +80,8 @@ final class FrameTable {
       plan up to the pixels. Milliseconds of processor time of the two threads that make it, one after the other, though they work side by
       side; so what else the machine did counts little. A screen that shows sixty pictures in a second leaves %.1f. p95 is what 95 of 100
       stay under. “Pieces” has each joint parted at every crossing, the most lines a plan of so many panels can have. Where panels are
-      smaller than the numbers of the joints no numbers are written. The plans are laid, but not judged: no flags are among the marks.
+      smaller than the numbers of the joints no numbers are written. Plans with findings have a flag on one panel of twenty (what is found
+      is made up: judging is not painting). “Hovered over” has the pointer go over the plan, a move for each picture, with a joint picked.
 
       Machine: %d processors (%s), %s, JDK %s; its load was %.1f when this began and %.1f when it ended (over one for each processor, other
       programs took the time).
@@ -74,9 +90,14 @@ final class FrameTable {
 
   private record Row(String plan, String way, double median, double p95, double most) {}
 
-  /** A way to look at a plan: how it begins, and what each picture changes. */
+  /** A way to look at a plan: how it begins, and what is done before each picture. */
   private record Way(
-      String name, UnaryOperator<Viewport> begin, IntFunction<UnaryOperator<Viewport>> step) {}
+      String name, UnaryOperator<Viewport> begin, BiConsumer<Designer, Integer> step) {
+    static Way looking(
+        String name, UnaryOperator<Viewport> begin, IntFunction<UnaryOperator<Viewport>> step) {
+      return new Way(name, begin, (d, i) -> look(d, step.apply(i)));
+    }
+  }
 
   private FrameTable() {}
 
@@ -95,8 +116,12 @@ final class FrameTable {
           args.length == 0 ? SIZES : Arrays.stream(args).mapToInt(Integer::parseInt).toArray();
       for (int panels : sizes) {
         Plan laid = LayoutEngine.lay(Yards.of(panels)).plan();
-        rows.addAll(measured(panels + " panels", laid, out));
-        rows.addAll(measured(panels + " panels in pieces", inPieces(laid), out));
+        Plan pieces = inPieces(laid);
+        rows.addAll(measured(panels + " panels", laid, 0, out));
+        rows.addAll(measured(panels + " panels in pieces", pieces, 0, out));
+        int findings = panels / ONE_OF;
+        String name = panels + " panels in pieces, " + findings + " findings";
+        rows.addAll(measured(name, pieces, findings, out));
       }
       if (args.length == 0) {
         Files.writeString(PAGE, page(rows, load));
@@ -149,22 +174,55 @@ final class FrameTable {
   private static List<Way> ways() {
     Point middle = new Point(700, 500);
     return List.of(
-        new Way("pushed, all in sight", v -> v, i -> v -> v.pushed(i % 40 < 20 ? 3 : -3, 1)),
-        new Way(
+        Way.looking("pushed, all in sight", v -> v, i -> v -> v.pushed(i % 40 < 20 ? 3 : -3, 1)),
+        Way.looking(
             "pushed, a tenth in sight",
             v -> v.zoomed(middle, Math.sqrt(10)),
             i -> v -> v.pushed(i % 40 < 20 ? 7 : -7, 2)),
-        new Way(
+        Way.looking(
             "pushed, a hundredth in sight",
             v -> v.zoomed(middle, 10),
             i -> v -> v.pushed(i % 40 < 20 ? 7 : -7, 2)),
-        new Way(
+        Way.looking(
             "zoomed in and out",
             v -> v,
-            i -> v -> v.zoomed(middle, i % 120 < 60 ? 1.08 : 1 / 1.08)));
+            i -> v -> v.zoomed(middle, i % 120 < 60 ? 1.08 : 1 / 1.08)),
+        new Way("hovered over", v -> v, FrameTable::hover));
   }
 
-  private static List<Row> measured(String name, Plan plan, PrintStream out) {
+  private static void look(Designer designer, UnaryOperator<Viewport> change) {
+    designer.board().change(d -> d.withSight(s -> s.with(change.apply(s.viewport()), false)));
+  }
+
+  /** Moves the pointer over the middle of the plan, in rows a few pixels apart. */
+  private static void hover(Designer designer, int i) {
+    Node paper = designer.pane().lookup("#plan");
+    double x = 100 + 7.0 * i % 500;
+    double y = 200 + 3.0 * i % 400;
+    Event.fireEvent(
+        paper,
+        new MouseEvent(
+            MouseEvent.MOUSE_MOVED,
+            x,
+            y,
+            x,
+            y,
+            MouseButton.NONE,
+            0,
+            false,
+            false,
+            false,
+            false,
+            false,
+            false,
+            false,
+            true,
+            false,
+            true,
+            null));
+  }
+
+  private static List<Row> measured(String name, Plan plan, int findings, PrintStream out) {
     Designer designer =
         Rig.get(
             () -> {
@@ -188,7 +246,10 @@ final class FrameTable {
           designer
               .board()
               .change(
-                  d -> judged(Desk.opened(plan, Path.of("yard.jointwright.json")).onPaperOf(d)));
+                  d ->
+                      judged(
+                          Desk.opened(plan, Path.of("yard.jointwright.json")).onPaperOf(d),
+                          findings));
           return true;
         });
     while (!Rig.get(() -> designer.board().desk().laying().isCurrent())) {
@@ -216,12 +277,33 @@ final class FrameTable {
     return rows;
   }
 
-  /** With the panels known and nothing found: judging is not painting, and takes its own time. */
-  private static Desk judged(Desk desk) {
+  /**
+   * With the panels known, so much found by turns and a joint picked: judging is not painting, and
+   * takes its own time.
+   */
+  private static Desk judged(Desk desk, int findings) {
     long generation = desk.laying().wish().orElseThrow().generation();
     Layout layout = Layouts.of(desk.plan());
-    return desk.answered(
-        new Laid(generation, desk.plan(), layout, new Judgement(List.of(), List.of())));
+    SlabLayout slab = layout.slabs().getFirst();
+    List<Finding> found = new ArrayList<>();
+    for (int i = 0; i < findings; i++) {
+      Panel panel = slab.panels().get(i * slab.panels().size() / findings);
+      found.add(
+          new Finding(
+              "S3",
+              Severity.values()[i % Severity.values().length],
+              slab.slab().id(),
+              new Subject.OnSlab(),
+              panel.ring().box().centre(),
+              0.6,
+              0.5,
+              "check.s3.uneven",
+              List.of(slab.slab().id(), 60.0, 0.5, panel.id()),
+              List.of()));
+    }
+    Judgement judgement = new Judgement(found, List.of());
+    return desk.answered(new Laid(generation, desk.plan(), layout, judgement))
+        .picking(new Pick.AtJoint(slab.slab().id(), slab.joints().getFirst().id()));
   }
 
   /** The milliseconds that each picture takes. */
@@ -230,9 +312,7 @@ final class FrameTable {
     Platform.runLater(
         () -> {
           designer.board().change(Desk::fitted);
-          designer
-              .board()
-              .change(d -> d.withSight(s -> s.with(way.begin().apply(s.viewport()), false)));
+          look(designer, way.begin());
           new AnimationTimer() {
             private final double[] taken = new double[FRAMES];
             private final long[] workers = workers();
@@ -253,11 +333,7 @@ final class FrameTable {
               int i = count + WARM;
               count++;
               last = here;
-              designer
-                  .board()
-                  .change(
-                      d ->
-                          d.withSight(s -> s.with(way.step().apply(i).apply(s.viewport()), false)));
+              way.step().accept(designer, i);
             }
           }.start();
         });

@@ -58,11 +58,7 @@ class LaidByHandTest {
   /** A drive of 20 by 30 ft whose first level joint was pushed up by a foot. */
   private static Desk pushed() {
     Desk desk = laid(Desk.begun(Plan.EMPTY.withSlabs(List.of(slab("drive", 0, 240, 360)))));
-    Joint level =
-        desk.plan().slabs().getFirst().joints().stream()
-            .filter(j -> Math.abs(j.path().start().y() - j.path().end().y()) < 1)
-            .findFirst()
-            .orElseThrow();
+    Joint level = level(desk);
     Point up = new Point(0, 12);
     Path to = Path.straight(level.path().start().plus(up), level.path().end().plus(up));
     return laid(desk.editedOnly(new JointEdit.Move("drive", level.id(), to)));
@@ -114,6 +110,46 @@ class LaidByHandTest {
     }
     assertThat(wider.plan().slab("drive").orElseThrow().lockedJoints()).hasSize(1);
     assertThat(cuts(wider)).hasSameSizeAs(cuts(desk));
+  }
+
+  /** Nobody waits for the judgement between one edit and the next. */
+  @Test
+  void aJointTakenOutStaysOutThoughTheShapeChangesBeforeThatIsJudged() {
+    Desk desk = laid(Desk.begun(Plan.EMPTY.withSlabs(List.of(slab("drive", 0, 240, 360)))));
+    int all = cuts(desk).size();
+    Desk out = desk.editedOnly(new JointEdit.Remove("drive", level(desk).id()));
+    Desk waited = widened(laid(out), 240, 246);
+    assertThat(cuts(laid(waited))).as("judged before").hasSize(all - 1);
+    Desk once = widened(out, 240, 246);
+    assertThat(cuts(laid(once))).isEqualTo(cuts(laid(waited)));
+    assertThat(cuts(laid(widened(once, 246, 252)))).as("and changed once more").hasSize(all - 1);
+  }
+
+  @Test
+  void aJointTakenOutBeforeAnotherShapeIsLaidStaysOutToo() {
+    Desk desk = laid(Desk.begun(Plan.EMPTY.withSlabs(List.of(slab("drive", 0, 240, 360)))));
+    int all = cuts(desk).size();
+    Desk wider = widened(desk, 240, 246);
+    Desk out = laid(wider.editedOnly(new JointEdit.Remove("drive", level(desk).id())));
+    assertThat(cuts(out)).hasSize(all - 1);
+  }
+
+  /** Both right corners moved, as by a side that is pushed. */
+  private static Desk widened(Desk desk, double from, double to) {
+    Desk wider = desk.edited(new SlabEdit.MoveCorner(corner(1), new Point(to, 0)));
+    assertThat(desk.plan().slabs().getFirst().outline().vertices().get(1).at().x()).isEqualTo(from);
+    return wider.goingOn(new SlabEdit.MoveCorner(corner(2), new Point(to, 360)));
+  }
+
+  private static Ref corner(int i) {
+    return new Ref("drive", Ref.OUTLINE, i);
+  }
+
+  private static Joint level(Desk desk) {
+    return desk.plan().slabs().getFirst().joints().stream()
+        .filter(j -> Math.abs(j.path().start().y() - j.path().end().y()) < 1)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
