@@ -37,14 +37,15 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
             isObject ? "fixed-across" : "opening-wide",
             isObject ? "window.fixed.across" : "window.opening.wide",
             what.wide(),
-            (h, v) -> h.with(h.what().sized(v, isObject ? v : h.what().deep()))));
+            (h, v) ->
+                grown(h, isObject ? h.what().sized(v, v) : h.what().sized(v, h.what().deep()))));
     if (!isObject) {
       rows.add(
           size(
               "opening-deep",
               "window.opening.deep",
               what.deep(),
-              (h, v) -> h.with(h.what().sized(h.what().wide(), v))));
+              (h, v) -> grown(h, h.what().sized(h.what().wide(), v))));
     }
     return Facts.saying(
         isObject ? held.called() : words.say("window.opening.title"),
@@ -68,6 +69,18 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
             isObject ? "window.from.middle" : "window.from.edge",
             of,
             SetDown::push);
+  }
+
+  /**
+   * Another size. An opening keeps its lower left corner, as it does once it is set down: the near
+   * edges that were typed before stay. An object keeps its middle, from which it is measured.
+   */
+  private static Hold.HeldAddition grown(Hold.HeldAddition held, Addition to) {
+    if (to.kind().isPresent()) {
+      return held.with(to);
+    }
+    Point by = new Point(to.wide() - held.what().wide(), to.deep() - held.what().deep()).times(0.5);
+    return held.with(to).at(held.slab(), held.at().plus(by));
   }
 
   /** How a size changes what is held. */

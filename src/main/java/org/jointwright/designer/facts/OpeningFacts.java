@@ -38,8 +38,6 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
   private Facts facts(Slab slab, Opening opening) {
     Box box = opening.outline().ring().box();
     List<Row> rows = new ArrayList<>();
-    rows.add(size("opening-wide", "window.opening.wide", box, true));
-    rows.add(size("opening-deep", "window.opening.deep", box, false));
     List<Point> rim = new ArrayList<>();
     for (Edge e : opening.outline().ring().edges()) {
       for (int k = 0; k < (e instanceof Arc ? BOWED : 1); k++) {
@@ -49,6 +47,8 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
     rows.addAll(
         new FromSides(desk.plan(), slab, words)
             .rows("opening", "window.from.edge", rim, this::moved));
+    rows.add(size("opening-wide", "window.opening.wide", box, true));
+    rows.add(size("opening-deep", "window.opening.deep", box, false));
     return Facts.saying(
         words.say("window.opening.title"),
         words.say("window.kind.opening"),

@@ -18,6 +18,10 @@ record ScalePhoto() implements Gesture {
 
   @Override
   public Desk release(Desk desk, Pointer pointer) {
-    return desk.picked() instanceof Pick.Scaling s ? desk.picking(s.at(pointer.plan())) : desk;
+    boolean isOnPhoto =
+        desk.plan().photo().filter(p -> p.ring().contains(pointer.plan())).isPresent();
+    return isOnPhoto && desk.picked() instanceof Pick.Scaling s
+        ? desk.picking(s.at(pointer.plan()))
+        : desk;
   }
 }

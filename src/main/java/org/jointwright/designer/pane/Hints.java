@@ -14,7 +14,8 @@ final class Hints {
     }
     if (desk.draft().isPresent()) {
       Draft draft = desk.draft().get();
-      return draft.placed().isEmpty() ? "" : board.say("window.hint.draw");
+      // A line is not closed: what is to be typed for it stands beside it.
+      return draft.placed().isEmpty() || draft.what().isLine() ? "" : board.say("window.hint.draw");
     }
     if (desk.plan().slabs().isEmpty()) {
       return "";

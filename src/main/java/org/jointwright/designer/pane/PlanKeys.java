@@ -76,13 +76,16 @@ final class PlanKeys {
     e.consume();
   }
 
-  /** A digit typed while a joint is picked, or under the hand, is its mark. */
+  /**
+   * A digit typed while a joint is picked, or under the hand, is its mark; typed while a photo is
+   * scaled, it is how far its two places are apart.
+   */
   private boolean isMarkTyped(String c) {
     Desk desk = board.desk();
     return Character.isDigit(c.charAt(0))
         && desk.draft().isEmpty()
-        && desk.sight().step() == Step.JOINTS
-        && desk.picked() instanceof Pick.AtJoint;
+        && (desk.picked() instanceof Pick.Scaling
+            || (desk.sight().step() == Step.JOINTS && desk.picked() instanceof Pick.AtJoint));
   }
 
   /** A digit begins a sentence at the outline; letters only while an edge is drawn. */

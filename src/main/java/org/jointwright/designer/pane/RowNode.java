@@ -118,6 +118,7 @@ final class RowNode {
 
   /** Shows the fact as it is now; a text that is being typed is left alone. */
   void update(Row now) {
+    boolean isTyped = isTyped();
     row = now;
     isShowing = true;
     label.setText(now.label());
@@ -125,8 +126,11 @@ final class RowNode {
       case Row.Shown s -> ((Label) value).setText(s.value());
       case Row.Typed t -> {
         TextField field = (TextField) value;
-        if (!field.isFocused() || field.getText().isEmpty()) {
+        if (!isTyped && !field.getText().equals(t.value())) {
           field.setText(t.value());
+          if (field.isFocused()) {
+            field.selectAll();
+          }
         }
       }
       case Row.Choice c -> ((ComboBox<?>) value).getSelectionModel().select(c.chosen());
@@ -134,6 +138,18 @@ final class RowNode {
     }
     isShowing = false;
     speak();
+  }
+
+  /**
+   * Whether something is being typed. A field that only has the focus shows the fact as it is: left
+   * with an older one, it would put that back.
+   */
+  private boolean isTyped() {
+    return value instanceof TextField field
+        && row instanceof Row.Typed was
+        && field.isFocused()
+        && !field.getText().isEmpty()
+        && !field.getText().equals(was.value());
   }
 
   /** What a screen reader reads: a text of its own hides the field's, so it holds both. */
@@ -162,8 +178,11 @@ final class RowNode {
         .focusedProperty()
         .addListener(
             (o, was, is) -> {
-              if (!is) {
+              if (is) {
+                say("");
+              } else {
                 take(field);
+                // What could not be taken goes, but not why.
                 restore(field);
               }
             });
@@ -171,6 +190,7 @@ final class RowNode {
         e -> {
           if (e.getCode() == KeyCode.ESCAPE) {
             restore(field);
+            say("");
             field.selectAll();
             e.consume();
           }
@@ -181,7 +201,6 @@ final class RowNode {
   private void restore(TextField field) {
     if (row instanceof Row.Typed t) {
       field.setText(t.value());
-      say("");
     }
   }
 

@@ -110,7 +110,7 @@ public sealed interface Hold {
     }
 
     /** The same elsewhere. */
-    HeldAddition at(String in, Point place) {
+    public HeldAddition at(String in, Point place) {
       return new HeldAddition(in, what, place, called);
     }
   }

@@ -17,6 +17,7 @@ import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -201,6 +202,37 @@ class EditingInTheWindowTest {
                 .anyMatch(e -> Math.abs(e.distance(at) - 60) < 1e-6))
         .isTrue();
     assertThat(slab().boxOuts()).hasSize(1);
+  }
+
+  /** The field that Tab goes to shows what the one before has done; left, it puts nothing back. */
+  @Test
+  void aPlaceThatIsTypedStaysThoughTheFieldsAfterItAreGoneThrough() {
+    rig.click(feet(4, 4)).clickOn("deed-add-opening");
+    rig.clickOn("row-opening-from-0").key(KeyCode.CONTROL, KeyCode.A).type("5'");
+    for (int i = 0; i < 6; i++) {
+      rig.key(KeyCode.TAB);
+    }
+    double wide = rig.desk().hand().addition().orElseThrow().what().wide();
+    double left = rig.desk().hand().addition().orElseThrow().box().orElseThrow().minX();
+    rig.fill("opening-wide", "3'4");
+    assertThat(wide).isNotEqualTo(40);
+    rig.clickOn("deed-set-down").laid();
+    Box box = slab().openings().getFirst().outline().ring().box();
+    assertThat(box.minY()).isCloseTo(60, within(1e-6));
+    assertThat(box.width()).isCloseTo(40, within(1e-6));
+    assertThat(box.minX()).as("its left edge stays").isCloseTo(left, within(1e-6));
+  }
+
+  @Test
+  void aFigureThatCannotBeReadIsPutBackButNotInSilence() {
+    rig.click(feet(4, 4)).clickOn("deed-add-fixed");
+    String before = rig.text("row-fixed-across");
+    rig.clickOn("row-fixed-across").key(KeyCode.CONTROL, KeyCode.A).type("6 x 6");
+    rig.key(KeyCode.TAB);
+    assertThat(rig.text("row-fixed-across")).isEqualTo(before);
+    assertThat(rig.text("trouble-fixed-across")).isNotEmpty();
+    rig.clickOn("row-fixed-across");
+    assertThat(rig.has("trouble-fixed-across")).as("once it is tried again").isFalse();
   }
 
   @Test

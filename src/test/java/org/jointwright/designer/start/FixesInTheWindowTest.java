@@ -85,9 +85,9 @@ class FixesInTheWindowTest {
     rig.clickOn("step-outline");
     rig.act(() -> rig.designer().pane().plan().requestFocus());
     rig.move(rig.desk().viewport().toPlan(cloth));
-    assertThat(rig.has("tip")).as("over the flag").isTrue();
+    assertThat(rig.node("tip").isVisible()).as("over the flag").isTrue();
     rig.key(KeyCode.DIGIT2);
-    assertThat(rig.has("tip")).isFalse();
+    assertThat(rig.node("tip").isVisible()).isFalse();
     assertThat(rig.desk().draft()).as("a side is begun").isPresent();
   }
 

@@ -121,7 +121,9 @@ class PhotoInTheWindowTest {
     Point clicked = ((Pick.Scaling) rig.desk().picked()).from().orElseThrow();
     assertThat(clicked.distance(a)).isLessThan(1);
     double apart = clicked.distance(((Pick.Scaling) rig.desk().picked()).to().orElseThrow());
-    rig.fill("photo-distance", "20'");
+    rig.click(new Point(before.ring().box().maxX() + 8, before.middle().y()));
+    assertThat(((Pick.Scaling) rig.desk().picked()).to()).as("beside the photo").isPresent();
+    rig.type("20'").key(KeyCode.ENTER);
     assertThat(photo().width()).isCloseTo(before.width() * 240 / apart, within(1e-6));
     Point held = photo().middle().minus(clicked);
     Point was = before.middle().minus(clicked);
