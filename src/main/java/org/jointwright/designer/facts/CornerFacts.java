@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.CornerTips;
+import org.jointwright.designer.shaping.SideLength;
 import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
-import org.jointwright.designer.state.SideLength;
 import org.jointwright.designer.state.Soundness;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.LetteredCorner;
@@ -52,6 +52,10 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
             words.say("window.corner.angle"),
             words.say("window.degrees", Math.round(180 - turn))));
     List<Deed> deeds = new ArrayList<>();
+    for (int side : List.of(last, corner.index())) {
+      EdgeFacts.otherLength(desk, new Ref(corner.slab(), corner.ring(), side), words)
+          .ifPresent(deeds::add);
+    }
     List<String> said = new ArrayList<>();
     SideShape.most(desk.plan(), corner).ifPresent(most -> rows.add(rounded(most)));
     CornerTip tip = new CornerTip(desk.plan(), corner, words);

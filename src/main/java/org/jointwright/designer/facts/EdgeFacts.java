@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jointwright.designer.shaping.SideLength;
 import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
-import org.jointwright.designer.state.SideLength;
 import org.jointwright.joint.EdgeSection;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
@@ -119,6 +119,21 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
         : new Row.Shown("edge-length", label, value);
   }
 
+  /** The other way to take a length that was just typed. */
+  static Optional<Deed> otherLength(Desk desk, Ref edge, Words words) {
+    return SideLength.other(desk, edge)
+        .map(
+            o -> {
+              int known = o.name().isEmpty() ? 0 : 1;
+              String said =
+                  switch (o.way()) {
+                    case NEXT_SIDE -> words.say("window.deed.lengthSide", known, o.name());
+                    case CORNER_ALONE -> words.say("window.deed.lengthCorner", known, o.name());
+                  };
+              return Deed.of("other-length-" + edge.index(), said, d -> o.desk());
+            });
+  }
+
   /** How far it bulges; a minus before the figure turns it to the other side. */
   private Row bulge(Edge e) {
     double now = SideShape.bulge(e);
@@ -160,6 +175,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
 
   private List<Deed> deeds(Edge e) {
     List<Deed> deeds = new ArrayList<>();
+    otherLength(desk, edge, words).ifPresent(deeds::add);
     deeds.add(
         Deed.of(
             "add-corner",

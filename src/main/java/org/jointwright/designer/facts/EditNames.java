@@ -149,6 +149,7 @@ public final class EditNames {
           words.say("window.did.moveJoint", number(move.slab(), move.joint(), before, words));
       case JointEdit.SetKind kind ->
           words.say("window.did.jointKind", number(kind.slab(), kind.joint(), before, words));
+      case JointEdit.Mend mend -> words.say("window.did.lay", mend.slab());
       case JointEdit.Lay lay -> words.say("window.did.lay", lay.slab());
       case JointEdit.Lock lock ->
           words.say(

@@ -88,6 +88,6 @@ public record Redraft(String slab, List<Joint> joints, List<BoxOut> boxOuts) {
 
   /** The edit that makes it so. */
   public JointEdit edit() {
-    return new JointEdit.Lay(slab, joints, boxOuts);
+    return new JointEdit.Mend(slab, joints, boxOuts);
   }
 }

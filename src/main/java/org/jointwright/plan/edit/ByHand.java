@@ -99,6 +99,11 @@ public record ByHand(Set<String> standing, Set<String> following) {
 
   private static void look(Edit edit, History.Step step, Set<String> touched) {
     switch (edit) {
+      case JointEdit.Mend mend -> {
+        if (!isSame(cut(step.before(), mend.slab()), cut(mend.joints()))) {
+          touched.add(mend.slab());
+        }
+      }
       case JointEdit.Lay lay -> look(lay, step.before(), touched);
       case JointEdit.Lock l -> {
         // Whoever has unlocked the last one has given all of them back.
@@ -128,8 +133,8 @@ public record ByHand(Set<String> standing, Set<String> following) {
    * Joints put in place of a slab’s own: those changed here and there, or all of them laid anew.
    */
   private static void look(JointEdit.Lay lay, Plan before, Set<String> touched) {
-    List<Joint> were = before.slab(lay.slab()).map(ByHand::cut).orElse(List.of());
-    List<Joint> are = lay.joints().stream().filter(ByHand::isCut).toList();
+    List<Joint> were = cut(before, lay.slab());
+    List<Joint> are = cut(lay.joints());
     Set<Path> stood = new HashSet<>();
     Set<Path> held = new HashSet<>();
     for (Joint j : were) {
@@ -138,8 +143,7 @@ public record ByHand(Set<String> standing, Set<String> following) {
         held.add(j.path());
       }
     }
-    boolean isSame =
-        were.size() == are.size() && are.stream().allMatch(j -> stood.contains(j.path()));
+    boolean isSame = isSame(were, are);
     boolean isHeldAnew = are.stream().anyMatch(j -> j.locked() && !held.contains(j.path()));
     boolean isLessOne =
         are.stream().allMatch(j -> stood.contains(j.path()))
@@ -151,8 +155,22 @@ public record ByHand(Set<String> standing, Set<String> following) {
     }
   }
 
+  private static boolean isSame(List<Joint> were, List<Joint> are) {
+    Set<Path> stood = new HashSet<>();
+    were.forEach(j -> stood.add(j.path()));
+    return were.size() == are.size() && are.stream().allMatch(j -> stood.contains(j.path()));
+  }
+
+  private static List<Joint> cut(Plan plan, String slab) {
+    return plan.slab(slab).map(ByHand::cut).orElse(List.of());
+  }
+
   private static List<Joint> cut(Slab slab) {
-    return slab.joints().stream().filter(ByHand::isCut).toList();
+    return cut(slab.joints());
+  }
+
+  private static List<Joint> cut(List<Joint> joints) {
+    return joints.stream().filter(ByHand::isCut).toList();
   }
 
   private static boolean isCut(Joint joint) {

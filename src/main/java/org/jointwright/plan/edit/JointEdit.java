@@ -30,6 +30,23 @@ public sealed interface JointEdit extends Edit {
     }
   }
 
+  /**
+   * Puts a slab's joints and box-outs as a hand has mended them: a part of them moved, added or
+   * taken out, the others as they were. Unlike what is laid, it was chosen and looked at.
+   */
+  record Mend(String slab, List<Joint> joints, List<BoxOut> boxOuts) implements JointEdit {
+    /** Copies the lists. */
+    public Mend {
+      joints = List.copyOf(joints);
+      boxOuts = List.copyOf(boxOuts);
+    }
+
+    @Override
+    public Plan applyTo(Plan before) {
+      return before.withSlab(slab, s -> s.withLaid(joints, boxOuts));
+    }
+  }
+
   /** Adds a joint and locks it; an id that is taken is made new. */
   record Add(String slab, Joint joint) implements JointEdit {
     @Override

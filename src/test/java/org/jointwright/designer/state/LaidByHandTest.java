@@ -17,6 +17,7 @@ import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.JointEdit;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
+import org.jointwright.plan.edit.SplitEdit;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.Test;
@@ -157,6 +158,37 @@ class LaidByHandTest {
     Desk desk = laid(Desk.begun(Plan.EMPTY.withSlabs(List.of(slab("drive", 0, 240, 360)))));
     Desk after = laid(desk.edited(new SlabEdit.SetThickness("drive", Length.inches(6))));
     assertThat(cuts(after)).isNotEqualTo(cuts(desk));
+  }
+
+  /** Fixes that move all lines of a slab to whole marks lock none of them. */
+  @Test
+  void aMendOfFreeJointsOutlivesASplitAndARoundedCornerBesideIt() {
+    Plan both =
+        Plan.EMPTY.withSlabs(List.of(slab("drive", 0, 240, 360), slab("patio", 240, 240, 360)));
+    Desk desk = laid(Desk.begun(both));
+    Slab drive = desk.plan().slab("drive").orElseThrow();
+    List<Joint> mended =
+        drive.joints().stream()
+            .map(
+                j ->
+                    j.kind() == JointKind.CONTRACTION
+                            && Math.abs(j.path().start().y() - j.path().end().y()) < 1
+                        ? j.withPath(
+                            Path.straight(
+                                j.path().start().plus(new Point(0, 3)),
+                                j.path().end().plus(new Point(0, 3))))
+                        : j)
+            .toList();
+    Desk mend = laid(desk.editedOnly(new JointEdit.Mend("drive", mended, drive.boxOuts())));
+    assertThat(mend.plan().slab("drive").orElseThrow().lockedJoints()).isEmpty();
+    assertThat(cuts(mend)).isNotEqualTo(cuts(desk));
+    Desk split =
+        laid(mend.edited(new SplitEdit.Split("patio", new Point(360, 0), new Point(360, 360))));
+    assertThat(split.plan().slabs()).hasSize(3);
+    assertThat(cuts(split)).isEqualTo(cuts(mend));
+    Desk rounded =
+        laid(mend.edited(new SlabEdit.RoundCorner(new Ref("patio", Ref.OUTLINE, 1), 24)));
+    assertThat(cuts(rounded)).isEqualTo(cuts(mend));
   }
 
   @Test

@@ -82,6 +82,13 @@ class ByHandTest {
   }
 
   @Test
+  void aMendOfFreeJointsIsByHandButNotOneThatChangesNoCut() {
+    List<Joint> moved = List.of(joint("J1", 110), TWO);
+    assertStands(laid().done(new JointEdit.Mend("pad", moved, List.of())));
+    assertNone(laid().done(new JointEdit.Mend("pad", List.of(ONE, TWO), List.of())));
+  }
+
+  @Test
   void allLaidAnewIsNoneAnyMore() {
     History moved = moved();
     List<Joint> anew = List.of(joint("J1", 75), joint("J2", 150), joint("J3", 225));
