@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.save.SafeSave;
@@ -104,6 +105,37 @@ public final class Sheets {
     // A PDF holds the plan as it was agreed on: that is not made again from a plan gone further.
     SafeSave.saveAll(files, f -> f.toString().endsWith(".pdf"));
     return new ArrayList<>(files.keySet());
+  }
+
+  /**
+   * The files in a folder that have the names of these sheets: what {@link #write} would write
+   * over, whatever it holds. In the order of their names.
+   *
+   * @throws IOException when the folder cannot be looked into
+   */
+  public static List<Path> there(Wanted wanted, Path folder, String stem) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    String names =
+        wanted.kinds().stream()
+            .map(k -> Pattern.quote(named(stem, k.file())))
+            .collect(Collectors.joining("|"));
+    Pattern sheet =
+        Pattern.compile(
+            wanted.kinds().size() == 1
+                ? "(" + names + ")((-\\d+)?\\.(svg|png)|\\.pdf)"
+                : "("
+                    + names
+                    + ")(-\\d+)?\\.(svg|png)|"
+                    + Pattern.quote(named(stem, SEVERAL))
+                    + "\\.pdf");
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(f -> sheet.matcher(String.valueOf(f.getFileName())).matches())
+          .sorted()
+          .toList();
+    }
   }
 
   /** The sheets bound together. */

@@ -1,5 +1,6 @@
 package org.jointwright.app;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,6 +16,7 @@ import org.jointwright.check.Severity;
 import org.jointwright.check.figure.Figures;
 import org.jointwright.check.judge.Checks;
 import org.jointwright.fix.Fix;
+import org.jointwright.fix.Fixes;
 import org.jointwright.fix.name.JointName;
 import org.jointwright.fix.name.ObjectsAt;
 import org.jointwright.joint.Layout;
@@ -52,6 +54,11 @@ final class ThroughObject {
   /** Nearer than this a line runs through it, inches: the rules’ tolerance on lengths. */
   private static final double THROUGH = 0.5;
 
+  private static final Comparator<Tried> BEST =
+      Comparator.<Tried>comparingInt(t -> t.now().of(Severity.MUST).size())
+          .thenComparingInt(t -> weighty(t.now()))
+          .thenComparingDouble(Tried::cost);
+
   /** What it may cost more, as the eye may: 5 %. */
   private static final double DEARER = 1.05;
 
@@ -59,8 +66,18 @@ final class ThroughObject {
   private final Layout layout;
   private final Judgement judgement;
   private final Function<Layout, Edit> lay;
-  private final Map<String, Optional<Fix>> known = new HashMap<>();
+  private final Map<String, List<Tried>> known = new HashMap<>();
   private int tries;
+
+  /**
+   * A line that was run through an object, where there is less to find then.
+   *
+   * @param fix what does it
+   * @param laid the layout after it
+   * @param now what the rules find in that
+   * @param cost what it costs, feet
+   */
+  private record Tried(Fix fix, Layout laid, Judgement now, double cost) {}
 
   /**
    * For a layout.
@@ -75,8 +92,9 @@ final class ThroughObject {
   }
 
   /**
-   * What helps against a finding beside an object; empty where no line does, or once it is told to
-   * stop.
+   * What helps against a finding beside an object: of the lines that clear it, the one that leaves
+   * the least to find, then the one that costs least. Empty where no line does, or once it is told
+   * to stop.
    */
   Optional<Fix> of(Finding finding, BooleanSupplier goOn) {
     return layout
@@ -87,25 +105,31 @@ final class ThroughObject {
                 ObjectsAt.of(s, finding).stream()
                     .flatMap(id -> layout.plan().fixedObject(id).stream())
                     .findFirst()
-                    .flatMap(f -> known(s, f, goOn)));
+                    .flatMap(
+                        f ->
+                            known(s, f, goOn).stream()
+                                .filter(t -> Fixes.isGone(finding, layout, t.laid(), t.now()))
+                                .min(BEST)
+                                .map(Tried::fix)));
   }
 
-  private Optional<Fix> known(SlabLayout slab, FixedObject object, BooleanSupplier goOn) {
+  private List<Tried> known(SlabLayout slab, FixedObject object, BooleanSupplier goOn) {
     if (known.containsKey(object.id())) {
-      return known.getOrDefault(object.id(), Optional.empty());
+      return known.getOrDefault(object.id(), List.of());
     }
     int before = tries;
-    Optional<Fix> found = through(slab, object, goOn);
+    List<Tried> found = through(slab, object, goOn);
     if (goOn.getAsBoolean()) {
       known.put(object.id(), found);
     } else {
       // What was not tried to its end is as good as not tried.
       tries = before;
+      return List.of();
     }
     return found;
   }
 
-  private Optional<Fix> through(SlabLayout slab, FixedObject object, BooleanSupplier goOn) {
+  private List<Tried> through(SlabLayout slab, FixedObject object, BooleanSupplier goOn) {
     Point at = object.shape().ring().box().centre();
     List<Joint> lines =
         slab.joints().stream()
@@ -116,15 +140,13 @@ final class ThroughObject {
             .sorted(Comparator.comparingDouble(j -> -j.path().length()))
             .limit(MOST_LINES)
             .toList();
+    List<Tried> found = new ArrayList<>();
     for (Joint line : lines) {
       if (tries++ < MOST_TRIES) {
-        Optional<Fix> fix = run(slab, line, off(line, at), object.id(), goOn);
-        if (fix.isPresent()) {
-          return fix;
-        }
+        run(slab, line, off(line, at), object.id(), goOn).ifPresent(found::add);
       }
     }
-    return Optional.empty();
+    return List.copyOf(found);
   }
 
   /** How far a point is off the line of a joint, square to it. */
@@ -134,7 +156,7 @@ final class ThroughObject {
     return from.minus(way.times(from.dot(way)));
   }
 
-  private Optional<Fix> run(
+  private Optional<Tried> run(
       SlabLayout slab, Joint line, Point by, String object, BooleanSupplier goOn) {
     String id = slab.slab().id();
     Map<String, Path> along = new HashMap<>();
@@ -159,19 +181,19 @@ final class ThroughObject {
     }
     Layout laid = anew.get();
     Judgement now = Checks.judge(held, laid);
+    double cost = Figures.of(held, laid).cost();
     boolean isBetter =
         now.isComplete()
             && now.of(Severity.MUST).size() <= judgement.of(Severity.MUST).size()
             && weighty(now) < weighty(judgement)
-            && Figures.of(held, laid).cost() <= DEARER * Figures.of(asked, layout).cost();
-    return isBetter
-        ? Optional.of(
-            Fix.of(
-                "fix.throughObject",
-                "fix.did.throughObject",
-                List.of(new JointName(id, line.id()), object),
-                lay.apply(laid)))
-        : Optional.empty();
+            && cost <= DEARER * Figures.of(asked, layout).cost();
+    Fix fix =
+        Fix.of(
+            "fix.throughObject",
+            "fix.did.throughObject",
+            List.of(new JointName(id, line.id()), object),
+            lay.apply(laid));
+    return isBetter ? Optional.of(new Tried(fix, laid, now, cost)) : Optional.empty();
   }
 
   private static Path moved(Joint joint, Point by) {

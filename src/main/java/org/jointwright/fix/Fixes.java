@@ -55,6 +55,21 @@ public final class Fixes {
   private Fixes() {}
 
   /**
+   * Whether a finding of one layout is gone from another: none of its rule that weighs as much is
+   * at its place.
+   *
+   * @param before the layout that it was found in
+   * @param after the other, of the same plan
+   * @param now what the rules found in that
+   */
+  public static boolean isGone(Finding finding, Layout before, Layout after, Judgement now) {
+    SamePlace place = new SamePlace(before, after);
+    return now.findings().stream()
+        .filter(f -> f.severity().compareTo(finding.severity()) <= 0)
+        .noneMatch(f -> place.holds(finding, f));
+  }
+
+  /**
    * Up to three fixes of a finding, the worthiest first: each clears it, and brings no finding of
    * its weight or more that was not there, at its place and as large. Empty where none is known.
    *

@@ -9,6 +9,7 @@ import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.file.PlanReading;
 import org.jointwright.fix.Fix;
+import org.jointwright.fix.Fixes;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Outline;
@@ -106,6 +107,26 @@ class RemediesTest {
     assertThat(remedies.of(tee(answer))).extracting(Fix::key).containsExactly("fix.throughObject");
   }
 
+  /** Whatever is clicked: what is offered clears that very finding. */
+  @Test
+  void aLineIsRunThroughAnObjectOnlyWhereTheFindingGoes() {
+    Answer answer = Answer.asItStands(flared());
+    Remedies remedies = new Remedies(answer.asked(), answer.layout(), answer.judgement());
+    int run = 0;
+    for (Finding f : answer.judgement().of(Severity.SHOULD)) {
+      for (Fix fix : remedies.of(f)) {
+        if (fix.key().equals("fix.throughObject")) {
+          run++;
+          Answer after = Answer.asItStands(fix.edit().applyTo(answer.plan()));
+          assertThat(Fixes.isGone(f, answer.layout(), after.layout(), after.judgement()))
+              .as(f.key())
+              .isTrue();
+        }
+      }
+    }
+    assertThat(run).isPositive();
+  }
+
   @Test
   void aLineBesideAnObjectIsRunThroughItWhereNothingElseHelps() {
     Answer answer = Answer.asItStands(flared());
@@ -114,6 +135,8 @@ class RemediesTest {
     Answer after = Answer.asItStands(fix.edit().applyTo(answer.plan()));
     assertThat(after.judgement().of(Severity.MUST)).isEmpty();
     assertThat(after.findings()).hasSizeLessThan(answer.findings().size());
+    assertThat(Fixes.isGone(tee(answer), answer.layout(), after.layout(), after.judgement()))
+        .isTrue();
     assertThat(after.plan().slabs().getFirst().lockedJoints()).as("what was run").isNotEmpty();
   }
 }

@@ -3,8 +3,10 @@ package org.jointwright.designer.pane;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -42,6 +44,9 @@ public final class JobWork {
   private Consumer<Outside.Printout> printingWatcher = p -> {};
   private boolean isWriting;
   private final AtomicBoolean isStopped = new AtomicBoolean();
+
+  /** The files of sheets that this window has written. */
+  private final Set<Path> sheets = new HashSet<>();
 
   /**
    * The work on the job of {@code board}.
@@ -117,6 +122,7 @@ public final class JobWork {
       case OPEN -> next.file().or(chooser::planToOpen).ifPresent(this::open);
       case SAMPLE -> sample();
       case CLOSE -> closing.run();
+      case OVER_SHEETS -> next.file().ifPresent(this::writeSheets);
     }
   }
 
@@ -383,7 +389,29 @@ public final class JobWork {
     chooser.folderForSheets().ifPresent(this::sheetsInto);
   }
 
+  /** What was not written here may be what somebody has agreed to: it is asked first. */
   private void sheetsInto(Path folder) {
+    Plan plan = board.desk().plan();
+    Optional<Path> file = board.desk().papers().file();
+    Sheets.Wanted wanted = board.desk().papers().setup().wanted(board.words());
+    workshop.run(
+        () -> outside.sheetsThere(plan, wanted, folder, file),
+        there -> {
+          List<String> others =
+              there.stream()
+                  .filter(f -> !sheets.contains(f))
+                  .map(f -> String.valueOf(f.getFileName()))
+                  .toList();
+          if (others.isEmpty()) {
+            writeSheets(folder);
+          } else {
+            board.change(d -> d.told(Notice.overSheets(folder, others)));
+          }
+        },
+        "window.notice.notWritten");
+  }
+
+  private void writeSheets(Path folder) {
     writing(true);
     isStopped.set(false);
     // Behind any layout still being worked out: its joints are what the sheets are for.
@@ -406,13 +434,14 @@ public final class JobWork {
           if (written.isStopped()) {
             board.change(d -> d.told(Notice.word("window.notice.writingStopped", List.of())));
           } else if (written.trouble().isEmpty()) {
-            Papers.Sheets sheets = new Papers.Sheets(plan, written.files(), written.canShow());
+            sheets.addAll(written.files());
+            Papers.Sheets done = new Papers.Sheets(plan, written.files(), written.canShow());
             List<String> names =
                 written.files().stream().map(f -> String.valueOf(f.getFileName())).toList();
             Notice told =
                 Notice.word("window.notice.written", names, folder.toString())
-                    .showing(sheets.shown());
-            board.change(d -> d.printed(sheets).told(told));
+                    .showing(done.shown());
+            board.change(d -> d.printed(done).told(told));
           } else {
             board.change(
                 d -> d.told(Notice.trouble("window.notice.notWritten", written.trouble())));

@@ -97,7 +97,9 @@ final class NoticePane extends StackPane {
         .next()
         .ifPresent(
             next -> {
-              if (notice.isHalfDrawn()) {
+              if (next.kind() == Notice.Next.Kind.OVER_SHEETS) {
+                buttons.add(button("over", () -> job.proceed(next)));
+              } else if (notice.isHalfDrawn()) {
                 buttons.add(button("leave", () -> job.dropOutline(next)));
               } else {
                 buttons.add(button("keep", () -> job.keepThen(next)));

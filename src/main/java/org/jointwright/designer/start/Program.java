@@ -154,6 +154,16 @@ final class Program implements Outside {
   }
 
   @Override
+  public List<Path> sheetsThere(Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file) {
+    try {
+      return Sheets.there(wanted, folder, Sheets.stem(plan.job(), file));
+    } catch (IOException e) {
+      // What cannot be looked into cannot be written into either: that is said then.
+      return List.of();
+    }
+  }
+
+  @Override
   public Written sheets(
       Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file, BooleanSupplier goOn) {
     Words words = wanted.words();

@@ -56,7 +56,9 @@ public record Notice(
       /** The sample. */
       SAMPLE,
       /** The end of the work. */
-      CLOSE
+      CLOSE,
+      /** Sheets written over others. */
+      OVER_SHEETS
     }
   }
 
@@ -89,6 +91,17 @@ public record Notice(
   /** The plan is not kept, and what comes next would lose it. */
   public static Notice keepFirst(Next next) {
     return waiting("window.notice.keepFirst", next);
+  }
+
+  /** Sheets would be written over others that nobody has written here. */
+  public static Notice overSheets(Path folder, List<String> names) {
+    return new Notice(
+        "window.notice.overSheets",
+        List.of(folder.toString()),
+        names,
+        false,
+        Optional.of(new Next(Next.Kind.OVER_SHEETS, Optional.of(folder))),
+        Optional.empty());
   }
 
   private static Notice waiting(String key, Next next) {

@@ -132,6 +132,13 @@ public interface Outside {
       Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file, BooleanSupplier goOn);
 
   /**
+   * The files of a folder that these sheets would be written over.
+   *
+   * @param file the plan's file, after which they are named where the job has no name
+   */
+  List<Path> sheetsThere(Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file);
+
+  /**
    * Has the system show a file in whatever program it has for such files.
    *
    * @return the file

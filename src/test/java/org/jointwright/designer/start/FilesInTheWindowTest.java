@@ -143,6 +143,45 @@ class FilesInTheWindowTest {
   }
 
   @Test
+  void sheetsOfAnotherDayAreWrittenOverOnlyWhereThatIsSaid() throws IOException {
+    openSample();
+    rig.nextPlace(folder);
+    rig.clickOn("step-sheets").clickOn("deed-write-sheets");
+    rig.until(() -> rig.desk().notice().isPresent());
+    Path pdf;
+    try (Stream<Path> files = Files.list(folder)) {
+      pdf = files.filter(f -> f.toString().endsWith(".pdf")).findFirst().orElseThrow();
+    }
+    rig.clickOn("notice-putAway");
+    Path mine = folder.resolve("mine");
+    Files.createDirectories(mine);
+    Path agreed = mine.resolve(pdf.getFileName());
+    Files.writeString(agreed, "agreed");
+    Files.writeString(mine.resolve("notes.pdf"), "of no sheet");
+    rig.nextPlace(mine);
+    rig.clickOn("deed-write-sheets");
+    rig.until(() -> rig.desk().notice().isPresent());
+    assertThat(rig.desk().notice().orElseThrow().lines())
+        .containsExactly(String.valueOf(pdf.getFileName()));
+    rig.clickOn("notice-stay");
+    assertThat(agreed).hasContent("agreed");
+    rig.nextPlace(mine);
+    rig.clickOn("deed-write-sheets");
+    rig.until(() -> rig.desk().notice().isPresent());
+    rig.clickOn("notice-over");
+    rig.until(() -> rig.desk().notice().isPresent());
+    assertThat(rig.desk().notice().orElseThrow().lines()).hasSizeGreaterThan(1);
+    assertThat(mine.resolve(pdf.getFileName() + "~")).hasContent("agreed");
+    rig.clickOn("notice-putAway");
+    rig.nextPlace(mine);
+    rig.clickOn("deed-write-sheets");
+    rig.until(() -> rig.desk().notice().isPresent());
+    assertThat(rig.desk().notice().orElseThrow().next())
+        .as("its own are not asked about")
+        .isEmpty();
+  }
+
+  @Test
   void anOutlineHalfDrawnIsNotLostByANewPlan() {
     rig.type("20'").key(KeyCode.ENTER);
     rig.act(() -> rig.designer().job().next(Notice.Next.BEGIN));
