@@ -32,14 +32,19 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
               i -> changed(h -> h.of(kinds.get(i), FixedFacts.kind(kinds.get(i), words)))));
     }
     desk.plan().slab(held.slab()).ifPresent(s -> rows.addAll(fromSides(s)));
-    rows.add(
-        size(
-            isObject ? "fixed-across" : "opening-wide",
-            isObject ? "window.fixed.across" : "window.opening.wide",
-            what.wide(),
-            (h, v) ->
-                grown(h, isObject ? h.what().sized(v, v) : h.what().sized(v, h.what().deep()))));
-    if (!isObject) {
+    if (isObject) {
+      rows.add(
+          FixedFacts.across(
+              what.isSquare() ? List.of(what.wide(), what.deep()) : List.of(what.wide()),
+              words,
+              (d, sizes) -> SetDown.changed(d, h -> h.with(h.what().across(sizes)))));
+    } else {
+      rows.add(
+          size(
+              "opening-wide",
+              "window.opening.wide",
+              what.wide(),
+              (h, v) -> grown(h, h.what().sized(v, h.what().deep()))));
       rows.add(
           size(
               "opening-deep",
@@ -72,13 +77,10 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
   }
 
   /**
-   * Another size. An opening keeps its lower left corner, as it does once it is set down: the near
-   * edges that were typed before stay. An object keeps its middle, from which it is measured.
+   * Another size of an opening. It keeps its lower left corner, as it does once it is set down: the
+   * near edges that were typed before stay.
    */
   private static Hold.HeldAddition grown(Hold.HeldAddition held, Addition to) {
-    if (to.kind().isPresent()) {
-      return held.with(to);
-    }
     Point by = new Point(to.wide() - held.what().wide(), to.deep() - held.what().deep()).times(0.5);
     return held.with(to).at(held.slab(), held.at().plus(by));
   }
@@ -95,8 +97,7 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
         words.print(Length.inches(now)),
         t ->
             d -> {
-              boolean isObject = held.what().kind().isPresent();
-              double value = (isObject ? Figures.thickness(t, d) : Figures.side(t, d)).inches();
+              double value = Figures.side(t, d).inches();
               return changed(h -> sizing.of(h, value)).apply(d);
             });
   }

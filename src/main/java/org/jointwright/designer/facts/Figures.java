@@ -1,5 +1,8 @@
 package org.jointwright.designer.facts;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthReader;
@@ -11,6 +14,8 @@ import org.jointwright.plan.Sizes;
 final class Figures {
   /** No slab here is thicker; the plan format asks beyond it. Inches. */
   private static final double THICKEST = 24;
+
+  private static final Pattern BOTH_WAYS = Pattern.compile("[xX×]");
 
   private Figures() {}
 
@@ -79,6 +84,15 @@ final class Figures {
       throw new BadFigure("window.figure.tooLong", Thickened.WIDEST);
     }
     return read;
+  }
+
+  /** How large an object is, inches: across a round one, or both ways, as in {@code 6 x 6}. */
+  static List<Double> across(String text, Desk desk) {
+    List<Double> read = new ArrayList<>();
+    for (String way : BOTH_WAYS.split(text, 2)) {
+      read.add(thickness(way, desk).inches());
+    }
+    return List.copyOf(read);
   }
 
   /** A small length above 0. */

@@ -3,12 +3,15 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.jointwright.designer.ready.Addition;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.FixedShape;
@@ -17,11 +20,15 @@ import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.FixedEdit;
 import org.jointwright.plan.edit.Thing;
 import org.jointwright.plan.edit.Together;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** The facts of a fixed object: what it is, how large, and how far from two sides. */
 record FixedFacts(Desk desk, FixedObject object, Words words) {
+  /** An outline that fills its box but for this lies level and plumb, square inches. */
+  private static final double LEVEL = 1e-6;
+
   Facts facts() {
     List<Row> rows = new ArrayList<>();
     List<FixedKind> kinds = Arrays.asList(FixedKind.values());
@@ -32,21 +39,6 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
             kinds.stream().map(this::kind).toList(),
             kinds.indexOf(object.kind()),
             i -> d -> replaced(d, named(d, kinds.get(i)), kinds.get(i), object.shape())));
-    if (object.shape() instanceof FixedShape.Round round) {
-      rows.add(
-          new Row.Typed(
-              "fixed-across",
-              words.say("window.fixed.across"),
-              words.print(round.diameter()),
-              t ->
-                  d ->
-                      replaced(
-                          d,
-                          object.id(),
-                          object.kind(),
-                          new FixedShape.Round(
-                              round.at(), Figures.thickness(t, d), round.kept()))));
-    }
     Slab slab = desk.plan().slab(object.slab()).orElseThrow();
     rows.addAll(
         new FromSides(desk.plan(), slab, words)
@@ -55,6 +47,7 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
                 "window.from.middle",
                 List.of(object.shape().ring().box().centre()),
                 this::moved));
+    sizes().ifPresent(now -> rows.add(across(now, words, this::sized)));
     // Last: a digit typed over the plan goes into the first figure.
     rows.add(
         new Row.Typed("fixed-name", words.say("window.slab.called"), object.id(), this::rename));
@@ -72,6 +65,41 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
                 words.say("window.deed.takeOut"),
                 d -> d.edited(new FixedEdit.Remove(object.id())))),
         List.of());
+  }
+
+  /**
+   * How large an object is, to be typed.
+   *
+   * @param now one figure of a round one, two of one with four sides; inches
+   * @param change what other figures change
+   */
+  static Row across(List<Double> now, Words words, BiFunction<Desk, List<Double>, Desk> change) {
+    List<String> said = now.stream().map(i -> words.print(Length.inches(i))).toList();
+    return new Row.Typed(
+        "fixed-across",
+        words.say("window.fixed.across"),
+        said.size() > 1
+            ? words.say("window.fixed.bothWays", said.getFirst(), said.getLast())
+            : said.getFirst(),
+        t -> d -> change.apply(d, Figures.across(t, d)));
+  }
+
+  /** How large it is; empty where two figures do not tell. */
+  private Optional<List<Double>> sizes() {
+    Box box = object.shape().ring().box();
+    return switch (object.shape()) {
+      case FixedShape.Round round -> Optional.of(List.of(round.diameter().inches()));
+      case FixedShape.Outlined o ->
+          Math.abs(o.ring().area() - box.width() * box.height()) < LEVEL
+              ? Optional.of(List.of(box.width(), box.height()))
+              : Optional.empty();
+    };
+  }
+
+  private Desk sized(Desk d, List<Double> sizes) {
+    Addition as = Addition.OBJECT.across(sizes);
+    FixedShape shape = as.shape(object.shape().ring().box().centre());
+    return replaced(d, object.id(), object.kind(), shape);
   }
 
   private Desk moved(Desk d, Point by) {

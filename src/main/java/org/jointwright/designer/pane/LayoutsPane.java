@@ -1,5 +1,6 @@
 package org.jointwright.designer.pane;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -14,9 +15,13 @@ import org.jointwright.designer.state.Desk;
 
 /** The other layouts of the slab that is picked, and how good its own is, when asked for. */
 final class LayoutsPane extends VBox {
+  /** So many are shown at most; where there are fewer it is said why. */
+  private static final int MOST = 3;
+
   private final Board board;
   private final Brush brush;
   private final Label link = LayoutCard.wrapped("", "link");
+  private final Label few = LayoutCard.wrapped("", "source");
   private final NearNode near;
   private final VBox content = new VBox(8);
   private final Consumer<String> whenAsked;
@@ -38,6 +43,8 @@ final class LayoutsPane extends VBox {
     HBox.setHgrow(link, Priority.ALWAYS);
     PressedRow row =
         new PressedRow("layouts-other", board.say("window.layouts.other"), this::turn, link);
+    few.setText(board.say("window.layouts.few"));
+    few.setId("layouts-few");
     near = new NearNode(board);
     getChildren().setAll(near, row, content);
     board.watch(this::show);
@@ -71,8 +78,9 @@ final class LayoutsPane extends VBox {
     for (int i = 0; i < ones.size(); i++) {
       cards.get(i).mark(ones.get(i));
     }
-    List<? extends Node> nodes =
-        ones.isEmpty() ? said(facts) : cards.stream().map(LayoutCard::node).toList();
+    List<Node> nodes = new ArrayList<>();
+    cards.forEach(c -> nodes.add(c.node()));
+    nodes.addAll(ones.isEmpty() ? said(facts) : ones.size() < MOST ? List.of(few) : List.of());
     if (!content.getChildren().equals(nodes)) {
       content.getChildren().setAll(nodes);
     }

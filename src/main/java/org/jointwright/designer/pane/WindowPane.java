@@ -16,6 +16,7 @@ import org.jointwright.designer.print.PrintCard;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Outside;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.designer.state.Step;
 import org.jointwright.text.Words;
 
 /** The whole window: bar above, path left, plan in the middle, facts right. */
@@ -41,6 +42,7 @@ public final class WindowPane extends BorderPane {
   private final Label fact = new Label();
   private final Label hint = new Label();
   private Pick picked = Pick.NOTHING;
+  private Step at = Step.OUTLINE;
   private OptionalInt finding = OptionalInt.empty();
 
   /** The window on {@code board}. */
@@ -178,8 +180,9 @@ public final class WindowPane extends BorderPane {
       finding.ifPresentOrElse(n -> held.hold("#finding-" + n), held::letGo);
     }
     fact.setVisible(!fact.getText().isEmpty());
-    if (!desk.picked().equals(picked)) {
+    if (!desk.picked().equals(picked) || desk.sight().step() != at) {
       picked = desk.picked();
+      at = desk.sight().step();
       if (desk.sight().finding().isEmpty()) {
         // Its facts stand at the top; whoever read findings before would see nothing of them.
         side.setVvalue(side.getVmin());

@@ -23,10 +23,11 @@ import org.jointwright.shape.Ring;
  * A fixed object or an opening that is not in its place yet.
  *
  * @param kind what object it is; empty for an opening
- * @param wide how wide it is, across the middle of an object, inches
- * @param deep how deep an opening is, inches
+ * @param wide how wide it is, across the middle of a round object, inches
+ * @param deep how deep it is, inches
+ * @param isSquare whether an object has four sides, level and plumb, rather than being round
  */
-public record Addition(Optional<FixedKind> kind, double wide, double deep) {
+public record Addition(Optional<FixedKind> kind, double wide, double deep, boolean isSquare) {
   /** A post of 4 by 4 in its concrete collar is about this across; from memory. Inches. */
   private static final double POST = 8;
 
@@ -37,28 +38,41 @@ public record Addition(Optional<FixedKind> kind, double wide, double deep) {
   private static final double BETTER = 6;
 
   /** A post of the usual size. */
-  public static final Addition OBJECT = new Addition(Optional.of(FixedKind.POST), POST, POST);
+  public static final Addition OBJECT =
+      new Addition(Optional.of(FixedKind.POST), POST, POST, false);
 
   /** An opening of the usual size. */
-  public static final Addition OPENING = new Addition(Optional.empty(), SIDE, SIDE);
+  public static final Addition OPENING = new Addition(Optional.empty(), SIDE, SIDE, false);
 
   /** The same object of another kind. */
   public Addition of(FixedKind value) {
-    return new Addition(Optional.of(value), wide, deep);
+    return new Addition(Optional.of(value), wide, deep, isSquare);
   }
 
   /** The same so wide and deep. */
   public Addition sized(double newWide, double newDeep) {
-    return new Addition(kind, newWide, newDeep);
+    return new Addition(kind, newWide, newDeep, isSquare);
+  }
+
+  /**
+   * An object of another size.
+   *
+   * @param across one figure of a round one, two of one with four sides; inches
+   */
+  public Addition across(List<Double> across) {
+    return new Addition(kind, across.getFirst(), across.getLast(), across.size() > 1);
   }
 
   /** Its rim where its middle is at {@code at}. */
   public Ring ring(Point at) {
-    return kind.isPresent() ? round(at).ring() : outline(at).ring();
+    return kind.isPresent() ? shape(at).ring() : outline(at).ring();
   }
 
-  private FixedShape round(Point at) {
-    return new FixedShape.Round(at, Length.inches(wide), Kept.NOTHING);
+  /** The shape of an object whose middle is at {@code at}. */
+  public FixedShape shape(Point at) {
+    return isSquare
+        ? new FixedShape.Outlined(outline(at), Kept.NOTHING)
+        : new FixedShape.Round(at, Length.inches(wide), Kept.NOTHING);
   }
 
   private Outline outline(Point at) {
@@ -79,7 +93,7 @@ public record Addition(Optional<FixedKind> kind, double wide, double deep) {
    */
   public Edit in(String slab, Point at, String name) {
     return kind.<Edit>map(
-            k -> new FixedEdit.Add(new FixedObject(name, slab, k, round(at), Kept.NOTHING)))
+            k -> new FixedEdit.Add(new FixedObject(name, slab, k, shape(at), Kept.NOTHING)))
         .orElseGet(
             () -> new SlabEdit.AddOpening(slab, new Opening(outline(at), Map.of(), Kept.NOTHING)));
   }

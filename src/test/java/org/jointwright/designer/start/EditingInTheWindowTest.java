@@ -12,6 +12,7 @@ import org.jointwright.designer.state.Pick;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting.Thickened;
+import org.jointwright.plan.FixedShape;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
 import org.jointwright.plan.Slab;
@@ -227,12 +228,39 @@ class EditingInTheWindowTest {
   void aFigureThatCannotBeReadIsPutBackButNotInSilence() {
     rig.click(feet(4, 4)).clickOn("deed-add-fixed");
     String before = rig.text("row-fixed-across");
-    rig.clickOn("row-fixed-across").key(KeyCode.CONTROL, KeyCode.A).type("6 x 6");
+    rig.clickOn("row-fixed-across").key(KeyCode.CONTROL, KeyCode.A).type("6 or 7");
     rig.key(KeyCode.TAB);
     assertThat(rig.text("row-fixed-across")).isEqualTo(before);
     assertThat(rig.text("trouble-fixed-across")).isNotEmpty();
     rig.clickOn("row-fixed-across");
     assertThat(rig.has("trouble-fixed-across")).as("once it is tried again").isFalse();
+  }
+
+  @Test
+  void aPostIsSquareWhereBothItsSidesAreTyped() {
+    rig.click(feet(4, 4)).clickOn("deed-add-fixed");
+    rig.fill("fixed-from-0", "5'").fill("fixed-from-3", "6'").fill("fixed-across", "6 x 8");
+    assertThat(rig.text("row-fixed-across")).isEqualTo("6″ × 8″");
+    rig.clickOn("deed-set-down").laid();
+    FixedShape shape = rig.plan().fixed().getFirst().shape();
+    assertThat(shape).isInstanceOf(FixedShape.Outlined.class);
+    assertThat(shape.ring().box()).isEqualTo(new Box(69, 56, 75, 64));
+    assertThat(slab().boxOuts()).hasSize(1);
+    rig.fill("fixed-across", "10").laid();
+    FixedShape round = rig.plan().fixed().getFirst().shape();
+    assertThat(round).isInstanceOf(FixedShape.Round.class);
+    assertThat(round.ring().box().centre()).isEqualTo(feet(6, 5));
+    rig.clickOn("undo").laid();
+    assertThat(rig.plan().fixed().getFirst().shape()).isEqualTo(shape);
+  }
+
+  @Test
+  void anotherStepIsSeenFromItsHeadToo() {
+    ScrollPane side = (ScrollPane) rig.node("side");
+    rig.act(() -> rig.designer().board().change(d -> d.picking(Pick.NOTHING)));
+    rig.act(() -> side.setVvalue(1));
+    rig.clickOn("step-sheets");
+    assertThat(Rig.get(side::getVvalue)).isZero();
   }
 
   @Test
