@@ -78,7 +78,12 @@ public interface Check {
 
   /** The key of the rule's name in words. */
   default String nameKey() {
-    return "check." + rule().toLowerCase(Locale.ROOT) + ".name";
+    return nameKey(rule());
+  }
+
+  /** The key of the name in words of the rule of that short name. */
+  static String nameKey(String rule) {
+    return "check." + rule.toLowerCase(Locale.ROOT) + ".name";
   }
 
   /** The key of a sentence that says what the rule asks for and why. */

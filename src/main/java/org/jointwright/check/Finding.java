@@ -40,6 +40,11 @@ public record Finding(
     sources = List.copyOf(sources);
   }
 
+  /** The key of its rule's name in words. */
+  public String nameKey() {
+    return Check.nameKey(rule);
+  }
+
   /** The id of the panel that it is about, if it is about one. */
   public Optional<String> panel() {
     return subject instanceof Subject.OnPanel p ? Optional.of(p.panel()) : Optional.empty();

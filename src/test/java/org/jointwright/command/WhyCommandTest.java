@@ -25,7 +25,9 @@ class WhyCommandTest {
         .startsWith(Run.of("check", ELL).out())
         .contains(
             " (J1 in the plan file): why here?\n  It starts at inside corner D.\n",
-            "\n  Without it a panel keeps inside corner D, 270 degrees; at most 185.\n",
+            "\n"
+                + "  Without it a panel goes round inside corner D, 270 degrees where 185 are the"
+                + " most, and a crack starts there.\n",
             " (J2 in the plan file): why here?\n",
             "\n  Rule M1, joint spacing: ");
   }
@@ -94,7 +96,8 @@ class WhyCommandTest {
             "\"letter\": \"D\"",
             "\"without\"",
             "\"computed\": false",
-            "\"message\": \"Without it a panel keeps inside corner D, 270 degrees; at most 185.\"");
+            "\"message\": \"Without it a panel goes round inside corner D, 270 degrees where 185"
+                + " are the most, and a crack starts there.\"");
     assertThat(run.out().split("\"origins\"", -1)).hasSize(1 + 8);
   }
 

@@ -51,7 +51,7 @@ public final class OffMarkJoints implements Check {
             0,
             metric ? "check.s6.metric" : "check.s6.inch",
             off.size(),
-            first.end().joint().id(),
+            new Subject.OnJoint(first.end().joint().id()),
             Length.inches(first.along()),
             first.tape().name()));
   }

@@ -61,7 +61,16 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
     if (desk.sight().step() == Step.JOINTS) {
       rows.add(new LaidForRow(desk.plan(), slab, words).row());
     }
-    return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), List.of());
+    List<String> said = new ArrayList<>();
+    UseGuess.from(desk.history(), slab.id()).ifPresent(g -> said.add(words.say(guessed(g))));
+    return Facts.saying(id, words.say("window.kind.slab"), rows, deeds(), said);
+  }
+
+  private static String guessed(UseGuess.From from) {
+    return switch (from) {
+      case NAME -> "window.slab.useOfName";
+      case SIZE -> "window.slab.useOfSize";
+    };
   }
 
   /** What is made of its surface; the joints stay as they are. */

@@ -61,7 +61,7 @@ public record StepFacts(
                     desk.draft().isPresent() ? "window.step.drawing" : "window.step.notBegun")),
         plain(
             Step.SECTION,
-            hasSlabs ? Done.DONE : Done.OPEN,
+            hasSlabs ? lookedAt(desk, Step.SECTION) : Done.OPEN,
             words.say("window.step.section"),
             hasSlabs ? section(plan, words) : words.say("window.step.notBegun")),
         new StepFacts(
@@ -74,10 +74,15 @@ public record StepFacts(
             count(desk, Severity.NOTE)),
         plain(
             Step.ORDER,
-            isLaid ? Done.DONE : Done.OPEN,
+            isLaid ? lookedAt(desk, Step.ORDER) : Done.OPEN,
             words.say("window.step.order"),
             words.say(isLaid ? "window.step.orderFact" : "window.step.notBegun")),
         sheets(desk, isLaid, words));
+  }
+
+  /** What is filled in by itself is done once somebody has looked at it. */
+  private static Done lookedAt(Desk desk, Step step) {
+    return desk.sight().seen().contains(step) ? Done.DONE : Done.BEGUN;
   }
 
   /** Done once they are written, until the plan changes. */

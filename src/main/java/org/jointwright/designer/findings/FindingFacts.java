@@ -34,7 +34,7 @@ public record FindingFacts(int number, Severity severity, String text, String so
               all.size() + 1,
               f.severity(),
               text,
-              words.say("window.finding.source", f.rule(), source)));
+              words.say("window.finding.source", f.rule(), words.say(f.nameKey()), source)));
     }
     return all;
   }

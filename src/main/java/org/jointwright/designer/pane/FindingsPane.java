@@ -30,6 +30,7 @@ final class FindingsPane extends VBox {
   private final Brush brush;
   private List<FindingFacts> shown = List.of();
   private List<VBox> fixes = List.of();
+  private final List<Label> more = new ArrayList<>();
   private Optional<FixFacts> offered = Optional.empty();
 
   FindingsPane(Board board, Brush brush) {
@@ -62,6 +63,7 @@ final class FindingsPane extends VBox {
     rule.getStyleClass().add("rule");
     all.add(rule);
     all.add(head(now));
+    more.clear();
     fixes = now.stream().map(f -> new VBox(2)).toList();
     for (int i = 0; i < now.size(); i++) {
       all.add(new VBox(row(now.get(i)), fixes.get(i)));
@@ -74,6 +76,9 @@ final class FindingsPane extends VBox {
   private void showFixes() {
     for (int i = 0; i < fixes.size(); i++) {
       int number = i + 1;
+      boolean isOpen = offered.filter(o -> o.finding() == number).isPresent();
+      more.get(i).setVisible(!isOpen);
+      more.get(i).setManaged(!isOpen);
       fixes
           .get(i)
           .getChildren()
@@ -162,7 +167,10 @@ final class FindingsPane extends VBox {
   }
 
   private Node row(FindingFacts f) {
-    VBox words = new VBox(2, wrapped(f.text(), "body"), wrapped(f.source(), "source"));
+    // The whole row is pressed; the line only says that there is more to come.
+    Label what = wrapped(board.say("window.finding.what"), "link");
+    more.add(what);
+    VBox words = new VBox(2, wrapped(f.text(), "body"), wrapped(f.source(), "source"), what);
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
     FlagIcon flag = new FlagIcon(Integer.toString(f.number()), f.severity(), brush);

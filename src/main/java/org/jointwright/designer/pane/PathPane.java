@@ -19,7 +19,10 @@ import org.jointwright.designer.node.Squares;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Step;
 
-/** The path: a string line with a square for each step, a word, a fact, flags with counts. */
+/**
+ * The path: a string line with a square for each step, a word, a fact, flags with the numbers of
+ * the findings.
+ */
 final class PathPane extends VBox {
   private final Board board;
   private final Brush brush;
@@ -118,19 +121,22 @@ final class PathPane extends VBox {
   private HBox flags(StepFacts f) {
     HBox flags = new HBox(4);
     flags.setMinWidth(Region.USE_PREF_SIZE);
-    flag(flags, f.musts(), Severity.MUST);
+    flag(flags, 0, f.musts(), Severity.MUST);
     if (!isNarrow || f.musts() == 0) {
-      flag(flags, f.shoulds(), Severity.SHOULD);
+      flag(flags, f.musts(), f.shoulds(), Severity.SHOULD);
     }
     if (!isNarrow && (f.musts() == 0 || f.shoulds() == 0)) {
-      flag(flags, f.notes(), Severity.NOTE);
+      flag(flags, f.musts() + f.shoulds(), f.notes(), Severity.NOTE);
     }
     return flags;
   }
 
-  private void flag(HBox flags, int count, Severity severity) {
+  /** A flag with the numbers that its findings have on the plan, after so many weightier ones. */
+  private void flag(HBox flags, int before, int count, Severity severity) {
     if (count > 0) {
-      flags.getChildren().add(new FlagIcon(Integer.toString(count), severity, brush));
+      String first = Integer.toString(before + 1);
+      String all = count == 1 ? first : first + "–" + (before + count);
+      flags.getChildren().add(new FlagIcon(all, severity, brush));
     }
   }
 }

@@ -42,6 +42,7 @@ public record Understanding(Draft draft, Words words) {
           case Said.Turn.Unsaid unsaid -> unsaid(side.length());
           case Said.Turn.OnPaper paper -> onPaper(side.length(), paper.degrees());
           case Said.Turn.By by -> turned(side.length(), by.degrees());
+          case Said.Turn.Seen seen -> turned(side.length(), seen.degrees());
           case Said.Turn.Slanted slanted -> slanted(side.length(), slanted);
         };
     return side.bulge().map(b -> bulging(what, b)).orElse(what);

@@ -41,7 +41,7 @@ public record Desk(
   /** A desk with a plan read from {@code file}. Joints that stand in it are kept. */
   public static Desk opened(Plan plan, Path file) {
     Papers papers = new Papers(History.opened(plan), Optional.of(file), Optional.empty());
-    return of(papers).asked(!plan.isLaid()).withStep(Step.JOINTS);
+    return of(papers).asked(!plan.isLaid()).withSight(Sight::havingSeenAll).withStep(Step.JOINTS);
   }
 
   private static Desk of(Papers papers) {

@@ -1,7 +1,9 @@
 package org.jointwright.designer.state;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.jointwright.designer.settings.Measures;
 
 /**
@@ -15,6 +17,7 @@ import org.jointwright.designer.settings.Measures;
  * @param finding the number of the finding gone to, from 1
  * @param measures in what measures lengths are shown and read
  * @param glance the finding, or its fix, that the hand rests on in the list
+ * @param seen the steps that were looked at, or that came with a file
  */
 public record Sight(
     Step step,
@@ -24,7 +27,13 @@ public record Sight(
     Pick pointed,
     OptionalInt finding,
     Measures measures,
-    Optional<Glance> glance) {
+    Optional<Glance> glance,
+    Set<Step> seen) {
+  /** Copies the set. */
+  public Sight {
+    seen = Set.copyOf(seen);
+  }
+
   /**
    * What the hand rests on in the list of findings, without choosing it yet.
    *
@@ -43,38 +52,55 @@ public record Sight(
           Pick.NOTHING,
           OptionalInt.empty(),
           Measures.PLAN,
-          Optional.empty());
+          Optional.empty(),
+          Set.of(Step.OUTLINE));
 
   /** At another step. */
   public Sight at(Step value) {
-    return new Sight(value, viewport, isFitted, picked, pointed, finding, measures, glance);
+    Set<Step> all = EnumSet.of(value);
+    all.addAll(seen);
+    return new Sight(value, viewport, isFitted, picked, pointed, finding, measures, glance, all);
+  }
+
+  /** With every step of a plan that came in a file taken as looked at. */
+  Sight havingSeenAll() {
+    Set<Step> all = EnumSet.allOf(Step.class);
+    return new Sight(step, viewport, isFitted, picked, pointed, finding, measures, glance, all);
   }
 
   /** With the plan lying otherwise. */
   public Sight with(Viewport value, boolean fitted) {
-    return new Sight(step, value, fitted, picked, pointed, finding, measures, glance);
+    return new Sight(step, value, fitted, picked, pointed, finding, measures, glance, seen);
   }
 
   /** With something picked. */
   public Sight picking(Pick value) {
     return new Sight(
-        step, viewport, isFitted, value, pointed, OptionalInt.empty(), measures, Optional.empty());
+        step,
+        viewport,
+        isFitted,
+        value,
+        pointed,
+        OptionalInt.empty(),
+        measures,
+        Optional.empty(),
+        seen);
   }
 
   /** With something under the pointer. */
   public Sight pointingAt(Pick value) {
-    return new Sight(step, viewport, isFitted, picked, value, finding, measures, glance);
+    return new Sight(step, viewport, isFitted, picked, value, finding, measures, glance, seen);
   }
 
   /** Gone to a finding. */
   public Sight goneTo(int number) {
     return new Sight(
-        step, viewport, isFitted, picked, pointed, OptionalInt.of(number), measures, glance);
+        step, viewport, isFitted, picked, pointed, OptionalInt.of(number), measures, glance, seen);
   }
 
   /** With something else picked and the finding still gone to. */
   Sight stillAtFinding(Pick value) {
-    return new Sight(step, viewport, isFitted, value, pointed, finding, measures, glance);
+    return new Sight(step, viewport, isFitted, value, pointed, finding, measures, glance, seen);
   }
 
   /** Whether only how the plan lies in the window differs, and what is under the pointer. */
@@ -87,11 +113,11 @@ public record Sight(
 
   /** With the hand resting on something in the list, or on nothing there. */
   public Sight glancingAt(Optional<Glance> value) {
-    return new Sight(step, viewport, isFitted, picked, pointed, finding, measures, value);
+    return new Sight(step, viewport, isFitted, picked, pointed, finding, measures, value, seen);
   }
 
   /** In other measures. */
   public Sight in(Measures value) {
-    return new Sight(step, viewport, isFitted, picked, pointed, finding, value, glance);
+    return new Sight(step, viewport, isFitted, picked, pointed, finding, value, glance, seen);
   }
 }

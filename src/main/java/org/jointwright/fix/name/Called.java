@@ -2,6 +2,7 @@ package org.jointwright.fix.name;
 
 import java.util.List;
 import org.jointwright.check.Finding;
+import org.jointwright.check.Subject;
 import org.jointwright.joint.Numbering;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
@@ -35,7 +36,11 @@ public record Called(Plan plan, Numbering numbering) {
                 .toList();
     return in(
         finding.arguments().stream()
-            .map(a -> a instanceof String id && ids.contains(id) ? name(finding.slab(), id) : a)
+            .map(
+                a ->
+                    a instanceof String id && ids.contains(id)
+                        ? name(finding.slab(), id)
+                        : a instanceof Subject.OnJoint j ? name(finding.slab(), j.joint()) : a)
             .toList());
   }
 

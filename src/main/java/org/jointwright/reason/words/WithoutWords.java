@@ -3,6 +3,7 @@ package org.jointwright.reason.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.check.figure.SlabFigures;
 import org.jointwright.measure.Length;
@@ -38,9 +39,10 @@ record WithoutWords(Words words, LineNames lines, List<Origin> origins, String s
               .map(Finding::rule)
               .distinct()
               .filter(r -> !r.equals(without.breaks().getFirst().rule()))
+              .map(r -> words.say(Check.nameKey(r)))
               .toList();
       if (!others.isEmpty()) {
-        said.add(words.say("reason.also", others.size(), String.join(", ", others)));
+        said.add(words.say("reason.also", String.join(", ", others)));
       }
       return said;
     }
@@ -74,7 +76,7 @@ record WithoutWords(Words words, LineNames lines, List<Origin> origins, String s
               "reason.breaks.bareBoxOut", begin(), lines.object((String) f.arguments().getFirst()));
       case "check.m8.hole" -> words.say("reason.breaks.hole", begin());
       case "check.m8.hollow" -> words.say("reason.breaks.hollow", begin(), f.measured(), f.limit());
-      default -> words.say("reason.breaks.other", begin(), f.rule());
+      default -> words.say("reason.breaks.other", begin(), words.say(f.nameKey()));
     };
   }
 

@@ -10,6 +10,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.designer.state.Papers;
+import org.jointwright.designer.state.Step;
 import org.jointwright.designer.state.Wish;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
@@ -51,6 +52,27 @@ class StepFactsTest {
     assertThat(first(Drafting.begin(Desk.blank())).done()).isEqualTo(Done.BEGUN);
     assertThat(first(Drafting.begin(Desk.blank())).fact()).isEqualTo("being drawn");
     assertThat(first(laid()).done()).isEqualTo(Done.DONE);
+  }
+
+  @Test
+  void whatIsFilledInByItselfIsDoneOnceItWasLookedAtOrCameInAFile() {
+    Desk desk = laid();
+    assertThat(done(desk, Step.SECTION)).isEqualTo(Done.BEGUN);
+    assertThat(done(desk, Step.ORDER)).isEqualTo(Done.BEGUN);
+    Desk looked = desk.withStep(Step.SECTION).withStep(Step.OUTLINE);
+    assertThat(done(looked, Step.SECTION)).isEqualTo(Done.DONE);
+    assertThat(done(looked, Step.ORDER)).isEqualTo(Done.BEGUN);
+    assertThat(done(looked.withStep(Step.ORDER), Step.ORDER)).isEqualTo(Done.DONE);
+    Desk opened = Desk.opened(desk.plan(), Path.of("drive.jointwright.json"));
+    assertThat(done(opened, Step.SECTION)).isEqualTo(Done.DONE);
+  }
+
+  private static Done done(Desk desk, Step step) {
+    return StepFacts.all(desk, WORDS).stream()
+        .filter(f -> f.step() == step)
+        .findFirst()
+        .orElseThrow()
+        .done();
   }
 
   @Test

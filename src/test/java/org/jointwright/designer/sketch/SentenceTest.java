@@ -58,15 +58,25 @@ class SentenceTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "12' right 30|144|-30",
-        "12' left 22.5°|144|22.5",
-        "12' left 30 degrees|144|30",
         "12' turn left|144|90",
         "12' turn right 30|144|-30",
         "12 on|144|0",
       })
-  void withDegreesOrTheWordItTurnsFromTheSideBefore(String text, double inches, double degrees) {
+  void withTheWordItTurnsFromTheSideBefore(String text, double inches, double degrees) {
     assertThat(read(text)).isEqualTo(side(inches, new Turn.By(degrees)));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "12' right 30|144|-30",
+        "12' left 22.5°|144|22.5",
+        "12' left 30 degrees|144|30",
+      })
+  void withDegreesItLeavesTheWayOfTheSideBefore(String text, double inches, double degrees) {
+    assertThat(read(text)).isEqualTo(side(inches, new Turn.Seen(degrees)));
   }
 
   @ParameterizedTest

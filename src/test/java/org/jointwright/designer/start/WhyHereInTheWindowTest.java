@@ -79,7 +79,7 @@ class WhyHereInTheWindowTest {
     List<String> notes = notes();
     assertThat(notes.getFirst()).isEqualTo("Why here?");
     assertThat(notes).contains("It starts at inside corner D.");
-    assertThat(notes).anyMatch(n -> n.startsWith("Without it ") && n.contains("at most"));
+    assertThat(notes).anyMatch(n -> n.startsWith("Without it ") && n.contains("are the most"));
     assertThat(notes).anyMatch(n -> n.contains("likely crack") && n.contains("not computed"));
     assertThat(notes.getLast()).startsWith("Rule M");
     LikelyCrack crack =

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jointwright.app.Answer;
 import org.jointwright.app.Remedies;
+import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.findings.FixFacts;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
@@ -108,5 +109,28 @@ class OfferTest {
     assertThat(mended.plan()).isNotEqualTo(both);
     assertThat(mended.laying().wish().orElseThrow().lay()).isTrue();
     assertThat(mended.undone().plan()).isEqualTo(both);
+  }
+
+  @Test
+  void aFindingOfAllMarksNamesItsJointByItsNumber() {
+    Joint off =
+        Joint.of(
+            "J7",
+            JointKind.CONTRACTION,
+            org.jointwright.shape.Path.straight(new Point(0, 100.3), new Point(120, 100.3)),
+            Purpose.SPACING);
+    Slab pad = plan().slabs().getFirst().withLaid(List.of(off), List.of());
+    Desk desk = Desk.opened(Plan.EMPTY.withSlabs(List.of(pad)), Path.of("pad.json"));
+    Wish wish = desk.laying().wish().orElseThrow();
+    Answer answer = Answer.asItStands(wish.plan());
+    Desk judged =
+        desk.answered(
+            new Laid(wish.generation(), wish.plan(), answer.layout(), answer.judgement()));
+    assertThat(FindingFacts.all(judged, WORDS))
+        .anySatisfy(
+            f -> {
+              assertThat(f.source()).startsWith("Whole marks, rule S6. ");
+              assertThat(f.text()).contains("as joint 1 does");
+            });
   }
 }
