@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
@@ -18,6 +19,9 @@ import org.jointwright.text.Words;
 
 /** Says what was proven, in the language and the measures of the sheet. */
 public final class ProofWords {
+  /** A corner that may be off by more steps of the tape is named. */
+  private static final double LOOSE = 2;
+
   private final Proof proof;
   private final Words words;
 
@@ -50,6 +54,7 @@ public final class ProofWords {
       lines.add(worst());
       lines.add(words.say("proof.adds", reading.sides().size()));
       lines.add(words.say("proof.proven"));
+      loose().ifPresent(lines::add);
     } else {
       lines.add(words.say("proof.broken", proof.faults().size()));
       proof.faults().forEach(f -> lines.add("  " + say(f)));
@@ -70,6 +75,17 @@ public final class ProofWords {
         .filter(m -> !length(Math.abs(m.off())).equals(zero))
         .map(m -> words.say("proof.worst", length(Math.abs(m.off())), what(m)))
         .orElseGet(() -> words.say("proof.exact"));
+  }
+
+  /** The corners that may stand off their place though all closes, and by how much. */
+  private Optional<String> loose() {
+    double most = LOOSE * proof.reading().units().rounding().step().inches();
+    String all =
+        proof.closing().doubts().entrySet().stream()
+            .filter(d -> d.getValue() > most)
+            .map(d -> words.say("proof.loose.corner", d.getKey(), length(d.getValue())))
+            .collect(Collectors.joining(", "));
+    return all.isEmpty() ? Optional.empty() : Optional.of(words.say("proof.loose", all));
   }
 
   private String what(Miss miss) {

@@ -86,9 +86,11 @@ final class ChainPlacer {
 
   private void place(Chains.Chain chain) {
     // Where another slab lies outside, the chain would run through it and seem to be its own.
-    boolean leftIsFull = chain.tape().along() != isBesideAnother(chain.tape());
+    boolean isBeside = isBesideAnother(chain.tape());
+    boolean leftIsFull = chain.tape().along() != isBeside;
+    boolean[] ways = isBeside ? new boolean[] {true} : new boolean[] {true, false};
     for (Type type : List.of(Type.MARK, Type.MARK_TIGHT)) {
-      for (boolean outside : new boolean[] {true, false}) {
+      for (boolean outside : ways) {
         for (boolean level : new boolean[] {true, false}) {
           Try attempt = new Try(chain, type, outside == leftIsFull ? -1 : 1, level);
           if (attempt.succeeds()) {

@@ -60,7 +60,7 @@ record Facts(
         numbering,
         runs,
         Chains.of(lettering, runs, numbering),
-        Ties.of(plan, lettering),
+        Ties.of(plan, lettering, words.rounding()),
         options.open(),
         Scale.series(words.units(), options.paper().type()));
   }

@@ -2,6 +2,9 @@ package org.jointwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.jointwright.measure.Length;
+import org.jointwright.measure.Rounding;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Opening;
@@ -14,7 +17,9 @@ import org.jointwright.shape.Ring;
 /**
  * The diagonals that, with the sides, hold every corner in its place. Both diagonals of each slab
  * of four corners, to check that it is square; then, as long as a corner could wander when every
- * figure is off by its rounding, the one more pull between two corners that helps most.
+ * figure is off by its rounding, the one more pull between two corners that helps most. What the
+ * rounding of just these figures still puts off is mended by {@link Drift}, what they leave two
+ * places by {@link Mirrored}.
  *
  * @param pulls the diagonals
  * @param offsets corners that have to be told from a string instead
@@ -45,13 +50,19 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
     }
   }
 
-  static Ties of(Plan plan, Lettering lettering) {
+  /**
+   * The ties of a plan.
+   *
+   * @param rounding to what step figures are printed
+   */
+  static Ties of(Plan plan, Lettering lettering, Rounding rounding) {
     List<LetteredCorner> corners = lettering.corners();
     Certainty certainty = new Certainty(corners.stream().map(LetteredCorner::at).toList());
+    DoubleUnaryOperator told = d -> rounding.round(Length.inches(d)).inches();
     for (Tape t : lettering.tapes()) {
-      certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to()));
+      pull(certainty, corners, new Tie(t.from(), t.to()), told);
       for (LetteredCorner c : lettering.between(t)) {
-        certainty.distance(corners.indexOf(t.from()), corners.indexOf(c));
+        pull(certainty, corners, new Tie(t.from(), c), told);
         certainty.inLine(corners.indexOf(t.from()), corners.indexOf(c), corners.indexOf(t.to()));
       }
     }
@@ -63,15 +74,43 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
         ties.add(tie(own.get(1), own.get(3)));
       }
     }
-    ties.forEach(t -> certainty.distance(corners.indexOf(t.from()), corners.indexOf(t.to())));
-    addPulls(plan, lettering, certainty, ties);
-    return new Ties(ties, offsets(lettering, certainty));
+    ties.forEach(t -> pull(certainty, corners, t, told));
+    List<Tie> candidates = candidates(plan, lettering, ties);
+    addPulls(corners, certainty, told, candidates, ties);
+    List<Offset> offsets = offsets(lettering, certainty);
+    offsets.forEach(o -> tell(certainty, corners, o, told));
+    int pulls = ties.size();
+    int strings = offsets.size();
+    new Mirrored(lettering, rounding.step().inches()).mend(candidates, ties, offsets);
+    ties.subList(pulls, ties.size()).forEach(t -> pull(certainty, corners, t, told));
+    offsets.subList(strings, offsets.size()).forEach(o -> tell(certainty, corners, o, told));
+    new Drift(lettering, told, rounding.step().inches(), certainty).mend(candidates, ties, offsets);
+    return new Ties(ties, offsets);
+  }
+
+  static void pull(
+      Certainty certainty, List<LetteredCorner> corners, Tie tie, DoubleUnaryOperator told) {
+    certainty.distance(
+        corners.indexOf(tie.from()), corners.indexOf(tie.to()), told.applyAsDouble(tie.length()));
+  }
+
+  static void tell(
+      Certainty certainty, List<LetteredCorner> corners, Offset offset, DoubleUnaryOperator told) {
+    Whereabouts.Off where = offset.where();
+    certainty.offset(
+        corners.indexOf(where.tape().from()),
+        corners.indexOf(offset.corner()),
+        corners.indexOf(where.tape().to()),
+        told.applyAsDouble(where.along()),
+        Math.copySign(told.applyAsDouble(Math.abs(where.left())), where.left()));
   }
 
   private static void addPulls(
-      Plan plan, Lettering lettering, Certainty certainty, List<Tie> ties) {
-    List<LetteredCorner> corners = lettering.corners();
-    List<Tie> candidates = candidates(plan, lettering, ties);
+      List<LetteredCorner> corners,
+      Certainty certainty,
+      DoubleUnaryOperator told,
+      List<Tie> candidates,
+      List<Tie> ties) {
     int most = 3 * corners.size();
     while (certainty.worst() > ENOUGH && ties.size() < most && !candidates.isEmpty()) {
       Tie best = null;
@@ -88,7 +127,7 @@ record Ties(List<Tie> pulls, List<Offset> offsets) {
       if (best == null) {
         break;
       }
-      certainty.distance(corners.indexOf(best.from()), corners.indexOf(best.to()));
+      pull(certainty, corners, best, told);
       candidates.remove(best);
       ties.add(best);
     }

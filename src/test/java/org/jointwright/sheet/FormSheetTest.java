@@ -2,9 +2,11 @@ package org.jointwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Layouts;
 import org.jointwright.measure.Length;
@@ -117,5 +119,30 @@ class FormSheetTest {
   void trafficIsMindedOnlyAtTheStreet() {
     assertThat(texts(with(EdgeSetting.against(Against.STREET)))).contains("Mind traffic");
     assertThat(texts(with(EdgeSetting.against(Against.BUILDING)))).doesNotContain("Mind traffic");
+  }
+
+  /** The side D–E of the drive has the pad along a part of it. */
+  @Test
+  void noChainRunsThroughTheSlabBesideItsSide() {
+    List<String> groups = new ArrayList<>();
+    groups(
+        LaidPlans.pages(
+                "drive-walk-and-pad.jointwright",
+                LaidPlans.Kind.FORMS,
+                Words.english(UnitSystem.FEET_INCHES),
+                Paper.LETTER)
+            .getFirst()
+            .marks(),
+        groups);
+    assertThat(groups).contains("side-B–C").doesNotContain("side-D–E");
+  }
+
+  private static void groups(List<Mark> marks, List<String> into) {
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Group g) {
+        into.add(g.name());
+        groups(g.marks(), into);
+      }
+    }
   }
 }

@@ -1,7 +1,10 @@
 package org.jointwright.proof.build;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jointwright.proof.read.Figure;
 import org.jointwright.proof.read.Reading;
@@ -20,6 +23,12 @@ public final class Closing {
 
   private static final int ATTEMPTS = 40;
 
+  /** So often corners are taken over a line, one after the other, while that closes more. */
+  private static final int ROUNDS = 8;
+
+  /** A corner is looked for over a line where its pulls differ by no more than this; inches. */
+  private static final double MIRRORED = 1;
+
   /** Another beginning is better only where much less is left open. */
   private static final double MUCH_LESS = 0.5;
 
@@ -33,12 +42,19 @@ public final class Closing {
   private final Rebuilt rebuilt;
   private final double[] allowed;
   private final double[][] moves;
+  private final Map<String, Double> doubts;
 
-  private Closing(Reading reading, Rebuilt rebuilt, double[] allowed, double[][] moves) {
+  private Closing(
+      Reading reading,
+      Rebuilt rebuilt,
+      double[] allowed,
+      double[][] moves,
+      Map<String, Double> doubts) {
     this.reading = reading;
     this.rebuilt = rebuilt;
     this.allowed = allowed;
     this.moves = moves;
+    this.doubts = doubts;
   }
 
   /**
@@ -54,7 +70,21 @@ public final class Closing {
     double[] places = net.solve(values, 0);
     Closing best = at(reading, net, values, places);
     if (best.excess() == 0) {
-      return best;
+      return nearest(best, net, values, places);
+    }
+    for (int round = 0; round < ROUNDS && best.excess() > 0; round++) {
+      double before = best.excess();
+      for (Net.Turned turned : net.mirrored(values, places, MIRRORED)) {
+        double[] other = turned.at();
+        if (excess(off(new Rebuilt(reading, values, net, other)), best.allowed)
+            < MUCH_LESS * best.excess()) {
+          places = other;
+          best = at(reading, net, values, other);
+        }
+      }
+      if (best.excess() == before) {
+        break;
+      }
     }
     for (int attempt = 1; attempt <= ATTEMPTS; attempt++) {
       boolean isAnew = attempt % 2 == 0 || best.excess() == 0;
@@ -66,6 +96,35 @@ public final class Closing {
       if (closes ? net.stray(other) < net.stray(places) : left < MUCH_LESS * best.excess()) {
         places = other;
         best = at(reading, net, values, other);
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Of what closes as well with one corner on the other side of a line, that which lies nearer to
+   * the letters.
+   */
+  private static Closing nearest(Closing closing, Net net, Values values, double[] places) {
+    Closing best = closing;
+    double[] found = places;
+    List<Net.Turned> closes =
+        net.mirrored(values, places, MIRRORED).stream()
+            .filter(
+                t ->
+                    excess(off(new Rebuilt(closing.reading, values, net, t.at())), closing.allowed)
+                        == 0)
+            .toList();
+    for (Net.Turned other : closes) {
+      if (net.stray(other.at()) < net.stray(found) - 1) {
+        found = other.at();
+        best = at(closing.reading, net, values, found);
+      }
+    }
+    for (Net.Turned other : closes) {
+      double off = other.off(places);
+      if (net.isBlurred(off)) {
+        best.doubts.merge(net.names().get(other.corner()), off, Math::max);
       }
     }
     return best;
@@ -92,6 +151,7 @@ public final class Closing {
     double[] base = off(rebuilt);
     double[] allowed = new double[base.length];
     double[][] moves = new double[reading.figures().size()][];
+    double[] doubt = new double[at.length];
     for (Figure f : reading.figures()) {
       moves[f.index()] = new double[base.length];
       if (!values.isAsked(f)) {
@@ -104,8 +164,12 @@ public final class Closing {
       for (int i = 0; i < shift.length; i++) {
         shift[i] -= said[i];
       }
-      double[] move =
-          minus(off(new Rebuilt(reading, moved, net, plus(at, Matrix.times(gain, shift)))), base);
+      double[] corners = Matrix.times(gain, shift);
+      for (int i = 0; f.half() > 0 && i < at.length; i++) {
+        // Anything within half a step is as likely: a third of its square.
+        doubt[i] += corners[i] * corners[i] / 3;
+      }
+      double[] move = minus(off(new Rebuilt(reading, moved, net, plus(at, corners))), base);
       moves[f.index()] = move;
       for (int k = 0; f.half() > 0 && k < move.length; k++) {
         allowed[k] += Math.abs(move[k]);
@@ -126,7 +190,11 @@ public final class Closing {
     for (int k = 0; k < allowed.length; k++) {
       allowed[k] += rebuilt.misses().get(k).slack() + NOISE;
     }
-    return new Closing(reading, rebuilt, allowed, moves);
+    Map<String, Double> doubts = new LinkedHashMap<>();
+    for (int i = 0; i < net.names().size(); i++) {
+      doubts.put(net.names().get(i), 2 * Math.sqrt(doubt[2 * i] + doubt[2 * i + 1]));
+    }
+    return new Closing(reading, rebuilt, allowed, moves, doubts);
   }
 
   private static double[] off(Rebuilt rebuilt) {
@@ -148,6 +216,15 @@ public final class Closing {
       difference[i] = a[i] - b[i];
     }
     return difference;
+  }
+
+  /**
+   * How far the rounding of all figures may well put a corner off its place: twice the usual
+   * deviation (the usual theory of adjustment, from memory), or as far as a second place where all
+   * closes as well; inches, by letter.
+   */
+  public Map<String, Double> doubts() {
+    return Collections.unmodifiableMap(doubts);
   }
 
   /** What was rebuilt. */

@@ -2,12 +2,14 @@ package org.jointwright.proof.build;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.jointwright.proof.read.Reading;
 import org.jointwright.proof.read.Reading.Bow;
 import org.jointwright.proof.read.Reading.Side;
+import org.jointwright.shape.Mirror;
 import org.jointwright.shape.Point;
 
 /**
@@ -38,6 +40,12 @@ final class Net {
    * A pull that misses by more than a share of the worst, up to this one, is among the bad ones.
    */
   private static final double MOST_SHARE = 0.6;
+
+  /** The share of the room of letters that tells nothing. */
+  private static final double BLUR = 6;
+
+  /** Points nearer to each other say no line; inches. */
+  private static final double APART = 1;
 
   private static final double MM_PER_INCH = 25.4;
 
@@ -198,6 +206,81 @@ final class Net {
       }
     }
     return solve(said, from);
+  }
+
+  /**
+   * Begun where a corner is taken for the other side of the line that it hangs on: the places where
+   * that may close as well, or better.
+   *
+   * @param within how much its pulls may miss there at the least, inches
+   */
+  List<Turned> mirrored(Values values, double[] found, double within) {
+    double[] said = said(values);
+    List<Turned> others = new ArrayList<>();
+    for (int corner = 0; corner < names.size(); corner++) {
+      for (Point other : over(said, found, corner, within)) {
+        double[] from = found.clone();
+        from[2 * corner] = other.x();
+        from[2 * corner + 1] = other.y();
+        others.add(new Turned(corner, solve(said, from)));
+      }
+    }
+    return others;
+  }
+
+  /** Where all corners are with one of them taken for the other side of a line. */
+  record Turned(int corner, double[] at) {
+    /** How far off the corner is then, inches. */
+    double off(double[] found) {
+      return point(at, corner).distance(point(found, corner));
+    }
+  }
+
+  /** Whether a letter cannot tell two places so far apart; inches. */
+  boolean isBlurred(double apart) {
+    return apart < spread / BLUR;
+  }
+
+  /** A tape to a corner: whence, and how long it is said to be. */
+  private record Hold(Point from, double said) {
+    double miss(Point at) {
+      return Math.abs(from.distance(at) - said);
+    }
+  }
+
+  /** Over the line of all its tapes, and of all but the one that misses most. */
+  private List<Point> over(double[] said, double[] found, int corner, double within) {
+    List<Hold> holds = new ArrayList<>();
+    for (int i = 0; i < said.length; i++) {
+      Pull p = pulls.get(i);
+      if (p.on() == corner) {
+        // The string says on which side it lies.
+        return List.of();
+      }
+      if (p.on() < 0 && (p.from() == corner || p.to() == corner)) {
+        holds.add(new Hold(point(found, p.from() == corner ? p.to() : p.from()), said[i]));
+      }
+    }
+    Point is = point(found, corner);
+    holds.sort(Comparator.comparingDouble(h -> h.miss(is)));
+    List<Point> others = new ArrayList<>();
+    for (int count = holds.size(); count >= Math.max(2, holds.size() - 1); count--) {
+      List<Point> line = holds.subList(0, count).stream().map(Hold::from).toList();
+      if (line.stream().allMatch(p -> p.distance(line.getFirst()) < APART)) {
+        // From one point the whole may turn: that is no second place.
+        continue;
+      }
+      Point other = Mirror.through(line).of(is);
+      double most = Math.max(within, holds.getLast().miss(is));
+      if (holds.stream().allMatch(h -> h.miss(other) <= most)) {
+        others.add(other);
+      }
+    }
+    return others;
+  }
+
+  private static Point point(double[] at, int corner) {
+    return new Point(at[2 * corner], at[2 * corner + 1]);
   }
 
   private double[] solve(double[] said, double[] from) {

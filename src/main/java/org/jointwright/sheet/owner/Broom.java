@@ -32,9 +32,9 @@ final class Broom {
     return new Mark.Group("broom", "", strokes);
   }
 
-  /** Whether a broom is, or may be, dragged over it. */
+  /** Whether a broom is dragged over it; where nobody has said how it is finished, none is. */
   private static boolean isBroomed(Slab slab) {
-    return slab.finish().map(f -> f == Finish.BROOM || f == Finish.COLORED).orElse(true);
+    return slab.finish().filter(f -> f == Finish.BROOM || f == Finish.COLORED).isPresent();
   }
 
   private static void over(Slab slab, View view, List<Mark> strokes) {
