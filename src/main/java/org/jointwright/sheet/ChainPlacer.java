@@ -62,10 +62,17 @@ final class ChainPlacer {
   private final Facts facts;
   private final View view;
   private final Ground ground;
+  private final double least;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Chains.Chain> unplaced = new ArrayList<>();
 
-  ChainPlacer(Facts facts, View view, Ground ground) {
+  /**
+   * On a field of the page.
+   *
+   * @param least shorter sides get no place, millimetres on the page
+   */
+  ChainPlacer(Facts facts, View view, Ground ground, double least) {
+    this.least = least;
     this.facts = facts;
     this.view = view;
     this.ground = ground;
@@ -85,6 +92,10 @@ final class ChainPlacer {
   }
 
   private void place(Chains.Chain chain) {
+    if (chain.total() * view.scale() < least) {
+      unplaced.add(chain);
+      return;
+    }
     // Where another slab lies outside, the chain would run through it and seem to be its own.
     boolean isBeside = isBesideAnother(chain.tape());
     boolean leftIsFull = chain.tape().along() != isBeside;

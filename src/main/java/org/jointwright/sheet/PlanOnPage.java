@@ -41,6 +41,9 @@ record PlanOnPage(
   /** Labels that stand on other things cost at least this. */
   private static final double CROWDED = 20;
 
+  /** A figure is about so long as a side of this length, millimetres. */
+  private static final double SHORT = 20;
+
   /** What a detail costs: it is on another page. */
   private static final double DETAIL = 8;
 
@@ -157,8 +160,23 @@ record PlanOnPage(
     }
   }
 
-  /** With the legend in free ground, or in a strip of its own where there is one. */
+  /** Where letters find no place, without the chains of short sides, which the column lists. */
   private static Optional<PlanOnPage> tried(Facts facts, Field field, Try way, double step) {
+    Optional<PlanOnPage> all = tried(facts, field, way, step, 0);
+    if (all.isEmpty() || all.get().loss() < CROWDED) {
+      return all;
+    }
+    Optional<PlanOnPage> less = tried(facts, field, way, step, SHORT);
+    return less.filter(l -> l.loss() < all.get().loss()).or(() -> all);
+  }
+
+  /**
+   * With the legend in free ground, or in a strip of its own where there is one.
+   *
+   * @param least shorter sides have no chain on the plan, millimetres
+   */
+  private static Optional<PlanOnPage> tried(
+      Facts facts, Field field, Try way, double step, double least) {
     Box room = way.room();
     View view = field.view();
     Ground ground = new Ground(way.box());
@@ -169,7 +187,7 @@ record PlanOnPage(
     Style style = way.style();
     Facts here = facts.without(Set.copyOf(style.details()));
     style.parts().stand(view, ground);
-    ChainPlacer chains = new ChainPlacer(here, view, ground);
+    ChainPlacer chains = new ChainPlacer(here, view, ground, least);
     marks.add(new Mark.Group("chains", "", chains.place()));
     LabelPlacer labels = new LabelPlacer(here, view, ground, style.number());
     marks.add(new Mark.Group("letters", "", labels.letters()));
