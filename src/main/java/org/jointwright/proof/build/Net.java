@@ -229,7 +229,25 @@ final class Net {
   }
 
   /** Where all corners are with one of them taken for the other side of a line. */
-  record Turned(int corner, double[] at) {
+  static final class Turned {
+    private final int corner;
+    private final double[] at;
+
+    private Turned(int corner, double[] at) {
+      this.corner = corner;
+      this.at = at;
+    }
+
+    /** The number of the corner. */
+    int corner() {
+      return corner;
+    }
+
+    /** The corners' coordinates, x and y by turns, inches. */
+    double[] at() {
+      return at.clone();
+    }
+
     /** How far off the corner is then, inches. */
     double off(double[] found) {
       return point(at, corner).distance(point(found, corner));
