@@ -45,6 +45,12 @@ final class Labels {
   /** How far off its line a number stands where there is no room on it; pixels. */
   private static final double[] OFF = {10, 18, 28, 40};
 
+  /** Nearer to its line than this a leader strikes whatever is written on that; pixels. */
+  private static final double CLEAR = 6;
+
+  /** A letter stands no farther from its corner, its own size in; pixels. */
+  private static final double FARTHEST = 56;
+
   private static final double[] DOWN = {0.5, 0.3, 0.7, 0.15, 0.85};
 
   private static final double[] ACROSS = {0.5, 0.35, 0.65, 0.2, 0.8};
@@ -126,16 +132,20 @@ final class Labels {
       // An opening’s letters may not stand on the next side either: there are others to look at.
       boolean isOfOpening = corner.opening().isPresent();
       List<Edge> lines = isOfOpening ? rims() : corner.lines().stream().map(view::on).toList();
+      List<Edge> cuts = cutsAt(corner.at());
       List<Box> wanted = new ArrayList<>();
+      List<Box> crossed = new ArrayList<>();
       List<Box> struck = new ArrayList<>();
       for (double off : new double[] {17, 28, 40}) {
         for (double turn : new double[] {0, 0.5, -0.5, 1, -1, 1.6, -1.6, Math.PI}) {
           Point p = at.plus(out.turned(turn).times(off));
           boolean isClear = lines.stream().allMatch(l -> l.distance(p) > half + 2);
-          (isClear ? wanted : struck).add(around(p, 2 * half + 3, 14));
+          boolean isUncut = cuts.stream().allMatch(l -> l.distance(p) > half + 2);
+          (isClear ? isUncut ? wanted : crossed : struck).add(around(p, 2 * half + 3, 14));
         }
       }
       if (!isOfOpening) {
+        wanted.addAll(crossed);
         wanted.addAll(struck);
       }
       Optional<Box> free = places.takeFirst(wanted);
@@ -147,6 +157,22 @@ final class Labels {
       marks.add(
           Mark.Words.level(base, corner.letter(), LETTER, Weight.BOLD, Anchor.MIDDLE, Role.TEXT));
     }
+  }
+
+  /** The joints near a corner, on the paper. */
+  private List<Edge> cutsAt(Point corner) {
+    Box near = Box.of(corner, corner).grown(FARTHEST / view.scale());
+    List<Edge> cuts = new ArrayList<>();
+    for (SlabLayout s : known.lines().slabs()) {
+      for (Joint j : s.joints()) {
+        for (Edge e : j.path().edges()) {
+          if (e.box().meets(near)) {
+            cuts.add(view.on(e));
+          }
+        }
+      }
+    }
+    return cuts;
   }
 
   /** All that runs round slabs and openings, on the paper. */
@@ -239,7 +265,8 @@ final class Labels {
         for (Point way : List.of(across, across.times(-1))) {
           double reach = Math.abs(way.x()) * size.x() / 2 + Math.abs(way.y()) * size.y() / 2;
           Point to = foot.plus(way.times(off + reach));
-          if (places.takeFirst(List.of(around(to, size.x() + 2, size.y() + 2))).isPresent()) {
+          if (isOpen(foot, to, off)
+              && places.takeFirst(List.of(around(to, size.x() + 2, size.y() + 2))).isPresent()) {
             marks.add(Mark.Line.of(Path.straight(foot, to), 1, Role.CONTRACTION));
             marks.add(tag.apply(to));
             return;
@@ -247,6 +274,18 @@ final class Labels {
         }
       }
     }
+  }
+
+  /** Whether a leader from a line to a number strikes nothing that is written between them. */
+  private boolean isOpen(Point foot, Point to, double off) {
+    double length = foot.distance(to);
+    for (double s = CLEAR; s < Math.max(off, CLEAR); s += CLEAR / 2) {
+      Point p = foot.towards(to, s / length);
+      if (!places.isFree(around(p, 2, 2))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Point heading(Path path, double share) {

@@ -19,8 +19,10 @@ import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
+import org.jointwright.sheet.LaidPlans;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -90,6 +92,46 @@ class LabelsTest {
           .as(corner.letter())
           .allSatisfy(e -> assertThat(view.on(e).distance(middle)).isGreaterThan(5));
     }
+  }
+
+  /** Letters of openings stand among joints: none is struck by one, nor by a number’s leader. */
+  @Test
+  void noLetterOfAnOpeningIsStruckByAJointOrALeader() {
+    int letters = 0;
+    List<String> struck = new ArrayList<>();
+    List<Plan> plans = new ArrayList<>(List.of(crowded));
+    LaidPlans.names().forEach(n -> plans.add(LaidPlans.plan(n)));
+    for (Plan plan : plans) {
+      for (Point paper : List.of(new Point(744, 760), new Point(471, 493))) {
+        Desk desk = Desk.begun(plan).resized(paper.x(), paper.y()).fitted();
+        Known known = Known.of(desk);
+        List<Mark> marks =
+            Labels.of(known, desk, new Places(), Words.english(UnitSystem.FEET_INCHES));
+        List<Edge> lines = new ArrayList<>();
+        for (Slab slab : plan.slabs()) {
+          slab.joints().forEach(j -> lines.addAll(desk.viewport().view().on(j.path()).edges()));
+        }
+        for (Mark m : marks) {
+          if (m instanceof Mark.Line leader) {
+            lines.addAll(leader.path().edges());
+          }
+        }
+        for (Corners.Corner corner : known.corners()) {
+          for (Mark m : marks) {
+            if (m instanceof Mark.Words w && w.text().equals(corner.letter())) {
+              letters++;
+              Point middle = InSight.room(w).centre();
+              if (corner.opening().isPresent()
+                  && lines.stream().anyMatch(e -> e.distance(middle) < 5)) {
+                struck.add(plan.job().name() + " " + w.text() + " on " + paper);
+              }
+            }
+          }
+        }
+      }
+    }
+    assertThat(letters).isGreaterThan(500);
+    assertThat(struck).isEmpty();
   }
 
   /** A pad of 6 ft by 8 ft with an opening of 2 ft amid it, in a window of several sizes. */
