@@ -24,6 +24,9 @@ import org.jointwright.designer.state.Step;
  * the findings.
  */
 final class PathPane extends VBox {
+  /** Flags that are wider together have no room beside the word, and stand under it; pixels. */
+  private static final double BESIDE = 75;
+
   private final Board board;
   private final Brush brush;
   private final List<Button> steps = new ArrayList<>();
@@ -110,6 +113,11 @@ final class PathPane extends VBox {
     HBox top = new HBox(6, word, between, flags);
     top.setAlignment(Pos.CENTER_LEFT);
     VBox text = new VBox(0, top, fact);
+    if (flags.getChildren().stream().mapToDouble(n -> n.prefWidth(-1)).sum() > BESIDE) {
+      top.getChildren().remove(flags);
+      flags.setAlignment(Pos.CENTER_LEFT);
+      text.getChildren().add(flags);
+    }
     text.setAlignment(Pos.CENTER_LEFT);
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
@@ -135,7 +143,8 @@ final class PathPane extends VBox {
   private void flag(HBox flags, int before, int count, Severity severity) {
     if (count > 0) {
       String first = Integer.toString(before + 1);
-      String all = count == 1 ? first : first + "–" + (before + count);
+      String last = isNarrow ? "+" : "–" + (before + count);
+      String all = count == 1 ? first : first + last;
       flags.getChildren().add(new FlagIcon(all, severity, brush));
     }
   }
