@@ -88,11 +88,16 @@ public record Numbering(List<Item> items) {
     return items.stream()
         .filter(
             i ->
-                i.joints().stream().anyMatch(j -> i.slab().equals(slab) && j.equals(joint))
+                i.joints().stream().anyMatch(j -> i.slab().equals(slab) && isSame(j, joint))
                     || (i.boxOut().isEmpty()
                         && i.joints().getFirst().kind() == joint.kind()
                         && covers(i.path(), joint.path())))
         .findFirst();
+  }
+
+  /** The ids first: to compare all that joints have takes long where there are thousands. */
+  private static boolean isSame(Joint one, Joint other) {
+    return one.id().equals(other.id()) && one.equals(other);
   }
 
   /**

@@ -76,21 +76,34 @@ public final class FlagMarks {
    * @param findings which, from 0, the worst first
    * @param foot where its stake stands
    * @param lift by how many flags higher than usual it flies
+   * @param text what stands on it
+   * @param cloth the room of its cloth
    */
-  private record Shared(List<Integer> findings, Point foot, int lift) {
+  private record Shared(List<Integer> findings, Point foot, int lift, String text, Box cloth) {
     static Shared alone(int finding, Point at) {
-      return new Shared(List.of(finding), at, 0);
+      return of(List.of(finding), at, 0);
+    }
+
+    private static Shared of(List<Integer> findings, Point foot, int lift) {
+      String text = text(findings);
+      return new Shared(findings, foot, lift, text, cloth(foot, lift, Flags.width(text, FLAG)));
+    }
+
+    private static Box cloth(Point foot, int lift, double width) {
+      double top = foot.y() - lift * HIGHER - 2 * FLAG;
+      return new Box(foot.x(), top, foot.x() + width, top + 1.1 * FLAG);
     }
 
     Shared with(List<Integer> more) {
       List<Integer> all = new ArrayList<>(findings);
       all.addAll(more);
       all.sort(null);
-      return new Shared(List.copyOf(all), foot, lift);
+      return of(List.copyOf(all), foot, lift);
     }
 
     Shared aside(Point by, int higher) {
-      return new Shared(findings, foot.plus(by), higher);
+      Point there = foot.plus(by);
+      return new Shared(findings, there, higher, text, cloth(there, higher, cloth.width()));
     }
 
     /** Where a stake of the usual height would stand. */
@@ -103,17 +116,10 @@ public final class FlagMarks {
       return findings.stream().map(i -> i + 1).toList();
     }
 
-    String text() {
-      List<Integer> numbers = numbers();
-      return numbers.size() <= MOST
-          ? numbers.stream().map(String::valueOf).collect(Collectors.joining(","))
-          : numbers.getFirst() + " +" + (numbers.size() - 1);
-    }
-
-    /** The room of its cloth. */
-    Box cloth() {
-      double top = hoisted().y() - 2 * FLAG;
-      return new Box(foot.x(), top, foot.x() + Flags.width(text(), FLAG), top + 1.1 * FLAG);
+    private static String text(List<Integer> findings) {
+      return findings.size() <= MOST
+          ? findings.stream().map(i -> Integer.toString(i + 1)).collect(Collectors.joining(","))
+          : findings.getFirst() + 1 + " +" + (findings.size() - 1);
     }
 
     Box stake() {
@@ -171,10 +177,7 @@ public final class FlagMarks {
       without.clear();
       Places places = new Places();
       for (Shared s : wanted) {
-        Optional<Shared> found =
-            stands(s).stream()
-                .filter(a -> places.isFree(a.cloth()))
-                .min(Comparator.comparingLong(a -> covered(objects, a.cloth())));
+        Optional<Shared> found = best(s, places, objects);
         found.ifPresent(a -> places.take(a.cloth()));
         found.ifPresentOrElse(standing::add, () -> without.add(s));
       }
@@ -183,15 +186,21 @@ public final class FlagMarks {
     return List.copyOf(standing);
   }
 
-  /** Where it may stand and how high it may fly, the likeliest first. */
-  private static List<Shared> stands(Shared s) {
-    List<Shared> all = new ArrayList<>();
-    for (int lift = 0; lift <= MOST_LIFT; lift++) {
+  /** Where it has room and covers the fewest objects, the first of several. */
+  private static Optional<Shared> best(Shared s, Places places, List<Box> objects) {
+    Optional<Shared> best = Optional.empty();
+    long fewest = Long.MAX_VALUE;
+    for (int lift = 0; lift <= MOST_LIFT && fewest > 0; lift++) {
       for (Point by : ASIDE) {
-        all.add(s.aside(by, lift));
+        Shared there = s.aside(by, lift);
+        long covers = places.isFree(there.cloth()) ? covered(objects, there.cloth()) : fewest;
+        if (covers < fewest) {
+          best = Optional.of(there);
+          fewest = covers;
+        }
       }
     }
-    return all;
+    return best;
   }
 
   private static long covered(List<Box> objects, Box cloth) {

@@ -167,7 +167,8 @@ final class JointTape {
     long fewest = Long.MAX_VALUE;
     for (double off : OFF) {
       Path line = Path.straight(from.plus(out.times(off)), to.plus(out.times(off)));
-      long struck = flags.stream().filter(b -> isStruck(b, line)).count();
+      Box about = line.edges().getFirst().box().grown(WIDE);
+      long struck = flags.stream().filter(about::meets).filter(b -> isStruck(b, line)).count();
       boolean isOnPaper = paper.holds(line.start()) && paper.holds(line.end());
       if (struck < fewest && (isOnPaper || off == OFF[0])) {
         fewest = struck;
@@ -178,8 +179,9 @@ final class JointTape {
   }
 
   private static boolean isStruck(Box flag, Path line) {
-    for (double s = 0; s <= line.length(); s += WIDE / 2) {
-      Point p = line.edges().getFirst().at(s / line.length());
+    double length = line.length();
+    for (double s = 0; s <= length; s += WIDE / 2) {
+      Point p = line.edges().getFirst().at(s / length);
       if (flag.meets(new Box(p.x() - WIDE, p.y() - WIDE, p.x() + WIDE, p.y() + WIDE))) {
         return true;
       }

@@ -152,7 +152,7 @@ public final class Known {
   }
 
   /** The numbers of a plan’s joints, which are known where that is the plan that is shown. */
-  Numbering numbering(Plan plan) {
+  public Numbering numbering(Plan plan) {
     return plan.equals(layout.plan()) ? numbering : Numbering.of(plan);
   }
 

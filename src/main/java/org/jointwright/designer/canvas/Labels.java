@@ -200,9 +200,9 @@ final class Labels {
   private void numbers() {
     Box seen = view.back(paper);
     for (Numbering.Item item : known.numbering().items()) {
-      if (isPicked(item)
-          || isCrowded(item.slab())
-          || item.path().edges().stream().noneMatch(e -> e.box().meets(seen))) {
+      if (isCrowded(item.slab())
+          || item.path().edges().stream().noneMatch(e -> e.box().meets(seen))
+          || isPicked(item)) {
         continue;
       }
       Optional<Path> path =

@@ -2,12 +2,14 @@ package org.jointwright.designer.findings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.fix.name.Called;
+import org.jointwright.joint.Numbering;
 import org.jointwright.plan.Plan;
 import org.jointwright.text.Words;
 
@@ -23,11 +25,9 @@ public record FindingFacts(int number, Severity severity, String text, String so
   /** Every finding, worst first. */
   public static List<FindingFacts> all(Desk desk, Words words) {
     List<FindingFacts> all = new ArrayList<>();
-    // The numbers of the joints that were judged: those that the plan shows beside the flags.
-    Plan judged = desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
-    Called called = Called.in(judged);
-    for (Finding f : desk.laying().laid().map(Laid::findings).orElse(List.of())) {
-      String text = words.say(f.key(), called.in(f));
+    Called called = Called.in(judged(desk));
+    for (Finding f : findings(desk)) {
+      String text = text(f, called, words);
       String source = f.sourcesSaid(words::say);
       all.add(
           new FindingFacts(
@@ -41,11 +41,39 @@ public record FindingFacts(int number, Severity severity, String text, String so
 
   /** What some findings say, each in a line: its number, and its first sentence. */
   public static List<String> lines(Desk desk, List<Integer> numbers, Words words) {
-    List<FindingFacts> all = numbers.isEmpty() ? List.of() : all(desk, words);
+    return lines(desk, numbers, words, Numbering::of);
+  }
+
+  /**
+   * The same while a hand moves.
+   *
+   * @param known gives the numbers of a plan’s joints, which take long where there are thousands
+   */
+  public static List<String> lines(
+      Desk desk, List<Integer> numbers, Words words, Function<Plan, Numbering> known) {
+    if (numbers.isEmpty()) {
+      return List.of();
+    }
+    Called called = new Called(judged(desk), known.apply(judged(desk)));
+    List<Finding> all = findings(desk);
     return numbers.stream()
         .filter(n -> n <= all.size())
-        .map(n -> words.say("window.finding.line", n, sentence(all.get(n - 1).text)))
+        .map(
+            n -> words.say("window.finding.line", n, sentence(text(all.get(n - 1), called, words))))
         .toList();
+  }
+
+  private static String text(Finding finding, Called called, Words words) {
+    return words.say(finding.key(), called.in(finding));
+  }
+
+  private static List<Finding> findings(Desk desk) {
+    return desk.laying().laid().map(Laid::findings).orElse(List.of());
+  }
+
+  /** Its joints have the numbers that the plan shows beside the flags. */
+  private static Plan judged(Desk desk) {
+    return desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
   }
 
   private static String sentence(String text) {

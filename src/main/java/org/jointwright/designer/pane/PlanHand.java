@@ -61,7 +61,7 @@ final class PlanHand {
     } else {
       List<Integer> flag = paper.flag(e.getX(), e.getY());
       flagged(flag);
-      paper.tip(FindingFacts.lines(board.desk(), flag, board.words()), e.getX(), e.getY());
+      paper.tip(paper.said(flag), e.getX(), e.getY());
       point(flag.isEmpty() ? UnderPointer.of(board.desk(), pointer(e).plan()) : Pick.NOTHING);
       if (!flag.isEmpty()) {
         paper.setCursor(Cursor.HAND);

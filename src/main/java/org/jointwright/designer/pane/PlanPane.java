@@ -19,6 +19,7 @@ import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
 import org.jointwright.designer.canvas.PlanMarks;
 import org.jointwright.designer.canvas.Writing;
+import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.node.Tip;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Viewport;
@@ -117,6 +118,12 @@ public final class PlanPane extends Region {
   /** The findings whose flag is at a place of the paper, by number; none at most places. */
   List<Integer> flag(double x, double y) {
     return flags(board.desk()).at(new Point(x, y));
+  }
+
+  /** What the findings say whose flag that is. */
+  List<String> said(List<Integer> flag) {
+    Desk desk = board.desk();
+    return FindingFacts.lines(desk, flag, board.words(), p -> known(desk).numbering(p));
   }
 
   private Known known(Desk desk) {

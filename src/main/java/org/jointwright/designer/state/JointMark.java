@@ -9,6 +9,8 @@ import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
+import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 
 /**
@@ -45,6 +47,8 @@ public record JointMark(Tape tape, double at, Point place, boolean isStart) {
   /** How far the tape goes on to the next joint, or to its end. */
   public Onward onward(Plan plan, Joint self) {
     Onward best = new Onward(tape.length() - at, Optional.empty(), tape.slab());
+    Box about =
+        tape.path().edges().stream().map(Edge::box).reduce(Box::with).orElse(Box.ALL).grown(ON);
     for (Slab s : plan.slabs()) {
       for (Joint j : s.joints()) {
         if (j.kind() == JointKind.ISOLATION
@@ -52,7 +56,9 @@ public record JointMark(Tape tape, double at, Point place, boolean isStart) {
           continue;
         }
         for (Point p : List.of(j.path().start(), j.path().end())) {
-          double on = tape.carries(p, ON) ? tape.distanceTo(p) - at : -1;
+          // Most of a large plan lies nowhere near.
+          boolean isOn = about.holds(p) && tape.carries(p, ON);
+          double on = isOn ? tape.distanceTo(p) - at : -1;
           if (on > ON && on < best.length()) {
             best = new Onward(on, Optional.of(j), s.id());
           }
