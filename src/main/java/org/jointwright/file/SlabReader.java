@@ -85,7 +85,7 @@ final class SlabReader {
     Json value = fields.members().get(key);
     String name = fields.text(key);
     if (value != null && name.length() > Finishing.LONGEST) {
-      reading.problem(fields.place().key(key), value, "file.notAnId", Finishing.LONGEST);
+      reading.problem(fields.place().key(key), value, "file.longName", Finishing.LONGEST);
     }
     return name.strip();
   }

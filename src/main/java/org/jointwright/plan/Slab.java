@@ -2,6 +2,7 @@ package org.jointwright.plan;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -90,6 +91,16 @@ public record Slab(
     /** Whether it gets a color, be it chosen or not. */
     public boolean isColored() {
       return !color.isBlank() || finish.filter(f -> f == Finish.COLORED).isPresent();
+    }
+
+    /** What tells its color apart. */
+    public String colorKey() {
+      return keyOf(color);
+    }
+
+    /** Equal for names that differ in capitals and spaces only: nobody means two by that. */
+    public static String keyOf(String name) {
+      return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }
 
     /** Whether the plant has to color the concrete. */

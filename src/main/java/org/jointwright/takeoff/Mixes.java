@@ -1,6 +1,7 @@
 package org.jointwright.takeoff;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +19,14 @@ final class Mixes {
 
   private final Map<String, Double> plain = new LinkedHashMap<>();
 
+  /** What each color is called where it was first named. */
+  private final Map<String, String> named = new HashMap<>();
+
   /** Counts concrete of a slab, cubic inches. */
   void add(Finishing finishing, double inches) {
-    plain.merge(finishing.isMixColored() ? finishing.color() : PLAIN, inches, Double::sum);
+    String key = finishing.isMixColored() ? finishing.colorKey() : PLAIN;
+    named.putIfAbsent(key, finishing.color());
+    plain.merge(key, inches, Double::sum);
   }
 
   /**
@@ -44,7 +50,7 @@ final class Mixes {
           lines.add(
               new Line(
                   isPlain ? Item.PLAIN : Item.COLORED,
-                  isPlain ? List.of() : List.of(color),
+                  isPlain ? List.of() : List.of(named.getOrDefault(color, color)),
                   new Amount.OfVolume(ordered),
                   List.of(Step.of("mix", new Volume(inches), share, wanted, ordered)),
                   List.of()));

@@ -38,12 +38,14 @@ final class Surface {
         sharing(
             layout,
             Item.FINISH,
-            f -> f.finish().isPresent() ? Optional.of(f.uncolored()) : Optional.empty()));
+            f -> f.finish().isPresent() ? Optional.of(f.uncolored()) : Optional.empty(),
+            f -> Finishing.keyOf(f.finish() + f.pattern())));
     lines.addAll(
         sharing(
             layout,
             Item.SHAKE_ON,
-            f -> f.isColored() && !f.isMixColored() ? Optional.of(f.color()) : Optional.empty()));
+            f -> f.isColored() && !f.isMixColored() ? Optional.of(f.color()) : Optional.empty(),
+            Finishing::keyOf));
     lines.add(liquid(Item.CURE, all, Covering.CURE));
     lines.add(liquid(Item.SEALER, all, Covering.SEAL));
     lines.add(mesh(layout));
@@ -51,23 +53,27 @@ final class Surface {
   }
 
   /**
-   * The areas of slabs that share something of their finishing: only the areas, for how much of a
-   * color goes onto them is its maker's to say.
+   * The areas of slabs that share something of their finishing, by what tells it apart: only the
+   * areas, for how much of a color goes onto them is its maker's to say.
    */
   private static <T> List<Line> sharing(
-      Layout layout, Item item, Function<Finishing, Optional<T>> what) {
-    Map<T, List<Double>> areas = new LinkedHashMap<>();
+      Layout layout, Item item, Function<Finishing, Optional<T>> what, Function<T, String> key) {
+    Map<String, T> first = new LinkedHashMap<>();
+    Map<String, List<Double>> areas = new LinkedHashMap<>();
     for (SlabLayout s : layout.slabs()) {
       what.apply(s.slab().finishing())
           .ifPresent(
-              t ->
-                  areas
-                      .computeIfAbsent(t, k -> new ArrayList<>())
-                      .add(s.concrete().squareInches()));
+              t -> {
+                first.putIfAbsent(key.apply(t), t);
+                areas
+                    .computeIfAbsent(key.apply(t), k -> new ArrayList<>())
+                    .add(s.concrete().squareInches());
+              });
     }
     List<Line> lines = new ArrayList<>();
-    areas.forEach(
-        (t, each) -> {
+    first.forEach(
+        (name, t) -> {
+          List<Double> each = areas.getOrDefault(name, List.of());
           Area all = new Area(each.stream().mapToDouble(a -> a).sum());
           lines.add(
               new Line(

@@ -76,6 +76,24 @@ class MixesTest {
   }
 
   @Test
+  void capitalsAndSpacesMakeNoOtherColor() {
+    Takeoff t = of(Map.of(0, ADOBE, 1, ADOBE.withColor("Adobe"), 2, ADOBE.withColor(" ADOBE ")));
+
+    assertThat(t.of(Item.COLORED)).hasSize(1);
+    assertThat(t.of(Item.COLORED).getFirst().of()).containsExactly("adobe");
+    assertThat(of(Map.of(0, ADOBE, 1, ADOBE.withColor("adobe red"))).of(Item.COLORED)).hasSize(2);
+  }
+
+  @Test
+  void oneColorIsShakenOnHoweverItIsWritten() {
+    Finishing shaken = ADOBE.withColoring(Coloring.SHAKE_ON);
+    Takeoff t = of(Map.of(0, shaken, 2, shaken.withColor("Adobe ")));
+
+    assertThat(t.of(Item.SHAKE_ON)).hasSize(1);
+    assertThat(feet2(t.of(Item.SHAKE_ON).getFirst())).isCloseTo(666 + 48, within(0.5));
+  }
+
+  @Test
   void whatIsShakenOnIsNoMixOfItsOwn() {
     Takeoff t = of(Map.of(2, ADOBE.withColoring(Coloring.SHAKE_ON)));
     Takeoff bare = of(Map.of());
