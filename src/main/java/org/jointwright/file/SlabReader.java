@@ -1,6 +1,7 @@
 package org.jointwright.file;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,20 +75,37 @@ final class SlabReader {
     return new Finishing(
         fields.choice("finish", Finish.values(), FileWords.FINISH),
         called("color"),
-        fields
-            .choice("coloring", Coloring.values(), FileWords.COLORING)
-            .orElse(Finishing.UNSAID.coloring()),
+        coloring(),
         called("pattern"));
+  }
+
+  private Coloring coloring() {
+    boolean isWord =
+        fields.members().get("coloring") instanceof Json.Text t
+            && Arrays.stream(Coloring.values())
+                .anyMatch(c -> FileWords.COLORING.apply(c).equals(t.value()));
+    return isWord
+        ? fields
+            .choice("coloring", Coloring.values(), FileWords.COLORING)
+            .orElse(Finishing.UNSAID.coloring())
+        : leftAsItIs("coloring", Finishing.UNSAID.coloring());
   }
 
   /** What its maker calls something, in a few words; empty when absent. */
   private String called(String key) {
+    return fields.members().get(key) instanceof Json.Text t
+            && t.value().length() <= Finishing.LONGEST
+        ? fields.text(key).strip()
+        : leftAsItIs(key, "");
+  }
+
+  /** Before these keys had a meaning, others may have used them: such files are read as before. */
+  private <T> T leftAsItIs(String key, T instead) {
     Json value = fields.members().get(key);
-    String name = fields.text(key);
-    if (value != null && name.length() > Finishing.LONGEST) {
-      reading.problem(fields.place().key(key), value, "file.longName", Finishing.LONGEST);
+    if (value != null && !(value instanceof Json.Nothing)) {
+      reading.repair(fields.place().key(key), value.line(), "file.colorUnread", Finishing.LONGEST);
     }
-    return name.strip();
+    return instead;
   }
 
   private Optional<RingReader.ReadRing> ring(

@@ -74,24 +74,28 @@ class NewPartsTest {
         .doesNotContain("color", "coloring", "pattern");
   }
 
+  /** These keys had no meaning once: what others wrote there is kept, not refused. */
   @ParameterizedTest
   @CsvSource({"color, 60, true", "color, 61, false", "pattern, 60, true", "pattern, 61, false"})
-  void namesOfColorsAndPatternsHaveALimit(String key, int length, boolean isRead) {
-    PlanReading reading =
-        PlanReader.read(
-            "{\"format\": \"jointwright-plan\", \"version\": 1, \"slabs\": [{\""
-                + key
-                + "\": \""
-                + "x".repeat(length)
-                + "\", "
-                + SQUARE
-                + "}]}");
+  void namesOfColorsAndPatternsHaveALimit(String key, int length, boolean isUsed) {
+    String text = "\"" + "x".repeat(length) + "\"";
+    PlanReading.ReadPlan reading = read(SQUARE + ", \"" + key + "\": " + text, "");
 
-    assertThat(reading instanceof PlanReading.ReadPlan).isEqualTo(isRead);
-    if (reading instanceof PlanReading.Refused refused) {
-      assertThat(refused.problems().getFirst().say(Words.english(UnitSystem.FEET_INCHES)))
-          .contains("slabs[0]." + key, "60");
-    }
+    Finishing finishing = reading.plan().slabs().getFirst().finishing();
+    assertThat(finishing.color() + finishing.pattern()).hasSize(isUsed ? length : 0);
+    assertThat(reading.repairs()).hasSize(isUsed ? 0 : 1);
+    assertThat(PlanWriter.write(reading.plan())).contains("\"" + key + "\": " + text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"color, 7", "pattern, true", "coloring, '\"sprayed\"'", "coloring, 3"})
+  void whatIsNoNameIsLeftAsItIs(String key, String value) {
+    PlanReading.ReadPlan reading = read(SQUARE + ", \"" + key + "\": " + value, "");
+
+    assertThat(reading.plan().slabs().getFirst().finishing()).isEqualTo(Finishing.UNSAID);
+    assertThat(reading.repairs().getFirst().say(Words.english(UnitSystem.FEET_INCHES)))
+        .contains("slabs[0]." + key, "left as it is");
+    assertThat(PlanWriter.write(reading.plan())).contains("\"" + key + "\": " + value);
   }
 
   @Test

@@ -91,6 +91,17 @@ class ColorsTest {
         .contains("pad stamped, pattern ashlar, color adobe shaken on");
   }
 
+  @Test
+  void capitalsMakeNoOtherColor() {
+    Plan plan =
+        layout(STAMPED)
+            .plan()
+            .withSlab(
+                "walk", s -> s.withFinishing(STAMPED.withColor("Adobe").withPattern("Ashlar")));
+    assertThat(owner(Layouts.of(plan))).contains("Color, walk, pad", "Adobe");
+    assertThat(told(Layouts.of(plan))).contains("walk, pad stamped, pattern Ashlar, color Adobe");
+  }
+
   private static String told(Layout layout) {
     return texts(CutSheet.of(layout, OPTIONS)).stream().collect(Collectors.joining(" "));
   }

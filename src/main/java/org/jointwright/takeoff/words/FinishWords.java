@@ -1,6 +1,7 @@
 package org.jointwright.takeoff.words;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,14 +42,19 @@ public record FinishWords(Words words) {
         ", ", Stream.of(finished(finishing), color).filter(s -> !s.isEmpty()).toList());
   }
 
-  /** The names of the slabs of which the same is said, in the order of the slabs. */
+  /**
+   * The names of the slabs of which the same is said, whatever its capitals and spaces, in the
+   * order of the slabs.
+   */
   public static Map<String, List<String>> bySaid(
       List<Slab> slabs, Function<Finishing, String> said) {
+    Map<String, String> first = new HashMap<>();
     Map<String, List<String>> found = new LinkedHashMap<>();
     for (Slab s : slabs) {
       String what = said.apply(s.finishing());
       if (!what.isEmpty()) {
-        found.computeIfAbsent(what, k -> new ArrayList<>()).add(s.id());
+        String name = first.computeIfAbsent(Finishing.keyOf(what), k -> what);
+        found.computeIfAbsent(name, k -> new ArrayList<>()).add(s.id());
       }
     }
     return found;
