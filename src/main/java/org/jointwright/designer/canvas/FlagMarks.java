@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.View;
@@ -46,12 +47,29 @@ public final class FlagMarks {
 
   private final Desk desk;
   private final List<Finding> findings;
+
+  /** All flags, and how the plan lay when they found room. */
+  private final List<Shared> all;
+
+  private final Viewport base;
+
+  /** Those on the paper. */
   private final List<Shared> planted;
 
   private FlagMarks(Desk desk) {
     this.desk = desk;
     findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
-    planted = planted();
+    base = desk.viewport();
+    all = standing();
+    planted = onPaper();
+  }
+
+  private FlagMarks(FlagMarks before, Desk pushed) {
+    desk = pushed;
+    findings = before.findings;
+    base = before.base;
+    all = before.all;
+    planted = onPaper();
   }
 
   /** The flags as they stand on the paper of a desk. */
@@ -63,11 +81,24 @@ public final class FlagMarks {
   // The same history is the same plan; comparing whole plans at each move would be slow.
   @SuppressWarnings("ReferenceEquality")
   public FlagMarks or(Desk now) {
-    boolean isSame =
-        desk.history() == now.history()
-            && desk.laying().laid().equals(now.laying().laid())
-            && desk.viewport().equals(now.viewport());
-    return isSame ? this : of(now);
+    boolean isOther =
+        desk.history() != now.history()
+            || !desk.laying().laid().equals(now.laying().laid())
+            || base.scale() != now.viewport().scale();
+    if (isOther) {
+      return of(now);
+    }
+    return desk.viewport().equals(now.viewport()) ? this : new FlagMarks(this, now);
+  }
+
+  /** A plan that is pushed takes its flags along as they stand. */
+  private List<Shared> onPaper() {
+    Point shift = desk.viewport().toPaper(base.centre()).minus(base.toPaper(base.centre()));
+    Box paper = desk.viewport().paper().grown(3 * FLAG);
+    return all.stream()
+        .map(s -> s.aside(shift, s.lift()))
+        .filter(s -> paper.holds(s.foot()))
+        .toList();
   }
 
   /**
@@ -167,7 +198,7 @@ public final class FlagMarks {
   }
 
   /** The flags that have room; what has none goes on the nearest, until all that is left has. */
-  private List<Shared> planted() {
+  private List<Shared> standing() {
     List<Shared> wanted = together();
     List<Shared> standing = new ArrayList<>();
     List<Shared> without = new ArrayList<>();
@@ -210,7 +241,7 @@ public final class FlagMarks {
   /** What a flag would rather not cover: fixed objects and their box-outs, often what is wrong. */
   private List<Box> objects() {
     Plan plan = desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
-    View view = desk.viewport().view();
+    View view = base.view();
     return Stream.concat(
             plan.fixed().stream().map(f -> f.shape().ring()),
             plan.slabs().stream().flatMap(s -> s.boxOuts().stream()).map(b -> b.outline().ring()))
@@ -231,21 +262,21 @@ public final class FlagMarks {
     return left;
   }
 
-  /** The findings on the paper, those close together as one, in the order of their numbers. */
+  /** The findings, those close together as one, in the order of their numbers. */
   private List<Shared> together() {
-    List<Shared> all = new ArrayList<>();
-    Box paper = desk.viewport().paper().grown(3 * FLAG);
+    List<Shared> shared = new ArrayList<>();
     for (int i = 0; i < findings.size(); i++) {
-      Point at = desk.viewport().toPaper(findings.get(i).at());
-      if (!paper.holds(at)) {
-        continue;
+      Point at = base.toPaper(findings.get(i).at());
+      int near = 0;
+      while (near < shared.size() && shared.get(near).foot().distance(at) > NEAR) {
+        near++;
       }
-      Optional<Shared> near = all.stream().filter(s -> s.foot().distance(at) <= NEAR).findFirst();
-      int finding = i;
-      near.ifPresentOrElse(
-          s -> all.set(all.indexOf(s), s.with(List.of(finding))),
-          () -> all.add(Shared.alone(finding, at)));
+      if (near < shared.size()) {
+        shared.set(near, shared.get(near).with(List.of(i)));
+      } else {
+        shared.add(Shared.alone(i, at));
+      }
     }
-    return all;
+    return shared;
   }
 }

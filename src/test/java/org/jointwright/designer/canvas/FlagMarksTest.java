@@ -96,6 +96,24 @@ class FlagMarksTest {
   }
 
   @Test
+  void aPlanThatIsPushedTakesItsFlagsAlong() {
+    Desk desk = row(9, 14);
+    FlagMarks before = FlagMarks.of(desk);
+    Desk pushed = desk.withSight(v -> v.with(v.viewport().pushed(31, -12), false));
+    List<Box> after = before.or(pushed).cloths();
+    assertThat(after).hasSameSizeAs(before.cloths());
+    for (int i = 0; i < after.size(); i++) {
+      Point by = after.get(i).centre().minus(before.cloths().get(i).centre());
+      assertThat(by.distance(new Point(31, -12))).isLessThan(1e-6);
+    }
+    Desk gone = desk.withSight(v -> v.with(v.viewport().pushed(5000, 0), false));
+    assertThat(before.or(gone).cloths()).isEmpty();
+    assertThat(before.or(gone).or(desk).cloths()).isEqualTo(before.cloths());
+    Desk closer = desk.withSight(v -> v.with(v.viewport().zoomed(new Point(300, 300), 1.3), false));
+    assertThat(before.or(closer).cloths()).isEqualTo(FlagMarks.of(closer).cloths());
+  }
+
+  @Test
   void aClickGoesThroughThemRoundAndRound() {
     Desk desk = row(3, 8);
     Point cloth = middle(FlagMarks.of(desk).cloths().getFirst());
