@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.SlabEdit;
@@ -41,13 +40,11 @@ final class OffOther implements Remedy {
 
   private static void off(Slab own, Slab other, Overlap overlap, List<Fix> fixes) {
     List<Segment> sides =
-        other.outline().ring().counterClockwise().edges().stream()
-            .flatMap(e -> e instanceof Segment s ? Stream.of(s) : Stream.<Segment>empty())
-            .filter(s -> overlap.corners().stream().anyMatch(p -> s.distance(p) <= ON))
-            .sorted(Comparator.comparingDouble(s -> depth(s, overlap)))
+        overlap.sides(other.region()).stream()
+            .sorted(Comparator.comparingDouble(overlap::depth))
             .toList();
     for (Segment side : sides) {
-      double by = depth(side, overlap);
+      double by = overlap.depth(side);
       Point out = side.direction(0).left().times(-by);
       fixes.add(
           Fix.of(
@@ -67,15 +64,6 @@ final class OffOther implements Remedy {
                           List.of(own.id(), other.id()),
                           new SplitEdit.CutOff(own.id(), c.start(), c.end()))));
     }
-  }
-
-  /** How far what lies in both reaches in from a side, inches. */
-  private static double depth(Segment side, Overlap overlap) {
-    Point in = side.direction(0).left();
-    return overlap.corners().stream()
-        .mapToDouble(p -> p.minus(side.start()).dot(in))
-        .max()
-        .orElse(0);
   }
 
   /** The cut along a side right across a slab that has no opening there. */

@@ -18,7 +18,8 @@ import org.jointwright.shape.jts.Overlap;
 /**
  * M11, slabs apart: no slab lies over another, for concrete is poured once in a place, and only
  * slabs that touch along a side have a joint between them. That is geometry of the plan and needs
- * no source but the plan. Of two it is said at the smaller, which is the one to move.
+ * no source; how much is forgiven is this program’s own figure. Of two it is said at the smaller,
+ * which is the one to move.
  */
 public final class SlabsApart implements Check {
   @Override
@@ -33,7 +34,7 @@ public final class SlabsApart implements Check {
 
   @Override
   public List<Cited> sources() {
-    return List.of(Cited.plan());
+    return List.of(Tolerance.LENGTH.source());
   }
 
   @Override
@@ -50,22 +51,23 @@ public final class SlabsApart implements Check {
       }
       Optional<Overlap> overlap = Overlap.of(region, other, Tolerance.LENGTH_INCHES);
       if (overlap.isPresent()) {
-        findings.add(over(slab, slabs.get(i).id(), overlap.get()));
+        findings.add(over(slab, slabs.get(i), overlap.get()));
       }
     }
     return findings;
   }
 
-  private Finding over(Judged slab, String other, Overlap overlap) {
+  private Finding over(Judged slab, Slab other, Overlap overlap) {
+    double deep = overlap.depth(other.region());
     return finding(
         slab,
         new Subject.OnSlab(),
         overlap.widest().centre(),
-        overlap.depth(),
+        deep,
         Tolerance.LENGTH_INCHES,
         "check.m11.over",
         slab.slab().id(),
-        other,
-        Length.inches(overlap.depth()));
+        other.id(),
+        Length.inches(deep));
   }
 }

@@ -8,6 +8,7 @@ import org.jointwright.check.Judgement;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.fix.IfLeft;
 import org.jointwright.fix.name.Called;
 import org.jointwright.joint.Numbering;
 import org.jointwright.plan.Plan;
@@ -20,8 +21,10 @@ import org.jointwright.text.Words;
  * @param severity how much it weighs
  * @param text what is wrong, in plain words
  * @param source the rule and where it comes from
+ * @param hasMore whether there is more to say of it than its own words, once it is gone to
  */
-public record FindingFacts(int number, Severity severity, String text, String source) {
+public record FindingFacts(
+    int number, Severity severity, String text, String source, boolean hasMore) {
   /** Every finding, worst first. */
   public static List<FindingFacts> all(Desk desk, Words words) {
     List<FindingFacts> all = new ArrayList<>();
@@ -34,7 +37,8 @@ public record FindingFacts(int number, Severity severity, String text, String so
               all.size() + 1,
               f.severity(),
               text,
-              words.say("window.finding.source", f.rule(), words.say(f.nameKey()), source)));
+              words.say("window.finding.source", f.rule(), words.say(f.nameKey()), source),
+              IfLeft.of(f).isPresent()));
     }
     return all;
   }

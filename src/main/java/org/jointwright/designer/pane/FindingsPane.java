@@ -77,8 +77,9 @@ final class FindingsPane extends VBox {
     for (int i = 0; i < fixes.size(); i++) {
       int number = i + 1;
       boolean isOpen = offered.filter(o -> o.finding() == number).isPresent();
-      more.get(i).setVisible(!isOpen);
-      more.get(i).setManaged(!isOpen);
+      boolean isMore = !isOpen && shown.get(i).hasMore();
+      more.get(i).setVisible(isMore);
+      more.get(i).setManaged(isMore);
       fixes
           .get(i)
           .getChildren()

@@ -25,12 +25,15 @@ import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
 
-/** Gives a straight side a typed length. Its first end stays where it is. */
+/**
+ * Gives a straight side a typed length. Its first end stays where it is, unless what is at the
+ * other end is held there by a building, a street or another slab.
+ */
 public final class SideLength {
   /** Sides that lean less from each other, or from square, are meant so: the sine of that. */
   private static final double MEANT = 0.02;
 
-  /** What comes along with the far end of the side. */
+  /** What comes along with the end of the side that moves. */
   public enum Way {
     /** The next side keeps its way, and its length. */
     NEXT_SIDE("window.did.lengthSide"),
@@ -53,6 +56,37 @@ public final class SideLength {
    */
   public record Other(Way way, String name, Desk desk) {}
 
+  /**
+   * The end of a side that moves.
+   *
+   * @param side the side
+   * @param corner the corner at that end
+   * @param beyond the corner after it, away from the side
+   * @param next the side between these two
+   * @param after the side after that
+   * @param out the way out of the side at this end, of length 1
+   */
+  private record End(Ref side, int corner, int beyond, int next, int after, Point out) {
+    static End far(Ref side, List<Edge> edges) {
+      int n = edges.size();
+      int i = side.index();
+      Point out = edges.get(i).direction(0);
+      return new End(side, (i + 1) % n, (i + 2) % n, (i + 1) % n, (i + 2) % n, out);
+    }
+
+    static End near(Ref side, List<Edge> edges) {
+      int n = edges.size();
+      int i = side.index();
+      int before = (i + n - 1) % n;
+      Point out = edges.get(i).direction(0).times(-1);
+      return new End(side, i, before, before, (i + n - 2) % n, out);
+    }
+
+    Ref at(int index) {
+      return new Ref(side.slab(), side.ring(), index);
+    }
+  }
+
   private SideLength() {}
 
   /**
@@ -61,42 +95,48 @@ public final class SideLength {
    * no slab, the corner moves alone. Empty where the slab would be none either way.
    */
   public static Optional<Desk> set(Desk desk, Ref edge, Length length) {
-    return set(desk, edge, length, usual(desk.plan(), edge))
-        .or(() -> set(desk, edge, length, Way.CORNER_ALONE));
+    End end = end(desk.plan(), edge);
+    return set(desk, end, length, usual(desk.plan(), end))
+        .or(() -> set(desk, end, length, Way.CORNER_ALONE));
   }
 
-  private static Way usual(Plan plan, Ref edge) {
+  /** The far end, unless the side there is held and the one at the near end is not. */
+  private static End end(Plan plan, Ref edge) {
     List<Edge> edges = edges(plan, edge);
-    int n = edges.size();
-    Edge side = edges.get(edge.index());
-    Edge next = edges.get((edge.index() + 1) % n);
-    Edge after = edges.get((edge.index() + 2) % n);
-    Point way = side.direction(0);
-    boolean isSquare = next instanceof Segment && Math.abs(way.dot(next.direction(0))) < MEANT;
+    End far = End.far(edge, edges);
+    End near = End.near(edge, edges);
+    return isHeld(plan, far.at(far.next)) && !isHeld(plan, near.at(near.next)) ? near : far;
+  }
+
+  private static Way usual(Plan plan, End end) {
+    List<Edge> edges = edges(plan, end.side);
+    Edge next = edges.get(end.next);
+    Edge after = edges.get(end.after);
+    boolean isSquare = next instanceof Segment && Math.abs(end.out.dot(next.direction(0))) < MEANT;
     boolean isAlongside =
-        after instanceof Segment && Math.abs(way.cross(after.direction(0))) < MEANT;
-    return n > 3 && (isSquare || isAlongside) ? Way.NEXT_SIDE : Way.CORNER_ALONE;
+        after instanceof Segment && Math.abs(end.out.cross(after.direction(0))) < MEANT;
+    return edges.size() > 3 && (isSquare || isAlongside) ? Way.NEXT_SIDE : Way.CORNER_ALONE;
   }
 
-  private static Optional<Desk> set(Desk desk, Ref edge, Length length, Way way) {
+  private static Optional<Desk> set(Desk desk, End end, Length length, Way way) {
     Plan plan = desk.plan();
-    List<Edge> edges = edges(plan, edge);
-    int n = edges.size();
-    Edge side = edges.get(edge.index());
-    Point by = side.direction(0).times(length.inches() - side.length());
-    int end = (edge.index() + 1) % n;
-    List<Edit> moves = new ArrayList<>(List.of(move(edge, edges, end, by)));
+    List<Edge> edges = edges(plan, end.side);
+    Edge side = edges.get(end.side.index());
+    Point by = end.out.times(length.inches() - side.length());
+    List<Edit> moves = new ArrayList<>(List.of(move(end, edges, end.corner, by)));
     if (way == Way.NEXT_SIDE) {
-      if (n < 4) {
+      if (edges.size() < 4) {
         return Optional.empty();
       }
-      moves.add(move(edge, edges, (end + 1) % n, by));
-      hanging(plan, at(edge, end)).forEach(id -> moves.add(new SlabEdit.MoveSlab(id, by)));
+      moves.add(move(end, edges, end.beyond, by));
+      hanging(plan, end.at(end.next)).forEach(id -> moves.add(new SlabEdit.MoveSlab(id, by)));
     }
     Desk changed =
         desk.edited(
             new Named(way.did, List.of(Sides.letters(plan, side), length), new Together(moves)));
-    return Soundness.holds(changed.plan(), edge.slab()) ? Optional.of(changed) : Optional.empty();
+    return Soundness.holds(changed.plan(), end.side.slab())
+        ? Optional.of(changed)
+        : Optional.empty();
   }
 
   /**
@@ -108,35 +148,52 @@ public final class SideLength {
       return Optional.empty();
     }
     History.Step last = desk.history().past().getLast();
-    String name = Sides.letters(desk.plan(), edges(desk.plan(), edge).get(edge.index()));
+    Edge side = edges(desk.plan(), edge).get(edge.index());
     return last.edit() instanceof Named n
-            && n.arguments().size() == 2
-            && n.arguments().getFirst().equals(name)
+            && n.edit() instanceof Together t
+            && !t.edits().isEmpty()
+            && !n.arguments().isEmpty()
             && n.arguments().getLast() instanceof Length length
-        ? other(desk, edge, n.key(), length)
+            && Math.abs(side.length() - length.inches()) < 1e-6
+            && t.edits().getFirst() instanceof SlabEdit.MoveCorner moved
+        ? other(desk, end(last.before(), edge), moved.corner(), n.key(), length)
         : Optional.empty();
   }
 
-  private static Optional<Other> other(Desk desk, Ref edge, String did, Length length) {
+  private static Optional<Other> other(Desk desk, End end, Ref moved, String did, Length length) {
     Way way =
         did.equals(Way.NEXT_SIDE.did)
             ? Way.CORNER_ALONE
             : did.equals(Way.CORNER_ALONE.did) ? Way.NEXT_SIDE : null;
-    if (way == null) {
+    if (way == null || !moved.equals(end.at(end.corner))) {
       return Optional.empty();
     }
-    List<Edge> edges = edges(desk.plan(), edge);
-    Edge next = edges.get((edge.index() + 1) % edges.size());
+    List<Edge> edges = edges(desk.plan(), end.side);
     String name =
         way == Way.NEXT_SIDE
-            ? Sides.letters(desk.plan(), next)
+            ? Sides.letters(desk.plan(), edges.get(end.next))
             : Lettering.of(desk.plan())
-                .cornerAt(next.start())
+                .cornerAt(edges.get(end.corner).start())
                 .map(LetteredCorner::letter)
                 .orElse("");
-    return set(desk.undone(), edge, length, way)
+    return set(desk.undone(), end, length, way)
         .filter(d -> !d.plan().slabs().equals(desk.plan().slabs()))
         .map(d -> new Other(way, name, d.picking(desk.picked())));
+  }
+
+  /** Whether a side cannot go elsewhere: for what it is against, or for a slab there. */
+  private static boolean isHeld(Plan plan, Ref side) {
+    if (side.ring() != Ref.OUTLINE) {
+      return false;
+    }
+    List<Meeting> there = Meeting.of(plan).stream().filter(m -> isOn(m, side)).toList();
+    Against against = plan.slab(side.slab()).orElseThrow().edge(side.index()).against();
+    boolean isSlab = against == Against.CONCRETE && !there.isEmpty();
+    List<String> hanging = hanging(plan, side);
+    return (against != Against.OPEN && !isSlab)
+        || there.stream()
+            .map(m -> m.first().equals(side.slab()) ? m.second() : m.first())
+            .anyMatch(id -> !hanging.contains(id));
   }
 
   /**
@@ -177,11 +234,7 @@ public final class SideLength {
     return Picks.outline(plan, edge).orElseThrow().ring().edges();
   }
 
-  private static Ref at(Ref edge, int index) {
-    return new Ref(edge.slab(), edge.ring(), index);
-  }
-
-  private static Edit move(Ref edge, List<Edge> edges, int index, Point by) {
-    return new SlabEdit.MoveCorner(at(edge, index), edges.get(index).start().plus(by));
+  private static Edit move(End end, List<Edge> edges, int index, Point by) {
+    return new SlabEdit.MoveCorner(end.at(index), edges.get(index).start().plus(by));
   }
 }

@@ -39,12 +39,6 @@ public sealed interface Said {
     /** Turned by so many degrees, counter-clockwise positive: 90 is square to the left. */
     record By(double degrees) implements Turn {}
 
-    /**
-     * So many degrees off straight on, towards a side of the paper: below zero to its right.
-     * Walking down the paper that is a turn to the walker's left.
-     */
-    record Seen(double degrees) implements Turn {}
-
     /** A way on the paper, degrees counter-clockwise from the right. */
     record OnPaper(double degrees) implements Turn {}
 

@@ -120,7 +120,7 @@ public final class Sentence {
   private void way(Word word) throws Puzzle {
     boolean isTurn = word.meaning() == Meaning.LEFT || word.meaning() == Meaning.RIGHT;
     if (length.isPresent() && legs.isEmpty() && isTurn && degreesFollow()) {
-      turned(new Said.Turn.Seen(signed(word.meaning(), degrees())), word);
+      turned(new Said.Turn.By(signed(word.meaning(), degrees())), word);
     } else if (length.isPresent() && turn.isEmpty()) {
       legs.add(new Leg(LengthReader.read(length.get(), bare), word.meaning()));
       length = Optional.empty();

@@ -12,9 +12,6 @@ public final class Strokes {
   /** The way a first side goes where nothing says another. */
   private static final Point RIGHT = new Point(1, 0);
 
-  /** What leans less runs straight to a side of the paper: sine of the angle. */
-  private static final double LEVEL = 1e-9;
-
   private Strokes() {}
 
   /** The stroke that {@code said} means; empty where it says none, or not yet. */
@@ -50,22 +47,10 @@ public final class Strokes {
     return switch (turn) {
       case Said.Turn.Unsaid unsaid -> pointed(draft);
       case Said.Turn.By by -> turned(heading.orElse(RIGHT), by.degrees());
-      case Said.Turn.Seen seen -> seen(heading.orElse(RIGHT), seen.degrees());
       case Said.Turn.OnPaper paper -> turned(RIGHT, paper.degrees());
       case Said.Turn.Slanted slanted ->
           new Point(slanted.over().inches(), slanted.up().inches()).unit();
     };
-  }
-
-  /**
-   * Off straight on, towards that side of the paper. Whoever walks straight to either side sees no
-   * side of the paper ahead: then it is as they would turn.
-   */
-  private static Point seen(Point way, double degrees) {
-    Point walked = turned(way, degrees);
-    Point other = turned(way, -degrees);
-    double over = (other.x() - walked.x()) * -Math.signum(degrees);
-    return over > LEVEL ? other : walked;
   }
 
   /** A square turn is exact, so that figures typed come back as they were. */

@@ -13,6 +13,11 @@ import org.jointwright.text.Words;
  * @param words the reader's words
  */
 public record Understanding(Draft draft, Words words) {
+  /**
+   * Who walks down the paper steeper than 30 degrees has its right on the left: the sine of that.
+   */
+  private static final double DOWN = 0.5;
+
   /** What {@code said} is taken to mean. */
   public String of(Said said) {
     return switch (said) {
@@ -42,7 +47,6 @@ public record Understanding(Draft draft, Words words) {
           case Said.Turn.Unsaid unsaid -> unsaid(side.length());
           case Said.Turn.OnPaper paper -> onPaper(side.length(), paper.degrees());
           case Said.Turn.By by -> turned(side.length(), by.degrees());
-          case Said.Turn.Seen seen -> turned(side.length(), seen.degrees());
           case Said.Turn.Slanted slanted -> slanted(side.length(), slanted);
         };
     return side.bulge().map(b -> bulging(what, b)).orElse(what);
@@ -106,6 +110,11 @@ public record Understanding(Draft draft, Words words) {
     if (isFirst) {
       return words.say(
           degrees > 0 ? "window.understood.risesBy" : "window.understood.fallsBy", length, figure);
+    }
+    if (draft.heading().orElseThrow().y() < -DOWN) {
+      return degrees > 0
+          ? words.say("window.understood.leftIsRight", length, figure)
+          : words.say("window.understood.rightIsLeft", length, figure);
     }
     return degrees > 0
         ? words.say("window.understood.turnedLeft", length, figure)

@@ -35,7 +35,8 @@ public record Desk(
   /** A desk with a plan that is on no disk. */
   public static Desk begun(Plan plan) {
     Papers papers = new Papers(History.begun(plan), Optional.empty(), Optional.empty());
-    return of(papers).asked(!plan.isLaid());
+    Desk desk = of(papers).asked(!plan.isLaid());
+    return plan.isLaid() ? desk.withSight(Sight::havingSeenAll) : desk;
   }
 
   /** A desk with a plan read from {@code file}. Joints that stand in it are kept. */

@@ -40,7 +40,9 @@ public final class WorkOnDesk {
             .map(f -> inFile.map(p -> Desk.opened(p, f)).orElseGet(() -> inNoFile(f)))
             .orElseGet(Desk::blank);
     BringBack edit = new BringBack(work.plan());
-    Desk back = work.plan().isLaid() ? before.editedOnly(edit) : before.edited(edit);
+    Desk edited = work.plan().isLaid() ? before.editedOnly(edit) : before.edited(edit);
+    // What was looked at before is not known; asking for it again would be worse.
+    Desk back = edited.withSight(Sight::havingSeenAll);
     Optional<Draft> draft = work.halfDrawn().flatMap(WorkOnDesk::draft);
     return draft
         .map(d -> back.withStep(Step.OUTLINE).withHand(InHand.drawing(d)))

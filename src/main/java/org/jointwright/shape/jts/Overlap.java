@@ -3,8 +3,10 @@ package org.jointwright.shape.jts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
+import org.jointwright.shape.Segment;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -17,6 +19,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param corners the points where what lies in both turns, inches; arcs have many
  */
 public record Overlap(InscribedCircle widest, List<Point> corners) {
+  /** Points nearer to a side are on it, inches. */
+  private static final double ON = 0.05;
+
   /** Copies the list. */
   public Overlap {
     corners = List.copyOf(corners);
@@ -52,8 +57,25 @@ public record Overlap(InscribedCircle widest, List<Point> corners) {
     return widest.map(w -> new Overlap(w, corners));
   }
 
-  /** How wide what lies in both is where it is widest, inches. */
-  public double depth() {
-    return widest.diameter();
+  /** The straight sides of one of the regions that bound what lies in both. */
+  public List<Segment> sides(Region of) {
+    return of.outer().edges().stream()
+        .flatMap(e -> e instanceof Segment s ? Stream.of(s) : Stream.<Segment>empty())
+        .filter(s -> corners.stream().filter(p -> s.distance(p) <= ON).count() > 1)
+        .toList();
+  }
+
+  /** How far what lies in both reaches in from a side of a region, square to it; inches. */
+  public double depth(Segment side) {
+    Point in = side.direction(0).left();
+    return corners.stream().mapToDouble(p -> p.minus(side.start()).dot(in)).max().orElse(0);
+  }
+
+  /**
+   * How deep what lies in both reaches into a region, inches: by the side from which it reaches in
+   * least; where no straight side bounds it, by how wide it is.
+   */
+  public double depth(Region into) {
+    return sides(into).stream().mapToDouble(this::depth).min().orElse(widest.diameter());
   }
 }

@@ -79,6 +79,13 @@ class SlabsApartTest {
   }
 
   @Test
+  void deepIsHowFarItReachesInNotHowWideItIs() {
+    assertThat(found(PATIO, walk(120)))
+        .singleElement()
+        .satisfies(f -> assertThat(f.measured()).isCloseTo(120, within(1e-6)));
+  }
+
+  @Test
   void ofTwoAlikeItIsSaidAtTheLater() {
     assertThat(found(slab("one", 0, 0, 100, 100), slab("two", 50, 0, 150, 100)))
         .extracting(Finding::slab)

@@ -117,11 +117,46 @@ class SideLengthTest {
     assertThat(edge(after, "walk", 0).start()).isEqualTo(new Point(39, -204));
     assertThat(after.undone().plan()).isEqualTo(with(PATIO, walk).plan());
     Slab toStreet = walk.withEdges(java.util.Map.of(1, EdgeSetting.against(Against.STREET)));
-    assertThat(edge(set(with(PATIO, toStreet), LEFT, 17), "walk", 0).start())
-        .isEqualTo(new Point(39, -192));
+    Desk held = set(with(PATIO, toStreet), LEFT, 17);
+    assertThat(edge(held, "walk", 0).start()).isEqualTo(new Point(39, -192));
+    assertThat(edge(held, "patio", 0).start()).as("up instead").isEqualTo(new Point(0, 12));
     Slab beyond = slab("beyond", 39, -400, 39, -500, 200, -500, 200, -400);
     assertThat(edge(set(with(PATIO, walk, beyond), LEFT, 17), "walk", 0).start())
         .isEqualTo(new Point(39, -192));
+  }
+
+  @Test
+  void whereTheNextSideIsHeldTheNearEndMovesWithTheSideBefore() {
+    Slab open = slab("pad", 0, 0, 240, 0, 240, 200, 0, 200);
+    Ref right = new Ref("pad", Ref.OUTLINE, 1);
+    Slab house = open.withEdges(java.util.Map.of(2, EdgeSetting.against(Against.BUILDING)));
+    Desk after = set(with(house), right, 17);
+    assertThat(edge(after, "pad", 2)).as("at the house").isEqualTo(edge(with(house), "pad", 2));
+    assertThat(edge(after, "pad", 0).start()).isEqualTo(new Point(0, -4));
+    assertThat(edge(after, "pad", 0).end()).isEqualTo(new Point(240, -4));
+    Other alone = SideLength.other(after, right).orElseThrow();
+    assertThat(edge(alone.desk(), "pad", 0).start()).isEqualTo(new Point(0, 0));
+    assertThat(edge(alone.desk(), "pad", 0).end()).isEqualTo(new Point(240, -4));
+    assertThat(SideLength.other(alone.desk(), right).orElseThrow().desk().plan())
+        .isEqualTo(after.plan());
+    assertThat(edge(set(with(open), right, 17), "pad", 2).start()).isEqualTo(new Point(240, 204));
+    Slab both =
+        house.withEdges(
+            java.util.Map.of(
+                0, EdgeSetting.against(Against.STREET), 2, EdgeSetting.against(Against.BUILDING)));
+    assertThat(edge(set(with(both), right, 17), "pad", 0).start()).isEqualTo(new Point(0, 0));
+  }
+
+  @Test
+  void aSideSharedByTwoSlabsOffersTheOtherWayOfItsOwnOnly() {
+    Desk desk =
+        with(
+            slab("one", 0, 0, 240, 0, 240, 200, 0, 200),
+            slab("two", 0, -90, 240, -90, 240, 0, 0, 0));
+    Ref side = new Ref("one", Ref.OUTLINE, 0);
+    Desk after = set(desk, side, 21);
+    assertThat(SideLength.other(after, side)).isPresent();
+    assertThat(SideLength.other(after, new Ref("two", Ref.OUTLINE, 2))).isEmpty();
   }
 
   @Test

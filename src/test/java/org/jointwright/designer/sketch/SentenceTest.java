@@ -76,7 +76,7 @@ class SentenceTest {
         "12' left 30 degrees|144|30",
       })
   void withDegreesItLeavesTheWayOfTheSideBefore(String text, double inches, double degrees) {
-    assertThat(read(text)).isEqualTo(side(inches, new Turn.Seen(degrees)));
+    assertThat(read(text)).isEqualTo(side(inches, new Turn.By(degrees)));
   }
 
   @ParameterizedTest
