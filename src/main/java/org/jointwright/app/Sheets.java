@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -91,6 +92,18 @@ public final class Sheets {
   public static List<Path> write(
       Answer answer, Wanted wanted, Path folder, String stem, BooleanSupplier goOn)
       throws IOException, UnprintableException {
+    return write(answer, wanted, folder, stem, Set.of(), goOn);
+  }
+
+  /**
+   * The same.
+   *
+   * @param own files that whoever writes has written a moment ago: of these none is kept, so that
+   *     what was kept beside them stays
+   */
+  public static List<Path> write(
+      Answer answer, Wanted wanted, Path folder, String stem, Set<Path> own, BooleanSupplier goOn)
+      throws IOException, UnprintableException {
     SheetSet set = set(answer, wanted).from(origin(answer.plan()));
     List<String> names = wanted.kinds().stream().map(k -> named(stem, k.file())).toList();
     String whole = names.size() == 1 ? names.getFirst() : named(stem, SEVERAL);
@@ -103,13 +116,13 @@ public final class Sheets {
     }
     Files.createDirectories(folder);
     // A PDF holds the plan as it was agreed on: that is not made again from a plan gone further.
-    SafeSave.saveAll(files, f -> f.toString().endsWith(".pdf"));
+    SafeSave.saveAll(files, f -> f.toString().endsWith(".pdf") && !own.contains(f));
     return new ArrayList<>(files.keySet());
   }
 
   /**
-   * The files in a folder that have the names of these sheets: what {@link #write} would write
-   * over, whatever it holds. In the order of their names.
+   * The files in a folder that have the names of these sheets, whatever they hold: what may be
+   * written over, for how many pages there will be is not known yet. In the order of their names.
    *
    * @throws IOException when the folder cannot be looked into
    */

@@ -2,6 +2,7 @@ package org.jointwright.designer.facts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
@@ -16,6 +17,8 @@ final class Figures {
   private static final double THICKEST = 24;
 
   private static final Pattern BOTH_WAYS = Pattern.compile("[xX×]");
+  private static final Pattern NUMBER = Pattern.compile("[0-9./ ½¼¾⅛⅜⅝⅞]+");
+  private static final Pattern UNIT = Pattern.compile("(?<=[0-9½¼¾⅛⅜⅝⅞]) ?[\\p{L}'\"′″]+\\.?$");
 
   private Figures() {}
 
@@ -88,9 +91,23 @@ final class Figures {
 
   /** How large an object is, inches: across a round one, or both ways, as in {@code 6 x 6}. */
   static List<Double> across(String text, Desk desk) {
+    LengthUnit bare = desk.bare().isMetric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    String[] ways = BOTH_WAYS.split(text, 2);
+    Matcher unit = UNIT.matcher(ways[ways.length - 1].strip());
+    if (ways.length > 1 && NUMBER.matcher(ways[0].strip()).matches() && unit.find()) {
+      // Said once at the end it is meant for both.
+      ways[0] = ways[0].strip() + unit.group();
+    }
     List<Double> read = new ArrayList<>();
-    for (String way : BOTH_WAYS.split(text, 2)) {
-      read.add(thickness(way, desk).inches());
+    for (String way : ways) {
+      double inches = LengthReader.read(way, bare).inches();
+      if (inches <= 0) {
+        throw new BadFigure("window.figure.none");
+      }
+      if (inches > Sizes.LONGEST) {
+        throw new BadFigure("window.figure.tooLong", Length.inches(Sizes.LONGEST));
+      }
+      read.add(inches);
     }
     return List.copyOf(read);
   }

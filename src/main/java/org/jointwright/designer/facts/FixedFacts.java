@@ -98,7 +98,15 @@ record FixedFacts(Desk desk, FixedObject object, Words words) {
 
   private Desk sized(Desk d, List<Double> sizes) {
     Addition as = Addition.OBJECT.across(sizes);
-    FixedShape shape = as.shape(object.shape().ring().box().centre());
+    FixedShape to = as.shape(object.shape().ring().box().centre());
+    FixedShape shape =
+        switch (object.shape()) {
+          case FixedShape.Round was when to instanceof FixedShape.Round r ->
+              new FixedShape.Round(was.at(), r.diameter(), was.kept());
+          case FixedShape.Outlined was when to instanceof FixedShape.Outlined o ->
+              new FixedShape.Outlined(o.outline(), was.kept());
+          default -> to;
+        };
     return replaced(d, object.id(), object.kind(), shape);
   }
 

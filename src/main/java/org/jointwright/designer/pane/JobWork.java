@@ -45,8 +45,11 @@ public final class JobWork {
   private boolean isWriting;
   private final AtomicBoolean isStopped = new AtomicBoolean();
 
-  /** The files of sheets that this window has written. */
+  /** The files of sheets that this window has written of the plan on its desk. */
   private final Set<Path> sheets = new HashSet<>();
+
+  /** Files of others that the user has agreed to write over. */
+  private final Set<Path> agreed = new HashSet<>();
 
   /**
    * The work on the job of {@code board}.
@@ -118,12 +121,27 @@ public final class JobWork {
   void proceed(Notice.Next next) {
     board.change(Desk::untold);
     switch (next.kind()) {
-      case BEGIN -> board.change(d -> Desk.blank().onPaperOf(d));
+      case BEGIN -> {
+        forgetSheets();
+        board.change(d -> Desk.blank().onPaperOf(d));
+      }
       case OPEN -> next.file().or(chooser::planToOpen).ifPresent(this::open);
       case SAMPLE -> sample();
       case CLOSE -> closing.run();
-      case OVER_SHEETS -> next.file().ifPresent(this::writeSheets);
+      case OVER_SHEETS -> next.file().ifPresent(this::sheetsInto);
     }
+  }
+
+  /** Writes over what was named, and asks once more where that is not all any longer. */
+  void overSheets(Notice.Next next, List<String> names) {
+    next.file().ifPresent(f -> names.forEach(n -> agreed.add(f.resolve(n))));
+    proceed(next);
+  }
+
+  /** Another plan may be of the same name: its sheets are not those of the one before. */
+  private void forgetSheets() {
+    sheets.clear();
+    agreed.clear();
   }
 
   /** Keeps the plan, then goes on. */
@@ -155,6 +173,7 @@ public final class JobWork {
     switch (opened) {
       case Outside.Read read -> {
         recent.add(file);
+        forgetSheets();
         board.change(d -> onDesk(read, file).onPaperOf(d));
         if (read.isInSheet()) {
           board.change(d -> d.told(Notice.word("window.notice.fromSheet", read.repairs(), name)));
@@ -187,7 +206,10 @@ public final class JobWork {
         opened ->
             plan(opened)
                 .ifPresent(
-                    p -> board.change(d -> Desk.begun(p).withStep(Step.JOINTS).onPaperOf(d))),
+                    p -> {
+                      forgetSheets();
+                      board.change(d -> Desk.begun(p).withStep(Step.JOINTS).onPaperOf(d));
+                    }),
         "window.notice.noSample");
   }
 
@@ -399,7 +421,7 @@ public final class JobWork {
         there -> {
           List<String> others =
               there.stream()
-                  .filter(f -> !sheets.contains(f))
+                  .filter(f -> !sheets.contains(f) && !agreed.contains(f))
                   .map(f -> String.valueOf(f.getFileName()))
                   .toList();
           if (others.isEmpty()) {
@@ -422,10 +444,11 @@ public final class JobWork {
     Plan plan = board.desk().plan();
     Optional<Path> file = board.desk().papers().file();
     Sheets.Wanted wanted = board.desk().papers().setup().wanted(board.words());
+    Set<Path> own = Set.copyOf(sheets);
     workshop.run(
         () -> {
           try {
-            return outside.sheets(plan, wanted, folder, file, () -> !isStopped.get());
+            return outside.sheets(plan, wanted, folder, file, own, () -> !isStopped.get());
           } finally {
             Platform.runLater(() -> writing(false));
           }

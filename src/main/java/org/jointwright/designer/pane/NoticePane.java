@@ -98,7 +98,7 @@ final class NoticePane extends StackPane {
         .ifPresent(
             next -> {
               if (next.kind() == Notice.Next.Kind.OVER_SHEETS) {
-                buttons.add(button("over", () -> job.proceed(next)));
+                buttons.add(button("over", () -> job.overSheets(next, notice.lines())));
               } else if (notice.isHalfDrawn()) {
                 buttons.add(button("leave", () -> job.dropOutline(next)));
               } else {
@@ -109,11 +109,15 @@ final class NoticePane extends StackPane {
     notice.shows().ifPresent(f -> buttons.add(button("show", () -> job.show(f))));
     buttons.add(
         button(notice.next().isPresent() ? "stay" : "putAway", () -> board.change(Desk::untold)));
-    speak(notice, buttons.getFirst());
     Flowing row = new Flowing(10, 8);
     buttons.forEach(row::add);
     card.getChildren().add(row);
-    javafx.application.Platform.runLater(buttons.getFirst()::requestFocus);
+    // A second Enter of the dialog before must not write over anything.
+    boolean isOver =
+        notice.next().filter(n -> n.kind() == Notice.Next.Kind.OVER_SHEETS).isPresent();
+    Button first = isOver ? buttons.getLast() : buttons.getFirst();
+    speak(notice, first);
+    javafx.application.Platform.runLater(first::requestFocus);
   }
 
   /** The button that gets the focus reads the notice out, for nothing else would. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import javafx.application.Application;
 import javafx.stage.Stage;
@@ -165,11 +166,16 @@ final class Program implements Outside {
 
   @Override
   public Written sheets(
-      Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file, BooleanSupplier goOn) {
+      Plan plan,
+      Sheets.Wanted wanted,
+      Path folder,
+      Optional<Path> file,
+      Set<Path> own,
+      BooleanSupplier goOn) {
     Words words = wanted.words();
     try {
       String stem = Sheets.stem(plan.job(), file);
-      List<Path> files = Sheets.write(Answer.asItStands(plan), wanted, folder, stem, goOn);
+      List<Path> files = Sheets.write(Answer.asItStands(plan), wanted, folder, stem, own, goOn);
       return new Written(files, List.of(), Display.canShowFiles());
     } catch (IOException e) {
       String what = words.say("window.file.cannotWrite", folder.toString(), said(e));

@@ -3,6 +3,7 @@ package org.jointwright.designer.state;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.app.Printing;
@@ -126,10 +127,16 @@ public interface Outside {
    * Writes sheets of a plan that has joints into a folder.
    *
    * @param file the plan's file, after which they are named where the job has no name
+   * @param own the files that the window has written of this plan, which are not kept
    * @param goOn asked now and then; once it says no, nothing is written
    */
   Written sheets(
-      Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file, BooleanSupplier goOn);
+      Plan plan,
+      Sheets.Wanted wanted,
+      Path folder,
+      Optional<Path> file,
+      Set<Path> own,
+      BooleanSupplier goOn);
 
   /**
    * The files of a folder that these sheets would be written over.

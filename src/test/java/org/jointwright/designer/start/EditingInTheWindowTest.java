@@ -246,6 +246,11 @@ class EditingInTheWindowTest {
     assertThat(shape).isInstanceOf(FixedShape.Outlined.class);
     assertThat(shape.ring().box()).isEqualTo(new Box(69, 56, 75, 64));
     assertThat(slab().boxOuts()).hasSize(1);
+    rig.fill("fixed-across", "2 x 2 ft").laid();
+    assertThat(rig.text("row-fixed-across"))
+        .as("one unit is meant for both")
+        .isEqualTo("2′-0″ × 2′-0″");
+    rig.clickOn("undo").laid();
     rig.fill("fixed-across", "10").laid();
     FixedShape round = rig.plan().fixed().getFirst().shape();
     assertThat(round).isInstanceOf(FixedShape.Round.class);

@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
 import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.Step;
+import org.jointwright.measure.Length;
+import org.jointwright.plan.edit.SlabEdit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -179,6 +181,14 @@ class FilesInTheWindowTest {
     assertThat(rig.desk().notice().orElseThrow().next())
         .as("its own are not asked about")
         .isEmpty();
+    rig.clickOn("notice-putAway");
+    String slab = rig.plan().slabs().getFirst().id();
+    SlabEdit thicker = new SlabEdit.SetThickness(slab, Length.inches(7));
+    rig.act(() -> rig.designer().board().change(d -> d.edited(thicker)));
+    rig.laid().nextPlace(mine);
+    rig.clickOn("deed-write-sheets");
+    rig.until(() -> rig.desk().notice().isPresent());
+    assertThat(mine.resolve(pdf.getFileName() + "~")).as("still").hasContent("agreed");
   }
 
   @Test
