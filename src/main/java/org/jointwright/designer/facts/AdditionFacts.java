@@ -64,25 +64,42 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
 
   private List<Row> fromSides(Slab slab) {
     boolean isObject = held.what().kind().isPresent();
-    List<Point> of =
-        isObject
-            ? List.of(held.at())
-            : held.what().ring(held.at()).edges().stream().map(Edge::start).toList();
-    return new FromSides(desk.plan(), slab, words)
-        .rows(
-            isObject ? "fixed" : "opening",
-            isObject ? "window.from.middle" : "window.from.edge",
-            of,
-            SetDown::push);
+    List<Point> of = isObject ? List.of(held.at()) : corners(held);
+    List<Row> rows =
+        new FromSides(desk.plan(), slab, words)
+            .rows(
+                isObject ? "fixed" : "opening",
+                isObject ? "window.from.middle" : "window.from.edge",
+                of,
+                SetDown::push);
+    return rows.stream().map(r -> r instanceof Row.Typed t ? remembered(t) : r).toList();
   }
 
-  /**
-   * Another size of an opening. It keeps its lower left corner, as it does once it is set down: the
-   * near edges that were typed before stay.
-   */
-  private static Hold.HeldAddition grown(Hold.HeldAddition held, Addition to) {
-    Point by = new Point(to.wide() - held.what().wide(), to.deep() - held.what().deep()).times(0.5);
-    return held.with(to).at(held.slab(), held.at().plus(by));
+  /** The row, and that its side was typed from. */
+  private static Row remembered(Row.Typed row) {
+    int side = Integer.parseInt(row.id().substring(row.id().lastIndexOf('-') + 1));
+    return new Row.Typed(
+        row.id(),
+        row.label(),
+        row.value(),
+        t -> {
+          UnaryOperator<Desk> put = row.change().apply(t);
+          return d -> SetDown.changed(put.apply(d), h -> h.from(side));
+        });
+  }
+
+  /** Another size of an opening, as far from the sides that were typed as it was. */
+  private Hold.HeldAddition grown(Hold.HeldAddition now, Addition to) {
+    Point by =
+        desk.plan()
+            .slab(now.slab())
+            .map(s -> FromSides.held(s, corners(now), corners(now.with(to)), now.typed()))
+            .orElse(new Point(0, 0));
+    return now.with(to).at(now.slab(), now.at().plus(by));
+  }
+
+  private static List<Point> corners(Hold.HeldAddition of) {
+    return of.what().ring(of.at()).edges().stream().map(Edge::start).toList();
   }
 
   /** How a size changes what is held. */

@@ -18,7 +18,8 @@ final class Figures {
 
   private static final Pattern BOTH_WAYS = Pattern.compile("[xX×]");
   private static final Pattern NUMBER = Pattern.compile("[0-9./ ½¼¾⅛⅜⅝⅞]+");
-  private static final Pattern UNIT = Pattern.compile("(?<=[0-9½¼¾⅛⅜⅝⅞]) ?[\\p{L}'\"′″]+\\.?$");
+  private static final Pattern ONE_UNIT =
+      Pattern.compile("[0-9./ ½¼¾⅛⅜⅝⅞]+(?<unit>[\\p{L}'\"′″]+\\.?)");
 
   private Figures() {}
 
@@ -93,10 +94,10 @@ final class Figures {
   static List<Double> across(String text, Desk desk) {
     LengthUnit bare = desk.bare().isMetric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     String[] ways = BOTH_WAYS.split(text, 2);
-    Matcher unit = UNIT.matcher(ways[ways.length - 1].strip());
-    if (ways.length > 1 && NUMBER.matcher(ways[0].strip()).matches() && unit.find()) {
-      // Said once at the end it is meant for both.
-      ways[0] = ways[0].strip() + unit.group();
+    Matcher last = ONE_UNIT.matcher(ways[ways.length - 1].strip());
+    if (ways.length > 1 && NUMBER.matcher(ways[0].strip()).matches() && last.matches()) {
+      // A unit that is said once, at the end, is meant for both.
+      ways[0] = ways[0].strip() + last.group("unit");
     }
     List<Double> read = new ArrayList<>();
     for (String way : ways) {

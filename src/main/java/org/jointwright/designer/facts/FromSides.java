@@ -1,6 +1,7 @@
 package org.jointwright.designer.facts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.jointwright.designer.shaping.SideOff;
@@ -8,6 +9,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
@@ -18,6 +20,37 @@ import org.jointwright.text.Words;
 record FromSides(Plan plan, Slab slab, Words words) {
   /** How far the place of a thing may be from what its row says it is, inches. */
   private static final double SAME = 1e-9;
+
+  /** Sides that lean more from each other are two ways: the sine of 45 degrees. */
+  private static final double ACROSS = Math.sqrt(0.5) - SAME;
+
+  /**
+   * By what a thing of another size moves to stay as far from two sides as it was: those that were
+   * typed last, or else the nearest.
+   *
+   * @param was its points before
+   * @param is its points in the other size
+   * @param typed the sides from which its place was typed, the last one last, by their number
+   */
+  static Point held(Slab slab, List<Point> was, List<Point> is, List<Integer> typed) {
+    List<Edge> edges = slab.outline().ring().edges();
+    List<SideOff> sides =
+        SideOff.eachWay(slab, was).stream()
+            .sorted(
+                Comparator.comparingInt((SideOff o) -> -typed.lastIndexOf(edges.indexOf(o.side())))
+                    .thenComparingDouble(SideOff::away))
+            .toList();
+    if (sides.isEmpty()) {
+      return new Point(0, 0);
+    }
+    SideOff one = sides.getFirst();
+    Point by = one.back(is);
+    return sides.stream()
+        .filter(o -> Math.abs(o.in().cross(one.in())) > ACROSS)
+        .findFirst()
+        .map(o -> by.plus(o.back(is)))
+        .orElse(by);
+  }
 
   /**
    * The rows.

@@ -3,6 +3,7 @@ package org.jointwright.designer.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
@@ -36,7 +37,6 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
   }
 
   private Facts facts(Slab slab, Opening opening) {
-    Box box = opening.outline().ring().box();
     List<Row> rows = new ArrayList<>();
     List<Point> rim = new ArrayList<>();
     for (Edge e : opening.outline().ring().edges()) {
@@ -47,8 +47,8 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
     rows.addAll(
         new FromSides(desk.plan(), slab, words)
             .rows("opening", "window.from.edge", rim, this::moved));
-    rows.add(size("opening-wide", "window.opening.wide", box, true));
-    rows.add(size("opening-deep", "window.opening.deep", box, false));
+    rows.add(size("opening-wide", "window.opening.wide", slab, rim, true));
+    rows.add(size("opening-deep", "window.opening.deep", slab, rim, false));
     return Facts.saying(
         words.say("window.opening.title"),
         words.say("window.kind.opening"),
@@ -65,7 +65,9 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
         List.of());
   }
 
-  private Row size(String id, String key, Box box, boolean wide) {
+  /** A size: the opening stays as far from the nearest sides as it was. */
+  private Row size(String id, String key, Slab slab, List<Point> rim, boolean wide) {
+    Box box = rim.stream().map(p -> Box.of(p, p)).reduce(Box::with).orElseThrow();
     double now = wide ? box.width() : box.height();
     return new Row.Typed(
         id,
@@ -74,12 +76,13 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
         t ->
             d -> {
               double factor = Figures.side(t, d).inches() / now;
-              return each(
-                  d,
+              UnaryOperator<Point> to =
                   p ->
                       wide
                           ? new Point(box.minX() + (p.x() - box.minX()) * factor, p.y())
-                          : new Point(p.x(), box.minY() + (p.y() - box.minY()) * factor));
+                          : new Point(p.x(), box.minY() + (p.y() - box.minY()) * factor);
+              Point by = FromSides.held(slab, rim, rim.stream().map(to).toList(), List.of());
+              return each(d, p -> to.apply(p).plus(by));
             });
   }
 
@@ -88,7 +91,7 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
   }
 
   /** Every corner of the opening put elsewhere, refused where it would leave the slab. */
-  private Desk each(Desk d, java.util.function.UnaryOperator<Point> to) {
+  private Desk each(Desk d, UnaryOperator<Point> to) {
     Slab slab = d.plan().slab(pick.slab()).orElseThrow();
     Outline outline = slab.openings().get(pick.opening()).outline();
     List<Edit> moves = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.jointwright.designer.pane;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -257,6 +258,7 @@ public final class JobWork {
           String key = work.file().isPresent() ? "window.notice.back" : "window.notice.backUnnamed";
           String name = work.file().map(f -> String.valueOf(f.getFileName())).orElse("");
           Notice back = Notice.word(key, List.of(), name);
+          forgetSheets();
           board.change(d -> WorkOnDesk.back(work, inFile).onPaperOf(d).told(back));
         },
         "window.notice.notBack");
@@ -420,10 +422,8 @@ public final class JobWork {
         () -> outside.sheetsThere(plan, wanted, folder, file),
         there -> {
           List<String> others =
-              there.stream()
-                  .filter(f -> !sheets.contains(f) && !agreed.contains(f))
-                  .map(f -> String.valueOf(f.getFileName()))
-                  .toList();
+              names(
+                  there.stream().filter(f -> !sheets.contains(f) && !agreed.contains(f)).toList());
           if (others.isEmpty()) {
             writeSheets(folder);
           } else {
@@ -438,6 +438,10 @@ public final class JobWork {
     isStopped.set(false);
     // Behind any layout still being worked out: its joints are what the sheets are for.
     workshop.afterLaying(() -> sheetsNow(folder));
+  }
+
+  private static List<String> names(List<Path> files) {
+    return files.stream().map(f -> String.valueOf(f.getFileName())).toList();
   }
 
   private void sheetsNow(Path folder) {
@@ -459,8 +463,11 @@ public final class JobWork {
           } else if (written.trouble().isEmpty()) {
             sheets.addAll(written.files());
             Papers.Sheets done = new Papers.Sheets(plan, written.files(), written.canShow());
-            List<String> names =
-                written.files().stream().map(f -> String.valueOf(f.getFileName())).toList();
+            List<String> names = new ArrayList<>(names(written.files()));
+            if (!written.older().isEmpty()) {
+              String older = String.join(", ", names(written.older()));
+              names.add(board.say("window.notice.olderSheets", older));
+            }
             Notice told =
                 Notice.word("window.notice.written", names, folder.toString())
                     .showing(done.shown());

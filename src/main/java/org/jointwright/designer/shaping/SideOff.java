@@ -63,6 +63,11 @@ public record SideOff(Segment side, double away) {
         .toList();
   }
 
+  /** What moves points as far away from the side as the thing was. */
+  public Point back(List<Point> of) {
+    return in().times(away - away(side, of));
+  }
+
   /** The way from the side into the slab. */
   public Point in() {
     return side.direction(0).left();

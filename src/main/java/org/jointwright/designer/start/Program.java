@@ -2,6 +2,7 @@ package org.jointwright.designer.start;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -176,13 +177,16 @@ final class Program implements Outside {
     try {
       String stem = Sheets.stem(plan.job(), file);
       List<Path> files = Sheets.write(Answer.asItStands(plan), wanted, folder, stem, own, goOn);
-      return new Written(files, List.of(), Display.canShowFiles());
+      List<Path> older = new ArrayList<>(Sheets.there(wanted, folder, stem));
+      older.removeAll(files);
+      return new Written(
+          files, files.isEmpty() ? List.of() : older, List.of(), Display.canShowFiles());
     } catch (IOException e) {
       String what = words.say("window.file.cannotWrite", folder.toString(), said(e));
-      return new Written(List.of(), List.of(what), false);
+      return new Written(List.of(), List.of(), List.of(what), false);
     } catch (UnprintableException e) {
       String what = words.say("window.file.unprintable", e.letter(), e.text());
-      return new Written(List.of(), List.of(what), false);
+      return new Written(List.of(), List.of(), List.of(what), false);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.jointwright.designer.state;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.designer.ready.Addition;
@@ -92,8 +93,15 @@ public sealed interface Hold {
    * @param what what it is
    * @param at where its middle is
    * @param called what an object is called before its number
+   * @param typed the sides of the slab from which its place was typed, the last one last
    */
-  record HeldAddition(String slab, Addition what, Point at, String called) implements Waiting {
+  record HeldAddition(String slab, Addition what, Point at, String called, List<Integer> typed)
+      implements Waiting {
+    /** Copies the list. */
+    public HeldAddition {
+      typed = List.copyOf(typed);
+    }
+
     @Override
     public Optional<Box> box() {
       return Optional.of(what.ring(at).box());
@@ -101,17 +109,24 @@ public sealed interface Hold {
 
     /** The same in another size. */
     public HeldAddition with(Addition value) {
-      return new HeldAddition(slab, value, at, called);
+      return new HeldAddition(slab, value, at, called, typed);
     }
 
     /** The same of another kind, and called after it. */
     public HeldAddition of(FixedKind kind, String name) {
-      return new HeldAddition(slab, what.of(kind), at, name);
+      return new HeldAddition(slab, what.of(kind), at, name, typed);
     }
 
     /** The same elsewhere. */
     public HeldAddition at(String in, Point place) {
-      return new HeldAddition(in, what, place, called);
+      return new HeldAddition(in, what, place, called, in.equals(slab) ? typed : List.of());
+    }
+
+    /** The same, its place typed from a side. */
+    public HeldAddition from(int side) {
+      List<Integer> all = new ArrayList<>(typed);
+      all.add(side);
+      return new HeldAddition(slab, what, at, called, all);
     }
   }
 

@@ -51,10 +51,12 @@ public interface Outside {
    * What writing sheets came to.
    *
    * @param files the files that were written
+   * @param older files of these sheets' names that are left from before, as of pages there are no
+   *     longer
    * @param trouble what went wrong, said in the reader's words; empty when nothing did
    * @param canShow whether the system can be asked to show one of them
    */
-  record Written(List<Path> files, List<String> trouble, boolean canShow) {
+  record Written(List<Path> files, List<Path> older, List<String> trouble, boolean canShow) {
     /** Whether it was left off before anything was written. */
     public boolean isStopped() {
       return files.isEmpty() && trouble.isEmpty();
@@ -63,6 +65,7 @@ public interface Outside {
     /** Copies the lists. */
     public Written {
       files = List.copyOf(files);
+      older = List.copyOf(older);
       trouble = List.copyOf(trouble);
     }
   }

@@ -54,7 +54,7 @@ public final class SetDown {
                       && Addition.clear(desk.plan(), s, seen)
                           > Math.hypot(what.wide(), what.deep());
               Point at = isFree ? seen : Addition.middle(desk.plan(), s);
-              return holding(desk, new Hold.HeldAddition(slabId, what, at, called));
+              return holding(desk, new Hold.HeldAddition(slabId, what, at, called, List.of()));
             })
         .orElse(desk);
   }

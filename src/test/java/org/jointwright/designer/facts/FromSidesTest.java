@@ -11,6 +11,7 @@ import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,45 @@ class FromSidesTest {
         .stream()
         .map(Row.Typed.class::cast)
         .toList();
+  }
+
+  /** What was typed stays where another size is typed, whichever side it was typed from. */
+  @Test
+  void anotherSizeKeepsWhatWasTypedOrElseTheNearestSides() {
+    List<Point> was = corners(4, 6, 24);
+    for (int k = 0; k < 16; k++) {
+      int first = k / 4;
+      int last = k % 4;
+      if (first % 2 == last % 2) {
+        continue;
+      }
+      List<Point> is = corners(4, 6, 36);
+      Point by = FromSides.held(DRIVE, was, is, List.of(first, last));
+      for (int side : List.of(first, last)) {
+        assertThat(away(side, is, by))
+            .as("%s", side)
+            .isCloseTo(away(side, was, new Point(0, 0)), within(1e-9));
+      }
+    }
+    Point nearest = FromSides.held(DRIVE, was, corners(4, 6, 36), List.of());
+    assertThat(nearest).isEqualTo(new Point(0, 0));
+  }
+
+  private static List<Point> corners(double x, double y, double size) {
+    Point at = at(x, y);
+    return List.of(
+        at,
+        at.plus(new Point(size, 0)),
+        at.plus(new Point(size, size)),
+        at.plus(new Point(0, size)));
+  }
+
+  private static double away(int side, List<Point> of, Point by) {
+    Edge e = DRIVE.outline().ring().edges().get(side);
+    return of.stream()
+        .mapToDouble(p -> p.plus(by).minus(e.start()).dot(e.direction(0).left()))
+        .min()
+        .orElseThrow();
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
@@ -171,6 +172,7 @@ class DroppedInTheWindowTest {
                 Sheets.Wanted.of(SheetKind.PLANT, words),
                 folder,
                 Optional.empty(),
+                Set.of(),
                 () -> true)
             .files()
             .get(1);

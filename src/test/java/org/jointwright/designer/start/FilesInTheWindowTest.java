@@ -160,6 +160,7 @@ class FilesInTheWindowTest {
     Path agreed = mine.resolve(pdf.getFileName());
     Files.writeString(agreed, "agreed");
     Files.writeString(mine.resolve("notes.pdf"), "of no sheet");
+    String stem = String.valueOf(pdf.getFileName()).replace("sheets.pdf", "");
     rig.nextPlace(mine);
     rig.clickOn("deed-write-sheets");
     rig.until(() -> rig.desk().notice().isPresent());
@@ -189,6 +190,22 @@ class FilesInTheWindowTest {
     rig.clickOn("deed-write-sheets");
     rig.until(() -> rig.desk().notice().isPresent());
     assertThat(mine.resolve(pdf.getFileName() + "~")).as("still").hasContent("agreed");
+    rig.clickOn("notice-putAway");
+    Files.writeString(mine.resolve(stem + "cut-sheet-9.png"), "a page that is no more");
+    rig.nextPlace(SAMPLE);
+    rig.key(KeyCode.CONTROL, KeyCode.O).until(() -> rig.desk().notice().isPresent());
+    rig.clickOn("notice-leave");
+    rig.until(() -> !rig.desk().history().canUndo()).laid();
+    rig.nextPlace(mine);
+    rig.clickOn("step-sheets").clickOn("deed-write-sheets");
+    rig.until(() -> rig.desk().notice().isPresent());
+    assertThat(rig.desk().notice().orElseThrow().lines())
+        .as("of a plan opened anew")
+        .contains(stem + "cut-sheet-9.png", String.valueOf(pdf.getFileName()));
+    rig.clickOn("notice-over");
+    rig.until(() -> rig.desk().notice().filter(n -> n.next().isEmpty()).isPresent());
+    assertThat(rig.desk().notice().orElseThrow().lines())
+        .anyMatch(l -> l.contains("cut-sheet-9.png"));
   }
 
   @Test
