@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
+import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Opening;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
@@ -19,11 +20,12 @@ final class Grounds {
 
   static List<Mark> of(Plan plan, View view, Pens pens) {
     List<Mark> marks = new ArrayList<>();
+    List<Stretch> all = plan.slabs().stream().flatMap(s -> stretches(s).stream()).toList();
+    double[] depths = depths(all, view, pens);
+    for (int i = 0; i < all.size(); i++) {
+      marks.add(band(view.on(all.get(i).path()), depths[i], all.get(i).role()));
+    }
     for (Slab slab : plan.slabs()) {
-      for (Stretch s : stretches(slab)) {
-        Path path = view.on(s.path());
-        marks.add(band(path, depth(path, pens), s.role()));
-      }
       for (Opening o : slab.openings()) {
         if (o.edges().values().stream().anyMatch(e -> e.against() == Against.BUILDING)) {
           marks.add(Mark.Area.of(view.on(o.outline().ring()), Role.BUILDING));
@@ -47,8 +49,36 @@ final class Grounds {
     return Math.min(pens.fillerLeast() * 8, Math.max(pens.fillerLeast() * 3, path.length() / 2));
   }
 
+  /**
+   * How deep each band is. Along one house bands run on from slab to slab: those that begin where
+   * another ends are as deep as the deepest of them.
+   */
+  private static double[] depths(List<Stretch> all, View view, Pens pens) {
+    double[] depths = all.stream().mapToDouble(s -> depth(view.on(s.path()), pens)).toArray();
+    boolean isDeeper = true;
+    while (isDeeper) {
+      isDeeper = false;
+      for (int i = 0; i < depths.length; i++) {
+        for (int k = 0; k < depths.length; k++) {
+          if (depths[k] > depths[i] && all.get(i).runsOnTo(all.get(k))) {
+            depths[i] = depths[k];
+            isDeeper = true;
+          }
+        }
+      }
+    }
+    return depths;
+  }
+
   /** A run of edges against the same. */
-  private record Stretch(Path path, Role role) {}
+  private record Stretch(Path path, Role role) {
+    /** Whether one begins where the other ends. */
+    boolean runsOnTo(Stretch o) {
+      return role == o.role
+          && (path.start().distance(o.path.end()) <= Lettering.SAME_PLACE
+              || path.end().distance(o.path.start()) <= Lettering.SAME_PLACE);
+    }
+  }
 
   private static List<Stretch> stretches(Slab slab) {
     List<Stretch> out = new ArrayList<>();

@@ -175,18 +175,22 @@ public final class WindowPane extends BorderPane {
     step.setText(head.step());
     fact.setText(head.fact());
     hint.setText(Hints.of(desk, board));
-    if (!desk.sight().finding().equals(finding)) {
+    boolean isElsewhere = desk.sight().step() != at;
+    at = desk.sight().step();
+    boolean isGoneTo = !desk.sight().finding().equals(finding);
+    if (isGoneTo) {
       finding = desk.sight().finding();
       finding.ifPresentOrElse(n -> held.hold("#finding-" + n), held::letGo);
+    } else if (isElsewhere) {
+      held.letGo();
     }
     fact.setVisible(!fact.getText().isEmpty());
-    if (!desk.picked().equals(picked) || desk.sight().step() != at) {
-      picked = desk.picked();
-      at = desk.sight().step();
-      if (desk.sight().finding().isEmpty()) {
-        // Its facts stand at the top; whoever read findings before would see nothing of them.
-        side.setVvalue(side.getVmin());
-      }
+    boolean isOther = !desk.picked().equals(picked);
+    picked = desk.picked();
+    // Its facts stand at the top; whoever read findings before would see nothing of them.
+    boolean isRead = finding.isPresent() && (isGoneTo || !isElsewhere);
+    if ((isOther || isElsewhere) && !isRead) {
+      side.setVvalue(side.getVmin());
     }
   }
 

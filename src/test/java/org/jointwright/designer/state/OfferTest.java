@@ -129,7 +129,7 @@ class OfferTest {
     assertThat(FindingFacts.all(judged, WORDS))
         .anySatisfy(
             f -> {
-              assertThat(f.source()).startsWith("Whole marks, rule S6. ");
+              assertThat(f.source()).startsWith("Whole marks, rule S6: ");
               assertThat(f.text()).contains("as joint 1 does");
             });
   }
