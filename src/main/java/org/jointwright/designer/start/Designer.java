@@ -215,6 +215,7 @@ public final class Designer {
     if (!Display.isThere()) {
       throw noScreen(new UnsupportedOperationException());
     }
+    Display.choosePainter();
     CompletableFuture<Boolean> closed = new CompletableFuture<>();
     Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
     try {

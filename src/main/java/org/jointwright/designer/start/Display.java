@@ -18,6 +18,13 @@ final class Display {
   /** What the toolkit loads there besides. */
   private static final List<String> WINDOWS = List.of("libgtk-3.so.0", "libXtst.so.6");
 
+  /** What the toolkit may paint by, in the order of its trying. */
+  private static final String PAINTERS = "prism.order";
+
+  /** What a machine with a graphics processor has among its devices, whoever made it. */
+  private static final List<String> GRAPHICS =
+      List.of("dri", "nvidiactl", "mali0", "kgsl-3d0", "dxg");
+
   private Display() {}
 
   static boolean isThere() {
@@ -32,6 +39,22 @@ final class Display {
         && !screen.isBlank()
         && WINDOWS.stream().allMatch(Display::loads)
         && hasText();
+  }
+
+  /**
+   * Has the toolkit paint by the processor alone where a Linux machine has nothing else: it would
+   * look for a graphics processor a twentieth of a second long, to come to the same. Called before
+   * the toolkit is started; what whoever starts the program has chosen stays.
+   */
+  static void choosePainter() {
+    if (isLinux() && System.getProperty(PAINTERS) == null && !hasGraphics(Path.of("/dev"))) {
+      System.setProperty(PAINTERS, "sw");
+    }
+  }
+
+  /** Whether a Linux machine’s folder of devices has one that paints. */
+  static boolean hasGraphics(Path devices) {
+    return GRAPHICS.stream().map(devices::resolve).anyMatch(Files::exists);
   }
 
   /** Whether there is a system with programs that show files: not on a screen of our own. */
