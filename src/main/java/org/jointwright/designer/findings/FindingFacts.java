@@ -43,13 +43,8 @@ public record FindingFacts(
     return all;
   }
 
-  /** What some findings say, each in a line: its number, and its first sentence. */
-  public static List<String> lines(Desk desk, List<Integer> numbers, Words words) {
-    return lines(desk, numbers, words, Numbering::of);
-  }
-
   /**
-   * The same while a hand moves.
+   * What some findings say, each in a line: its number, and its first sentence.
    *
    * @param known gives the numbers of a plan’s joints, which take long where there are thousands
    */

@@ -16,6 +16,7 @@ import org.jointwright.designer.state.Pick;
 import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
 import org.jointwright.joint.Layouts;
+import org.jointwright.joint.Numbering;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Outline;
@@ -184,12 +185,12 @@ class FlagMarksTest {
   @Test
   void aLineSaysWhatIsFoundInOneSentence() {
     Desk desk = row(2, 60);
-    assertThat(FindingFacts.lines(desk, List.of(2), WORDS))
+    assertThat(FindingFacts.lines(desk, List.of(2), WORDS, Numbering::of))
         .singleElement()
         .asString()
         .startsWith("2  The panels of pad differ much in size")
         .endsWith("is the most.")
         .doesNotContain("Move joints");
-    assertThat(FindingFacts.lines(desk, List.of(9), WORDS)).isEmpty();
+    assertThat(FindingFacts.lines(desk, List.of(9), WORDS, Numbering::of)).isEmpty();
   }
 }
