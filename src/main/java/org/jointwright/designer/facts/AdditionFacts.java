@@ -58,7 +58,7 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
         rows,
         List.of(
             Deed.of("set-down", words.say("window.deed.setDown"), d -> SetDown.place(d, "")),
-            Deed.of("stop-drawing", words.say("window.deed.putAway"), Desk::letGo)),
+            Deed.of("stop-drawing", words.say("window.deed.putAway"), Desk::putAway)),
         List.of(words.say("window.addition.how")));
   }
 

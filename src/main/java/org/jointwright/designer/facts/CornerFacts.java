@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.jointwright.app.CornerTips;
 import org.jointwright.designer.shaping.SideLength;
 import org.jointwright.designer.shaping.SideShape;
+import org.jointwright.designer.sketch.TwoWays;
+import org.jointwright.designer.sketch.Vocabulary;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
@@ -23,6 +25,9 @@ import org.jointwright.text.Words;
 
 /** The facts of a corner: the sides that meet there, and its angle. */
 record CornerFacts(Desk desk, Ref corner, Words words) {
+  /** What is no farther off, inches, is said to be at the place itself. */
+  private static final double AT = 0.01;
+
   Optional<Facts> facts() {
     return Picks.outline(desk.plan(), corner)
         .filter(o -> corner.index() < o.vertices().size())
@@ -98,30 +103,43 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
             c -> {
               Point from = at.minus(c.at());
               return List.of(
-                  offset("corner-right", "window.corner.right", c, from.x(), new Point(1, 0)),
-                  offset("corner-up", "window.corner.up", c, from.y(), new Point(0, 1)));
+                  offset("corner-right", TwoWays.LEVEL, c, from.x(), new Point(1, 0)),
+                  offset("corner-up", TwoWays.PLUMB, c, from.y(), new Point(0, 1)));
             })
         .orElse(List.of());
   }
 
-  private Row offset(String id, String key, LetteredCorner from, double now, Point way) {
-    String figure = words.print(Length.inches(Math.abs(now)));
+  private Row offset(String id, TwoWays ways, LetteredCorner from, double now, Point way) {
+    boolean isBack = now < -AT;
     return new Row.Typed(
         id,
-        words.say(key, from.letter()),
-        now < -0.01 ? "-" + figure : figure,
+        words.say(key(ways, isBack), from.letter()),
+        words.print(Length.inches(Math.abs(now))),
         t ->
             d -> {
               Point to =
                   Picks.vertex(d.plan(), corner)
                       .orElseThrow()
-                      .plus(way.times(Figures.way(t, d).inches() - now));
+                      .plus(way.times(far(ways.read(t, isBack, new Vocabulary(words)), d) - now));
               Desk moved = d.edited(new SlabEdit.MoveCorner(corner, to));
               if (!Soundness.holds(moved.plan(), corner.slab())) {
                 throw new BadFigure("window.figure.cannot");
               }
               return moved;
             });
+  }
+
+  private static String key(TwoWays ways, boolean isBack) {
+    return switch (ways) {
+      case LEVEL -> isBack ? "window.corner.left" : "window.corner.right";
+      case PLUMB -> isBack ? "window.corner.down" : "window.corner.up";
+    };
+  }
+
+  /** How far it is, below zero to the left and down; a minus turns it round. */
+  private static double far(TwoWays.Measured typed, Desk desk) {
+    double inches = Figures.way(typed.figure(), desk).inches();
+    return typed.isBack() ? -inches : inches;
   }
 
   private Row rounded(double most) {

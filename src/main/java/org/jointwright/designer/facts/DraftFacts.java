@@ -42,7 +42,7 @@ record DraftFacts(Draft draft, Words words) {
               words.say("window.deed.endStrip"),
               d -> Drafting.enter(d, new Said.Silent(), words.say("window.slab.name"))));
     }
-    deeds.add(Deed.of("stop-drawing", words.say("window.deed.stopDrawing"), Desk::letGo));
+    deeds.add(Deed.of("stop-drawing", words.say("window.deed.stopDrawing"), Desk::putAway));
     return deeds;
   }
 

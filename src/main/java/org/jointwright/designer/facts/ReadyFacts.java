@@ -59,7 +59,7 @@ record ReadyFacts(Desk desk, Hold.HeldShape held, Words words) {
                 "quarter-turn",
                 words.say("window.deed.quarterTurn"),
                 changed(s -> s.withTurned(s.turned() + QUARTER))),
-            Deed.of("stop-drawing", words.say("window.deed.stopDrawing"), Desk::letGo)),
+            Deed.of("stop-drawing", words.say("window.deed.stopDrawing"), Desk::putAway)),
         List.of(words.say("window.ready.how"), words.say("window.draft.free")));
   }
 

@@ -52,6 +52,19 @@ public record FixFacts(
                 : steps(desk, finding, words).stream().map(NextSteps.NextStep::text).toList()));
   }
 
+  /**
+   * What stands under a finding until it is gone to: a question, and that nothing small mends it
+   * where that was looked for.
+   */
+  public static String asking(Desk desk, int finding, Words words) {
+    boolean isInVain = desk.laying().offerFor(finding).filter(o -> o.fixes().isEmpty()).isPresent();
+    if (!isInVain) {
+      return words.say("window.finding.what");
+    }
+    return words.say(
+        steps(desk, finding, words).isEmpty() ? "window.finding.left" : "window.finding.else");
+  }
+
   private static Optional<Finding> finding(Desk desk, int number) {
     return desk.laying()
         .laid()

@@ -3,6 +3,7 @@ package org.jointwright.designer.pane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -88,6 +89,7 @@ final class FactsPane extends VBox {
     Optional<String> focused =
         rows.stream().filter(RowNode::isFocused).map(r -> r.row().id()).findFirst();
     boolean hadFocus = holdsFocus();
+    Optional<String> after = typedIn.flatMap(r -> besides(r, facts));
     rows = facts.rows().stream().map(r -> RowNode.of(r, board)).toList();
     List<Node> all = new ArrayList<>();
     all.add(head);
@@ -107,12 +109,37 @@ final class FactsPane extends VBox {
     for (RowNode r : rows) {
       if (focused.equals(Optional.of(r.row().id()))) {
         typedIn.ifPresentOrElse(r::goOnFrom, r::focus);
+      } else if (after.equals(Optional.of(r.row().id()))) {
+        r.focus();
       }
     }
     getChildren().removeAll(old);
     if (hadFocus && !holdsFocus()) {
       toPlan.run();
     }
+  }
+
+  /**
+   * The row to go on with after one that is there no longer: what stands now behind the nearest row
+   * before it that stays, or else that one itself. Empty where the row stays.
+   */
+  private Optional<String> besides(RowNode gone, Facts facts) {
+    List<String> now = facts.rows().stream().map(Row::id).toList();
+    if (now.contains(gone.row().id())) {
+      return Optional.empty();
+    }
+    int last =
+        rows.subList(0, rows.indexOf(gone)).stream()
+            .mapToInt(r -> now.indexOf(r.row().id()))
+            .max()
+            .orElse(-1);
+    List<Row> all = facts.rows();
+    return Stream.concat(
+            all.subList(last + 1, all.size()).stream(),
+            all.subList(0, last + 1).reversed().stream())
+        .filter(r -> !(r instanceof Row.Shown))
+        .map(Row::id)
+        .findFirst();
   }
 
   /** Begins to type anew the first fact that can be typed; whether there is one. */

@@ -78,6 +78,7 @@ final class FindingsPane extends VBox {
       int number = i + 1;
       boolean isOpen = offered.filter(o -> o.finding() == number).isPresent();
       boolean isMore = !isOpen && shown.get(i).hasMore();
+      more.get(i).setText(FixFacts.asking(board.desk(), number, board.words()));
       more.get(i).setVisible(isMore);
       more.get(i).setManaged(isMore);
       fixes
@@ -169,7 +170,8 @@ final class FindingsPane extends VBox {
 
   private Node row(FindingFacts f) {
     // The whole row is pressed; the line only says that there is more to come.
-    Label what = wrapped(board.say("window.finding.what"), "link");
+    Label what = wrapped("", "link");
+    what.setId("more-" + f.number());
     more.add(what);
     VBox words = new VBox(2, wrapped(f.text(), "body"), wrapped(f.source(), "source"), what);
     words.setMinWidth(0);

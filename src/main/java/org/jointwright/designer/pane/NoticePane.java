@@ -136,7 +136,8 @@ final class NoticePane extends StackPane {
   private static ScrollPane scrolling(VBox lines) {
     ScrollPane scroll = new ScrollPane(lines);
     scroll.setFitToWidth(true);
-    scroll.setPrefHeight(300);
+    // As high as its lines are; where the window is lower the card shrinks it.
+    scroll.prefHeightProperty().bind(lines.heightProperty().add(2));
     scroll.setMinHeight(120);
     return scroll;
   }

@@ -204,9 +204,9 @@ final class PlanKeys {
           }
           if (d.hand().addition().isPresent()) {
             // The slab that it was for is still picked.
-            return d.letGo();
+            return d.putAway();
           }
-          return d.draft().isPresent() ? Drafting.back(d) : d.letGo().picking(Pick.NOTHING);
+          return d.draft().isPresent() ? Drafting.back(d) : d.putAway().picking(Pick.NOTHING);
         });
   }
 }

@@ -164,6 +164,10 @@ public final class Workshop {
       sought = Optional.empty();
       return;
     }
+    if (desk.laying().offerFor(number.getAsInt()).isPresent()) {
+      sought = Optional.empty();
+      return;
+    }
     Offer none = new Offer(laid.get().generation(), number.getAsInt(), List.of());
     if (sought.equals(Optional.of(none))) {
       return;

@@ -302,7 +302,7 @@ public record Desk(
   /** At another step of the job; an outline that is being drawn is put away. */
   public Desk withStep(Step step) {
     Pick pick = Picks.at(step, plan(), picked());
-    return withHand(InHand.EMPTY)
+    return putAway()
         .withSight(s -> s.at(step).pointingAt(Pick.NOTHING))
         .withSight(s -> pick.equals(s.picked()) ? s : s.picking(pick));
   }
@@ -310,6 +310,16 @@ public record Desk(
   /** With something picked. */
   public Desk picking(Pick pick) {
     return withSight(s -> s.picking(pick));
+  }
+
+  /**
+   * With what is drawn or waits to be set down put away. Where the paper was fitted to hold it too,
+   * it is fitted to what is left; where the user has moved it since, it stays.
+   */
+  public Desk putAway() {
+    boolean isRoomTaken = draft().isPresent() || hand.waiting().isPresent();
+    Desk without = letGo();
+    return isRoomTaken && sight.isFitted() ? without.fitted() : without;
   }
 
   /** With nothing in the hand. */

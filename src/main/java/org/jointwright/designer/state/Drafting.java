@@ -157,7 +157,7 @@ public final class Drafting {
   /** One step back: sentence, corner, the draft itself. */
   public static Desk back(Desk desk) {
     return desk.draft()
-        .map(d -> desk.withHand(d.back().map(InHand::drawing).orElse(InHand.EMPTY)))
+        .map(d -> d.back().map(b -> desk.withHand(InHand.drawing(b))).orElseGet(desk::putAway))
         .orElse(desk);
   }
 

@@ -19,7 +19,7 @@ import org.jointwright.reason.Reason;
  *
  * @param laid the last answer
  * @param wish the last wish
- * @param offer what can be done about the finding that was gone to
+ * @param offers what can be done about the findings that were gone to, as far as it was looked for
  * @param why why a joint of the last answer is where it is, the last that was asked about
  * @param choices the other layouts of a slab, if they were asked for
  * @param near how near a slab's layout is to the cheapest, in words, if that was asked
@@ -27,16 +27,21 @@ import org.jointwright.reason.Reason;
 public record Laying(
     Optional<Laid> laid,
     Optional<Wish> wish,
-    Optional<Offer> offer,
+    List<Offer> offers,
     Optional<WhyHere> why,
     Optional<Enquiry<List<LayoutChoice>>> choices,
     Optional<Enquiry<String>> near) {
+  /** Copies the list. */
+  public Laying {
+    offers = List.copyOf(offers);
+  }
+
   /** Nothing asked yet. */
   public static final Laying NONE =
       new Laying(
           Optional.empty(),
           Optional.empty(),
-          Optional.empty(),
+          List.of(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty());
@@ -148,8 +153,7 @@ public record Laying(
   }
 
   private Laying wishing(Wish next) {
-    return new Laying(
-        laid, Optional.of(next), Optional.empty(), why, Optional.empty(), Optional.empty());
+    return new Laying(laid, Optional.of(next), List.of(), why, Optional.empty(), Optional.empty());
   }
 
   /** The same wish numbered after those of another desk, so that no answer to them fits it. */
@@ -167,23 +171,20 @@ public record Laying(
                         w.hand(),
                         w.isGivenUp())))
         .orElseGet(
-            () ->
-                new Laying(laid, wish, Optional.empty(), why, Optional.empty(), Optional.empty()));
+            () -> new Laying(laid, wish, List.of(), why, Optional.empty(), Optional.empty()));
   }
 
   /** With an answer, unless a later or better one is here already. */
   public Laying answered(Laid answer) {
     boolean isOld = laid.filter(answer::isBehind).isPresent();
-    return isOld
-        ? this
-        : new Laying(Optional.of(answer), wish, Optional.empty(), why, choices, near);
+    return isOld ? this : new Laying(Optional.of(answer), wish, List.of(), why, choices, near);
   }
 
   /** Without a wish that could not be worked out, if it is the last one. */
   public Laying without(Wish given) {
     boolean isLast = wish.filter(w -> w.generation() == given.generation()).isPresent();
     return isLast
-        ? new Laying(laid, Optional.of(given.givenUp()), offer, why, choices, near)
+        ? new Laying(laid, Optional.of(given.givenUp()), offers, why, choices, near)
         : this;
   }
 
@@ -215,12 +216,18 @@ public record Laying(
 
   /** With an offer, if it is for what was laid last and nothing newer is wished. */
   public Laying offered(Offer value) {
-    return isOpenTo(value) ? new Laying(laid, wish, Optional.of(value), why, choices, near) : this;
+    if (!isOpenTo(value)) {
+      return this;
+    }
+    List<Offer> all = new ArrayList<>(offers);
+    all.removeIf(o -> !isOpenTo(o) || o.finding() == value.finding());
+    all.add(value);
+    return new Laying(laid, wish, all, why, choices, near);
   }
 
   /** What is offered for the finding of that number; empty while it is not worked out. */
   public Optional<Offer> offerFor(int finding) {
-    return offer.filter(o -> o.finding() == finding && isOpenTo(o));
+    return offers.stream().filter(o -> o.finding() == finding && isOpenTo(o)).findFirst();
   }
 
   private boolean isOpenTo(Offer value) {
@@ -229,7 +236,7 @@ public record Laying(
 
   /** With the answer to why a joint is where it is. */
   public Laying explained(WhyHere answer) {
-    return new Laying(laid, wish, offer, Optional.of(answer), choices, near);
+    return new Laying(laid, wish, offers, Optional.of(answer), choices, near);
   }
 
   /** Why a joint is where it is; empty until it is worked out for the layout as it is. */
@@ -281,7 +288,7 @@ public record Laying(
   }
 
   private Laying withChoices(Optional<Enquiry<List<LayoutChoice>>> value) {
-    return new Laying(laid, wish, offer, why, value, near);
+    return new Laying(laid, wish, offers, why, value, near);
   }
 
   /** Asking how near a slab's layout is to the cheapest; as it was while joints are being laid. */
@@ -308,6 +315,6 @@ public record Laying(
   }
 
   private Laying withNear(Optional<Enquiry<String>> value) {
-    return new Laying(laid, wish, offer, why, choices, value);
+    return new Laying(laid, wish, offers, why, choices, value);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import javafx.scene.input.KeyCode;
 import org.jointwright.designer.canvas.FlagMarks;
 import org.jointwright.designer.state.JointSlide;
+import org.jointwright.designer.state.Offer;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Point;
@@ -166,5 +167,18 @@ class FixesInTheWindowTest {
     assertThat(rig.desk().sight().finding()).hasValue(1);
     rig.clickOn("finding-1").key(KeyCode.PAGE_DOWN);
     assertThat(rig.desk().sight().finding()).as("in the list too").hasValue(all == 1 ? 1 : 2);
+  }
+
+  @Test
+  void whereNothingWasFoundTheListSaysSo() {
+    goToTheFirstFinding();
+    long laid = rig.desk().laying().laid().orElseThrow().generation();
+    rig.act(() -> rig.designer().board().change(d -> d.offered(new Offer(laid, 1, List.of()))));
+    assertThat(rig.text("fix-none")).startsWith("No small change mends this");
+    rig.key(KeyCode.PAGE_DOWN).click(new Point(-30, -30));
+    assertThat(rig.desk().sight().finding()).isEmpty();
+    assertThat(rig.text("more-1")).isEqualTo("No small change mends this. What else?");
+    rig.clickOn("finding-1");
+    assertThat(rig.has("fix-none")).as("it is not looked for again").isTrue();
   }
 }

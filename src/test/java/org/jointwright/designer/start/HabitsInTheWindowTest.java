@@ -158,4 +158,30 @@ class HabitsInTheWindowTest {
     rig.key(KeyCode.CONTROL, KeyCode.Z);
     assertThat(rig.plan().slabs()).hasSize(1);
   }
+
+  @Test
+  void whatIsBegunAndStoppedLeavesThePaperAsItWas() {
+    Viewport before = view();
+    rig.key(KeyCode.CONTROL, KeyCode.D).type("90' right").key(KeyCode.ENTER);
+    assertThat(view().scale()).as("fitted to what is drawn").isLessThan(before.scale() / 2);
+    rig.clickOn("deed-stop-drawing");
+    assertThat(view().scale()).isCloseTo(before.scale(), within(SAME));
+    assertThat(view().centre().distance(before.centre())).isLessThan(SAME);
+    rig.key(KeyCode.CONTROL, KeyCode.D).type("90' right").key(KeyCode.ENTER);
+    rig.key(KeyCode.ESCAPE).key(KeyCode.ESCAPE).key(KeyCode.ESCAPE);
+    assertThat(rig.desk().draft()).isEmpty();
+    assertThat(view().scale()).as("by Esc").isCloseTo(before.scale(), within(SAME));
+    rig.key(KeyCode.CONTROL, KeyCode.R);
+    assertThat(view().scale()).isLessThan(before.scale());
+    rig.key(KeyCode.ESCAPE);
+    assertThat(view().scale()).as("a ready shape").isCloseTo(before.scale(), within(SAME));
+  }
+
+  @Test
+  void aPaperThatWasMovedWhileDrawingStaysWhereItIs() {
+    rig.key(KeyCode.CONTROL, KeyCode.D).type("90' right").key(KeyCode.ENTER).wheel(2, 200, 300);
+    Viewport moved = view();
+    rig.clickOn("deed-stop-drawing");
+    assertThat(view()).isEqualTo(moved);
+  }
 }

@@ -86,14 +86,14 @@ final class RoomForWords {
     }
   }
 
-  /** Whatever may be chosen in a box fits into it. */
+  /** Whatever may be chosen in a box fits into it: a hair too long, and it ends in three dots. */
   private void chosen(List<String> found) {
     for (ComboBox<?> choice : choices) {
       for (Node shown : choice.getChildrenUnmodifiable()) {
         if (shown instanceof ListCell<?> cell) {
           choice.getItems().stream()
               .map(Object::toString)
-              .filter(option -> width(option, cell.getFont()) > inside(cell) + SLACK)
+              .filter(option -> width(option, cell.getFont()) > inside(cell))
               .forEach(option -> found.add("a choice longer than its box: " + option));
         }
       }

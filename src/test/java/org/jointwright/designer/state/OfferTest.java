@@ -133,4 +133,20 @@ class OfferTest {
               assertThat(f.text()).contains("as joint 1 does");
             });
   }
+
+  @Test
+  void aFindingThatNothingSmallMendsSaysSoBeforeItIsGoneToAgain() {
+    Desk desk = judged();
+    long laid = desk.laying().laid().orElseThrow().generation();
+    assertThat(FixFacts.asking(desk, 1, WORDS)).isEqualTo("What can be done?");
+    Desk other = desk.offered(offer(desk)).offered(new Offer(laid, 2, List.of()));
+    assertThat(FixFacts.asking(other, 1, WORDS)).as("it has fixes").isEqualTo("What can be done?");
+    assertThat(other.laying().offerFor(1)).as("both are remembered").isPresent();
+    assertThat(other.laying().offerFor(2)).isPresent();
+    Desk inVain = desk.offered(new Offer(laid, 1, List.of()));
+    assertThat(FixFacts.asking(inVain, 1, WORDS))
+        .isEqualTo("No small change mends this. What else?");
+    Desk changed = inVain.editedOnly(new SlabEdit.SetThickness("pad", Length.inches(5)));
+    assertThat(FixFacts.asking(changed, 1, WORDS)).as("since").isEqualTo("What can be done?");
+  }
 }

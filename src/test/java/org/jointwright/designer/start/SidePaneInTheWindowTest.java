@@ -1,0 +1,86 @@
+package org.jointwright.designer.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import org.jointwright.designer.state.SetDown;
+import org.jointwright.shape.Point;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** The facts at the side of an L, typed into in the real window. */
+@ExtendWith(NeedsWindow.class)
+class SidePaneInTheWindowTest {
+  private Rig rig;
+
+  @BeforeEach
+  void drawAnL() {
+    rig = new Rig(1280, 800).drawn("20' right", "10' up", "10' left", "10' up", "10' left");
+  }
+
+  @AfterEach
+  void close() {
+    rig.close();
+  }
+
+  private static Point feet(double x, double y) {
+    return new Point(12 * x, 12 * y);
+  }
+
+  private String focused() {
+    return Rig.get(() -> rig.designer().pane().getScene().getFocusOwner().getId());
+  }
+
+  private String label(String row) {
+    return Rig.get(
+        () -> {
+          Node line = rig.node0("row-" + row).getParent();
+          return ((Labeled) line.lookup(".row-label")).getText();
+        });
+  }
+
+  /** Up the arm of the L a post is measured from its inside; down in the foot it is not. */
+  @Test
+  void tabGoesOnWhereItsRowHasGone() {
+    rig.click(feet(5, 5)).clickOn("deed-add-fixed");
+    rig.act(
+        () ->
+            rig.designer()
+                .board()
+                .change(d -> SetDown.changed(d, h -> h.at(h.slab(), feet(5, 15)))));
+    assertThat(rig.has("row-fixed-from-3")).isTrue();
+    rig.clickOn("row-fixed-from-0").key(KeyCode.CONTROL, KeyCode.A).type("5'").key(KeyCode.TAB);
+    assertThat(rig.has("row-fixed-from-3")).as("the row that Tab led to").isFalse();
+    assertThat(focused()).isEqualTo("row-fixed-from-1");
+    rig.key(KeyCode.TAB);
+    assertThat(focused()).isEqualTo("row-fixed-from-4");
+  }
+
+  @Test
+  void aCornerToTheLeftIsSaidToBeThereAndTypedEitherWay() {
+    rig.click(feet(0, 20));
+    assertThat(label("corner-right")).isEqualTo("Right of A");
+    assertThat(label("corner-up")).isEqualTo("Up from A");
+    rig.fill("corner-right", "1' left");
+    assertThat(label("corner-right")).isEqualTo("Left of A");
+    assertThat(rig.text("row-corner-right")).isEqualTo("1\u2032-0\u2033");
+    rig.fill("corner-right", "2'");
+    assertThat(rig.plan().slabs().getFirst().outline().ring().box().minX())
+        .as("farther the same way")
+        .isEqualTo(-24);
+    rig.fill("corner-right", "-3'");
+    assertThat(label("corner-right")).as("a minus turns it round").isEqualTo("Right of A");
+    assertThat(rig.text("row-corner-right")).isEqualTo("3\u2032-0\u2033");
+    rig.fill("corner-right", "6 in left");
+    assertThat(label("corner-right")).isEqualTo("Left of A");
+    rig.fill("corner-right", "0");
+    assertThat(label("corner-right")).as("at it").isEqualTo("Right of A");
+    rig.click(feet(10, 10));
+    rig.fill("corner-up", "9' up").fill("corner-up", "8' sideways");
+    assertThat(rig.text("trouble-corner-up")).isNotEmpty();
+  }
+}
