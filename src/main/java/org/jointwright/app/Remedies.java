@@ -63,7 +63,10 @@ public final class Remedies {
    * @param goOn asked again and again, by the thread that looks for them
    */
   public List<Fix> of(Finding finding, BooleanSupplier goOn) {
-    List<Fix> fixes = Fixes.of(asked, layout, finding);
+    List<Fix> fixes =
+        Fixes.of(asked, layout, finding).stream()
+            .filter(f -> !f.isOfShape() || holds(finding, f, goOn))
+            .toList();
     if (fixes.isEmpty() && finding.severity() == Severity.MUST) {
       fixes = laidAnew(finding, goOn);
     }
@@ -117,16 +120,28 @@ public final class Remedies {
     String slab = finding.slab();
     String rule = finding.rule();
     Plan plan = edit.applyTo(layout.plan());
-    Judgement now = Checks.judge(plan, Layouts.of(plan));
-    boolean isFewer =
-        now.isComplete()
-            && count(now, slab, rule) < count(judgement, slab, rule)
-            && now.of(Severity.MUST).stream()
-                .allMatch(
-                    f -> count(now, f.slab(), f.rule()) <= count(judgement, f.slab(), f.rule()));
-    return isFewer
+    return isFewer(finding, plan, Layouts.of(plan))
         ? Optional.of(Fix.of(key, "fix.did.layAnew", List.of(slab), edit))
         : Optional.empty();
+  }
+
+  /** Whether what changes a slab's shape, or its place, holds once its joints are laid. */
+  private boolean holds(Finding finding, Fix fix, BooleanSupplier goOn) {
+    Plan plan = fix.edit().applyTo(layout.plan());
+    return LayoutEngine.relay(layout, plan, goOn)
+        .filter(l -> isFewer(finding, plan, l))
+        .isPresent();
+  }
+
+  /** Whether a layout has fewer findings of the rule on the slab, and more of none that must. */
+  private boolean isFewer(Finding finding, Plan plan, Layout laid) {
+    String slab = finding.slab();
+    String rule = finding.rule();
+    Judgement now = Checks.judge(plan, laid);
+    return now.isComplete()
+        && count(now, slab, rule) < count(judgement, slab, rule)
+        && now.of(Severity.MUST).stream()
+            .allMatch(f -> count(now, f.slab(), f.rule()) <= count(judgement, f.slab(), f.rule()));
   }
 
   private static long count(Judgement judgement, String slab, String rule) {

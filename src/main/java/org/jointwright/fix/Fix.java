@@ -5,6 +5,7 @@ import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.Named;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.SplitEdit;
+import org.jointwright.plan.edit.Together;
 
 /**
  * Something that can be done about a finding. Holds no words: {@code key} and {@code arguments}
@@ -22,8 +23,18 @@ public record Fix(String key, List<Object> arguments, Edit edit) {
 
   /** Whether it changes the shape of a slab or where it lies, so that joints are due anew. */
   public boolean isOfShape() {
-    return edit instanceof Named n
-        && (n.edit() instanceof SlabEdit.MoveSlab || n.edit() instanceof SplitEdit.CutOff);
+    return isOfShape(edit);
+  }
+
+  private static boolean isOfShape(Edit edit) {
+    return switch (edit) {
+      case Named n -> isOfShape(n.edit());
+      case Together t -> t.edits().stream().anyMatch(Fix::isOfShape);
+      case SlabEdit.MoveSlab m -> true;
+      case SlabEdit.AddOpening o -> true;
+      case SplitEdit s -> true;
+      default -> false;
+    };
   }
 
   /**

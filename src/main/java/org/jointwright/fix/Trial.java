@@ -30,6 +30,9 @@ final class Trial {
    */
   private static final String KEPT_CLEAR = "M10";
 
+  /** The rules that look at outlines alone: all that can be said where joints are due anew. */
+  private static final Set<String> OF_OUTLINES = Set.of("M11");
+
   /** What lays joints elsewhere may add so much to their cost, feet: less is no cost. */
   private static final double NO_COST = 1;
 
@@ -69,6 +72,9 @@ final class Trial {
   Optional<Helped> of(Fix fix) {
     Plan plan = fix.edit().applyTo(before.plan());
     Layout after = Layouts.of(plan);
+    if (fix.isOfShape()) {
+      return ofShape(fix, after);
+    }
     Plan wanted = askedAfter(plan);
     Judgement now = Checks.judge(wanted, after, rules(false));
     boolean isHelp = isSound(after, now, before(false));
@@ -81,6 +87,26 @@ final class Trial {
             new Helped(
                 fix,
                 plan,
+                count(now, Severity.MUST),
+                count(now, Severity.SHOULD),
+                count(now, Severity.NOTE)))
+        : Optional.empty();
+  }
+
+  /**
+   * The same of a fix that changes the shape of a slab or where it lies: its joints, and those of
+   * its neighbours, are laid anew then, so that how they stand before that says nothing.
+   */
+  private Optional<Helped> ofShape(Fix fix, Layout after) {
+    List<Check> rules = Checks.ALL.stream().filter(c -> OF_OUTLINES.contains(c.rule())).toList();
+    List<Finding> were =
+        judged.findings().stream().filter(f -> OF_OUTLINES.contains(f.rule())).toList();
+    Judgement now = Checks.judge(after.plan(), after, rules);
+    return isSound(after, now, were)
+        ? Optional.of(
+            new Helped(
+                fix,
+                after.plan(),
                 count(now, Severity.MUST),
                 count(now, Severity.SHOULD),
                 count(now, Severity.NOTE)))

@@ -139,4 +139,40 @@ class RemediesTest {
         .isTrue();
     assertThat(after.plan().slabs().getFirst().lockedJoints()).as("what was run").isNotEmpty();
   }
+
+  private static Slab slab(String id, double x1, double y1, double x2, double y2) {
+    return Slab.of(
+        id,
+        Outline.of(
+            List.of(new Point(x1, y1), new Point(x2, y1), new Point(x2, y2), new Point(x1, y2))));
+  }
+
+  /** What is offered for a pad that lies over a patio of 20 ft up to so far beyond its side. */
+  private static List<Fix> offered(double beyond) {
+    Plan plan =
+        Plan.EMPTY.withSlabs(
+            List.of(slab("patio", 0, 0, 240, 240), slab("pad", 190, 90, 240 + beyond, 140)));
+    Answer laid = Answer.laid(plan);
+    return fixes(laid, first(laid, "M11"));
+  }
+
+  @Test
+  void whatChangesAShapeIsTriedWithItsJointsLaid() {
+    assertThat(offered(6)).extracting(Fix::key).contains("fix.apart.move", "fix.apart.cut");
+    assertThat(offered(4))
+        .as("the strip that is left is too thin for any joints")
+        .extracting(Fix::key)
+        .contains("fix.apart.move")
+        .doesNotContain("fix.apart.cut");
+  }
+
+  @Test
+  void onceToldToStopItTriesNone() {
+    Plan plan =
+        Plan.EMPTY.withSlabs(
+            List.of(slab("patio", 0, 0, 240, 240), slab("walk", 60, -200, 102, 12)));
+    Answer laid = Answer.laid(plan);
+    Remedies remedies = new Remedies(laid.asked(), laid.layout(), laid.judgement());
+    assertThat(remedies.of(first(laid, "M11"), () -> false)).isEmpty();
+  }
 }

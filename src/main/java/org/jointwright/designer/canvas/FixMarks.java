@@ -12,6 +12,7 @@ import org.jointwright.fix.Fix;
 import org.jointwright.plan.BoxOut;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.JointKind;
+import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
@@ -52,11 +53,15 @@ final class FixMarks {
 
   private void add(Plan now, Plan after) {
     for (Slab then : after.slabs()) {
-      now.slab(then.id()).filter(s -> !s.equals(then)).ifPresent(s -> add(s, then));
+      now.slab(then.id())
+          .ifPresentOrElse(s -> add(s, then), () -> comes(round(then.outline()), 2.6));
     }
   }
 
   private void add(Slab now, Slab then) {
+    if (now.equals(then)) {
+      return;
+    }
     for (Joint j : now.joints()) {
       if (then.joints().stream().noneMatch(t -> t.path().equals(j.path()))) {
         goes(j.path(), j.kind() == JointKind.CONTRACTION);
@@ -69,18 +74,21 @@ final class FixMarks {
     }
     for (BoxOut b : now.boxOuts()) {
       if (!then.boxOuts().contains(b)) {
-        goes(round(b), false);
+        goes(round(b.outline()), false);
       }
     }
     for (BoxOut b : then.boxOuts()) {
       if (!now.boxOuts().contains(b)) {
-        comes(round(b), 2.6);
+        comes(round(b.outline()), 2.6);
       }
     }
     List<Edge> edges = then.outline().ring().edges();
     if (!now.outline().equals(then.outline())) {
-      comes(new Path(edges), 2.6);
+      comes(round(then.outline()), 2.6);
     }
+    then.openings().stream()
+        .filter(o -> !now.openings().contains(o))
+        .forEach(o -> comes(round(o.outline()), 2.6));
     for (int i = 0; i < edges.size(); i++) {
       if (!now.edge(i).equals(then.edge(i))) {
         comes(Path.of(edges.get(i)), 5);
@@ -95,8 +103,8 @@ final class FixMarks {
         && now.depth().equals(then.depth());
   }
 
-  private static Path round(BoxOut boxOut) {
-    return new Path(boxOut.outline().ring().edges());
+  private static Path round(Outline outline) {
+    return new Path(outline.ring().edges());
   }
 
   /** A joint amid the slab is wiped off; along an edge the edge stays. */

@@ -54,7 +54,6 @@ public final class EditNames {
       case GivenEdit.Remove remove -> words.say("window.did.removeGiven");
       case ThingEdit things -> things(things, words);
       case SplitEdit.Split split -> words.say("window.did.split", split.slab());
-      case SplitEdit.CutOff cut -> words.say("window.did.cutOff", cut.slab());
       case SplitEdit.Join join -> words.say("window.did.join", join.slab(), join.other());
       case PhotoEdit photo -> words.say(photo(photo, before));
       case PourEdit pour -> words.say("window.did.pour");

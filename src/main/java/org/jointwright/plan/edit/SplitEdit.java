@@ -21,21 +21,6 @@ public sealed interface SplitEdit extends Edit {
   }
 
   /**
-   * Cuts the smaller part of a slab off along a straight line, with what is in it.
-   *
-   * @param slab the slab's id
-   * @param from where the line meets the outline, within half an inch
-   * @param to where it meets it again; it crosses neither the outline nor an opening in between
-   */
-  record CutOff(String slab, Point from, Point to) implements SplitEdit {
-    @Override
-    public Plan applyTo(Plan before) {
-      String off = FreeName.of(before, slab);
-      return new SlabEdit.Remove(off).applyTo(Parting.of(before, slab, from, to));
-    }
-  }
-
-  /**
    * Makes one slab of two that share an edge or a part of one. It is like the first in all that is
    * not its outline; what is in the second goes with it.
    */
