@@ -118,7 +118,6 @@ public final class Remedies {
 
   private Optional<Fix> fewer(String key, Finding finding, Edit edit) {
     String slab = finding.slab();
-    String rule = finding.rule();
     Plan plan = edit.applyTo(layout.plan());
     return isFewer(finding, plan, Layouts.of(plan))
         ? Optional.of(Fix.of(key, "fix.did.layAnew", List.of(slab), edit))
