@@ -46,7 +46,7 @@ final class Grounds {
   }
 
   private static double depth(Path path, Pens pens) {
-    return Math.min(pens.fillerLeast() * 8, Math.max(pens.fillerLeast() * 3, path.length() / 2));
+    return Math.min(pens.band(), Math.max(pens.fillerLeast() * 3, path.length() / 2));
   }
 
   /**

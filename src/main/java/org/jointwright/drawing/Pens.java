@@ -14,6 +14,7 @@ package org.jointwright.drawing;
  * @param fillerLeast how far apart they are at least
  * @param hatchEvery how far apart the hatching of filler stands, along the joint
  * @param thin dimensions and walls
+ * @param band how deep what stands beside a slab is drawn at most
  */
 public record Pens(
     double outline,
@@ -24,12 +25,13 @@ public record Pens(
     double filler,
     double fillerLeast,
     double hatchEvery,
-    double thin) {
+    double thin,
+    double band) {
   /** Pixels at 100 %. */
-  public static final Pens SCREEN = new Pens(2.2, 1.3, 3.2, 6, 15, 1.1, 6, 6, 1);
+  public static final Pens SCREEN = new Pens(2.2, 1.3, 3.2, 6, 15, 1.1, 6, 6, 1, 48);
 
   /** Millimetres on paper. */
-  public static final Pens PAPER = new Pens(0.7, 0.5, 1.0, 2, 5, 0.35, 1.7, 2.1, 0.35);
+  public static final Pens PAPER = new Pens(0.7, 0.5, 1.0, 2, 5, 0.35, 1.7, 2.1, 0.35, 13.6);
 
   /** The same marks {@code factor} times as large, for screens of other text sizes. */
   public Pens times(double factor) {
@@ -42,6 +44,22 @@ public record Pens(
         filler * factor,
         fillerLeast * factor,
         hatchEvery * factor,
-        thin * factor);
+        thin * factor,
+        band * factor);
+  }
+
+  /** The same marks, what stands beside a slab drawn {@code most} deep at most. */
+  public Pens banded(double most) {
+    return new Pens(
+        outline,
+        contraction,
+        construction,
+        stub,
+        stubEvery,
+        filler,
+        fillerLeast,
+        hatchEvery,
+        thin,
+        Math.min(band, most));
   }
 }

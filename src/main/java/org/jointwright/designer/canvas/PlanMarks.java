@@ -20,15 +20,17 @@ public final class PlanMarks {
   /** The marks of the plan itself, as far as they are in sight. */
   public static List<Mark> plan(Known known, Desk desk) {
     Layout layout = known.layout();
+    // On a low paper less is free round the plan: the bands go no farther than what is written.
+    Pens pens = Pens.SCREEN.banded(desk.viewport().beside());
     return layout.plan().slabs().isEmpty()
         ? List.of()
         : List.of(
             PlanDrawing.of(
                 known.lines(),
                 desk.viewport().view(),
-                Pens.SCREEN,
+                pens,
                 desk.viewport().paper().grown(REACH)),
-            PlanDrawing.locked(layout, desk.viewport().view(), Pens.SCREEN));
+            PlanDrawing.locked(layout, desk.viewport().view(), pens));
   }
 
   /** What is picked, unless it moves: under what is written, so that its halo covers no figure. */

@@ -12,16 +12,21 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import org.jointwright.designer.facts.Deed;
 import org.jointwright.designer.facts.Facts;
 import org.jointwright.designer.facts.FactsOf;
 import org.jointwright.designer.facts.Row;
 import org.jointwright.designer.node.Flowing;
+import org.jointwright.designer.node.WholeWords;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 
 /** The facts of what is picked: name, kind, rows, buttons, why. */
 final class FactsPane extends VBox {
+  /** The longest word of a head that is kept whole, pixels of the look. */
+  private static final double WORD = 130;
+
   private final Board board;
   private final JobWork job;
   private final Runnable toPlan;
@@ -31,8 +36,8 @@ final class FactsPane extends VBox {
   private List<Deed> deeds = List.of();
   private List<Facts.Note> shown = List.of();
   private final VBox notes = new VBox(6);
-  private final Label title = new Label();
-  private final Label kind = new Label();
+  private final Label title = new WholeWords(WORD);
+  private final Label kind = new WholeWords(WORD);
   private final Node head = head();
 
   /**
@@ -160,10 +165,8 @@ final class FactsPane extends VBox {
   private Node head() {
     title.getStyleClass().add("pane-head");
     title.setId("facts-title");
-    title.setMinWidth(0);
-    title.setWrapText(true);
     kind.getStyleClass().add("quiet-label");
-    kind.setMinWidth(Region.USE_PREF_SIZE);
+    kind.setTextAlignment(TextAlignment.RIGHT);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox line = new HBox(8, title, gap, kind);

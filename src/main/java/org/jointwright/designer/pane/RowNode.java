@@ -16,13 +16,17 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.TextAlignment;
 import org.jointwright.designer.facts.BadFigure;
 import org.jointwright.designer.facts.Row;
+import org.jointwright.designer.node.WholeWords;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.LengthFormatException;
 
 /** One fact in its row: what it is called, and its value, boxed where it can be typed. */
 final class RowNode {
+  /** The longest word of a label that is kept whole, pixels of the look. */
+  private static final double LABEL = 120;
+
   private final Board board;
-  private final Label label = new Label();
+  private final Label label = new WholeWords(LABEL);
   private final Label trouble = new Label();
   private final Control value;
   private final VBox node;
@@ -49,14 +53,13 @@ final class RowNode {
     value.getStyleClass().add("value");
     label.getStyleClass().add("row-label");
     label.setLabelFor(value);
-    label.setWrapText(true);
     trouble.getStyleClass().add("trouble");
     trouble.setWrapText(true);
     trouble.setMinHeight(Region.USE_PREF_SIZE);
     trouble.setId("trouble-" + row.id());
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox line = new HBox(8, label, gap, value);
+    HBox line = new HBox(6, label, gap, value);
     line.setAlignment(Pos.CENTER_LEFT);
     line.getStyleClass().add("row");
     node = new VBox(line);

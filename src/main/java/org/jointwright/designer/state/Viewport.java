@@ -107,6 +107,14 @@ public record Viewport(double width, double height, Point centre, double scale) 
     return SPARED * Math.clamp((HIGH - height) / (HIGH - LOW), 0, 1);
   }
 
+  /**
+   * How much is free between a plan that is shown whole and what the window writes along the top of
+   * the paper and its foot; pixels.
+   */
+  public double beside() {
+    return Math.min(above() - HEAD, below() - FOOT) - RIM;
+  }
+
   /** The part of the plan that can be seen without what is written round it. */
   public Box clear() {
     return Box.of(

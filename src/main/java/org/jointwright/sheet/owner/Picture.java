@@ -34,7 +34,7 @@ import org.jointwright.text.Words;
  */
 record Picture(Scale scale, List<Mark> marks) {
   /** Finer than on the crew’s sheets, construction joints without stubs. */
-  static final Pens PENS = new Pens(0.5, 0.35, 0.7, 0, 1e9, 0.18, 1.25, 1.4, 0.3);
+  static final Pens PENS = new Pens(0.5, 0.35, 0.7, 0, 1e9, 0.18, 1.25, 1.4, 0.3, 10);
 
   /** What is kept for the ground beside the slabs, millimetres. */
   private static final double BESIDE = 10.5;

@@ -73,6 +73,11 @@ final class RoomForWords {
       if (!fits) {
         found.add("cut short: " + l.getText());
       }
+      for (String word : l.getText().split(" ", -1)) {
+        if (width(word, l.getFont()) > l.getWidth() - rims(l) + SLACK) {
+          found.add("broken within a word: " + word + " of " + l.getText());
+        }
+      }
     }
   }
 
@@ -106,9 +111,13 @@ final class RoomForWords {
     return measured.getLayoutBounds().getWidth();
   }
 
-  private static double inside(Region box) {
+  private static double rims(Region box) {
     Insets rim = box.getInsets();
-    return box.getWidth() - rim.getLeft() - rim.getRight();
+    return rim.getLeft() + rim.getRight();
+  }
+
+  private static double inside(Region box) {
+    return box.getWidth() - rims(box);
   }
 
   private void overlapping(List<String> found) {
