@@ -26,10 +26,7 @@ public final class PlanMarks {
         ? List.of()
         : List.of(
             PlanDrawing.of(
-                known.lines(),
-                desk.viewport().view(),
-                pens,
-                desk.viewport().paper().grown(REACH)),
+                known.lines(), desk.viewport().view(), pens, desk.viewport().paper().grown(REACH)),
             PlanDrawing.locked(layout, desk.viewport().view(), pens));
   }
 

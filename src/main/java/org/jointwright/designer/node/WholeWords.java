@@ -23,8 +23,8 @@ public final class WholeWords extends Label {
   /**
    * Without words as yet.
    *
-   * @param most how wide it is at least where a word is longer than that, pixels of the look: such a
-   *     word, a name that someone gave, is broken rather than sticking out of the window
+   * @param most how wide it is at least where a word is longer than that, pixels of the look: such
+   *     a word, a name that someone gave, is broken rather than sticking out of the window
    */
   public WholeWords(double most) {
     this.most = most;

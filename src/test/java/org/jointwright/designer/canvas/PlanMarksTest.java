@@ -67,7 +67,10 @@ class PlanMarksTest {
         Slab.of("drive", outline)
             .withEdges(
                 Map.of(
-                    0, EdgeSetting.against(Against.STREET), 2, EdgeSetting.against(Against.BUILDING)));
+                    0,
+                    EdgeSetting.against(Against.STREET),
+                    2,
+                    EdgeSetting.against(Against.BUILDING)));
     Desk desk =
         Desk.opened(Plan.EMPTY.withSlabs(List.of(slab)), Path.of("drive.jointwright.json"))
             .resized(700, height)
