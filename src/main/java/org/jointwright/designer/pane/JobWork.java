@@ -46,7 +46,7 @@ public final class JobWork {
   private boolean isWriting;
   private final AtomicBoolean isStopped = new AtomicBoolean();
 
-  /** The files of sheets that this window has written of the plan on its desk. */
+  /** The files of sheets that were written of the plan on the desk, here or another day. */
   private final Set<Path> sheets = new HashSet<>();
 
   /** Files of others that the user has agreed to write over. */
@@ -415,15 +415,18 @@ public final class JobWork {
 
   /** What was not written here may be what somebody has agreed to: it is asked first. */
   private void sheetsInto(Path folder) {
-    Plan plan = board.desk().plan();
+    List<Plan> ours = board.desk().papers().versions();
     Optional<Path> file = board.desk().papers().file();
     Sheets.Wanted wanted = board.desk().papers().setup().wanted(board.words());
     workshop.run(
-        () -> outside.sheetsThere(plan, wanted, folder, file),
+        () -> outside.sheetsThere(ours, wanted, folder, file),
         there -> {
+          sheets.addAll(there.own());
           List<String> others =
               names(
-                  there.stream().filter(f -> !sheets.contains(f) && !agreed.contains(f)).toList());
+                  there.files().stream()
+                      .filter(f -> !sheets.contains(f) && !agreed.contains(f))
+                      .toList());
           if (others.isEmpty()) {
             writeSheets(folder);
           } else {

@@ -12,6 +12,7 @@ import javafx.stage.Stage;
 import org.jointwright.app.Answer;
 import org.jointwright.app.LayoutChoice;
 import org.jointwright.app.NearestKnown;
+import org.jointwright.app.OwnSheets;
 import org.jointwright.app.PictureFiles;
 import org.jointwright.app.PlanFiles;
 import org.jointwright.app.Printing;
@@ -156,12 +157,15 @@ final class Program implements Outside {
   }
 
   @Override
-  public List<Path> sheetsThere(Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file) {
+  public There sheetsThere(
+      List<Plan> ours, Sheets.Wanted wanted, Path folder, Optional<Path> file) {
     try {
-      return Sheets.there(wanted, folder, Sheets.stem(plan.job(), file));
+      String stem = Sheets.stem(ours.getFirst().job(), file);
+      List<Path> files = Sheets.there(wanted, folder, stem);
+      return new There(files, OwnSheets.among(files, ours));
     } catch (IOException e) {
       // What cannot be looked into cannot be written into either: that is said then.
-      return List.of();
+      return new There(List.of(), Set.of());
     }
   }
 

@@ -93,7 +93,7 @@ public record Notice(
     return waiting("window.notice.keepFirst", next);
   }
 
-  /** Sheets would be written over others that nobody has written here. */
+  /** Sheets would be written over others, or over some that were changed since. */
   public static Notice overSheets(Path folder, List<String> names) {
     return new Notice(
         "window.notice.overSheets",

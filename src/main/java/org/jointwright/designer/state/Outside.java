@@ -142,11 +142,26 @@ public interface Outside {
       BooleanSupplier goOn);
 
   /**
+   * What is in a folder that sheets would be written over.
+   *
+   * @param files the files of their names
+   * @param own those of them that were written of the plan another day, and left as they were
+   */
+  record There(List<Path> files, Set<Path> own) {
+    /** Copies list and set. */
+    public There {
+      files = List.copyOf(files);
+      own = Set.copyOf(own);
+    }
+  }
+
+  /**
    * The files of a folder that these sheets would be written over.
    *
+   * @param ours the plan, and what it was before
    * @param file the plan's file, after which they are named where the job has no name
    */
-  List<Path> sheetsThere(Plan plan, Sheets.Wanted wanted, Path folder, Optional<Path> file);
+  There sheetsThere(List<Plan> ours, Sheets.Wanted wanted, Path folder, Optional<Path> file);
 
   /**
    * Has the system show a file in whatever program it has for such files.

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jointwright.app.SheetKind;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
@@ -99,6 +100,17 @@ public record Papers(
   /** A plan of which no sheets were written yet. */
   Papers(History history, Optional<Path> file, Optional<LocalTime> kept) {
     this(history, file, kept, Optional.empty(), Setup.ALL);
+  }
+
+  /**
+   * The plan as it is, as it was saved, and as it was when it came on the desk: sheets of another
+   * day were written of one of them.
+   */
+  public List<Plan> versions() {
+    Stream<Plan> begun = history.past().stream().limit(1).map(History.Step::before);
+    return Stream.concat(Stream.of(history.now()), Stream.concat(history.saved().stream(), begun))
+        .distinct()
+        .toList();
   }
 
   /** The same file, another history. */

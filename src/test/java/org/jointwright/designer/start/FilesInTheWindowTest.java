@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
@@ -206,6 +208,68 @@ class FilesInTheWindowTest {
     rig.until(() -> rig.desk().notice().filter(n -> n.next().isEmpty()).isPresent());
     assertThat(rig.desk().notice().orElseThrow().lines())
         .anyMatch(l -> l.contains("cut-sheet-9.png"));
+  }
+
+  private String focused() {
+    return Rig.get(() -> rig.designer().pane().getScene().getFocusOwner().getId());
+  }
+
+  private void askForSheets() {
+    rig.nextPlace(folder);
+    rig.clickOn("step-sheets").clickOn("deed-write-sheets");
+    rig.until(() -> rig.designer().board().desk().notice().isPresent());
+    Rig.pulses(3);
+  }
+
+  /** Another day is another window. */
+  @Test
+  void itsOwnSheetsAreKnownAgainAnotherDay() throws IOException {
+    openSample();
+    askForSheets();
+    close();
+    open();
+    openSample();
+    askForSheets();
+    assertThat(rig.desk().notice().orElseThrow().key()).isEqualTo("window.notice.written");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).noneMatch(f -> f.toString().endsWith("~"));
+    }
+    Path pdf = rig.desk().papers().sheets().orElseThrow().files().getFirst();
+    close();
+    Files.setLastModifiedTime(pdf, FileTime.from(Instant.now().plusSeconds(90)));
+    open();
+    openSample();
+    askForSheets();
+    assertThat(rig.desk().notice().orElseThrow().key())
+        .as("somebody has marked it up")
+        .isEqualTo("window.notice.overSheets");
+  }
+
+  @Test
+  void theKeysOfTheCardThatAsksWriteOverNothingUntilTheyAreLedThere() throws IOException {
+    openSample();
+    Path agreed = folder.resolve("Straight drive-sheets.pdf");
+    Files.writeString(agreed, "agreed");
+    askForSheets();
+    assertThat(rig.desk().notice().orElseThrow().lines()).hasSize(1);
+    assertThat(focused()).isEqualTo("notice-stay");
+    rig.key(KeyCode.ENTER);
+    assertThat(rig.desk().notice()).as("Enter stays").isEmpty();
+    assertThat(focused()).as("the keys are the paper’s again").isEqualTo("plan");
+    askForSheets();
+    rig.key(KeyCode.ESCAPE);
+    assertThat(rig.desk().notice()).as("Esc stays").isEmpty();
+    assertThat(agreed).hasContent("agreed");
+    assertThat(folder.resolve(agreed.getFileName() + "~")).doesNotExist();
+    askForSheets();
+    rig.key(KeyCode.SHIFT, KeyCode.TAB);
+    assertThat(focused()).isEqualTo("notice-over");
+    rig.key(KeyCode.TAB);
+    assertThat(focused()).isEqualTo("notice-stay");
+    rig.key(KeyCode.SHIFT, KeyCode.TAB).key(KeyCode.SPACE);
+    rig.until(() -> rig.desk().notice().filter(n -> n.next().isEmpty()).isPresent());
+    assertThat(folder.resolve(agreed.getFileName() + "~")).hasContent("agreed");
+    assertThat(focused()).as("of the card that says so").isIn("notice-show", "notice-putAway");
   }
 
   @Test
