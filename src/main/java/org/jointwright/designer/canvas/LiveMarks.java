@@ -3,6 +3,7 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Sentence;
@@ -13,6 +14,7 @@ import org.jointwright.designer.state.Step;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.View;
 import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
 /** What is laid above the plan: what is picked, pointed at, held, and drawn. */
@@ -67,6 +69,20 @@ public final class LiveMarks {
     return desk.draft()
         .map(d -> Sentence.read(d.typed(), vocabulary, desk.bare()))
         .orElseGet(Said.Silent::new);
+  }
+
+  /**
+   * The place in the sentence being typed at a place of the paper; empty where none is typed, or
+   * its box is elsewhere.
+   *
+   * @param anywhere whether a hand that has left the box still means its nearest place
+   */
+  public static OptionalInt inSentence(
+      Desk desk, Words words, Vocabulary vocabulary, Point at, boolean anywhere) {
+    return desk.draft()
+        .filter(SentenceMarks::isShown)
+        .map(d -> SentenceMarks.placeAt(desk, d, said(desk, vocabulary), words, at, anywhere))
+        .orElse(OptionalInt.empty());
   }
 
   /** What a screen reader is told while a sentence is typed. */

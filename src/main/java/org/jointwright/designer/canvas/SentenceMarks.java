@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
+import org.jointwright.designer.sketch.Typing;
 import org.jointwright.designer.sketch.Understanding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
@@ -33,6 +36,12 @@ final class SentenceMarks {
   private static final double INSET = 22;
   private static final double HINT = 14;
 
+  /** The box is no narrower. */
+  private static final double NARROWEST = 180;
+
+  /** How far behind the last sign the caret stands; between two there is no room. */
+  private static final double CARET = 3;
+
   /** How near to the edge of the paper it may stand. */
   private static final double EDGE = 12;
 
@@ -51,6 +60,48 @@ final class SentenceMarks {
 
   /** The sentence beside the edge that it says. */
   static List<Mark> of(Desk desk, Draft draft, Said said, Words words) {
+    Placed placed = placed(desk, draft, said, words);
+    return box(placed.corner(), draft.typing(), placed.below());
+  }
+
+  /** Where the box stands, and what stands below it. */
+  private record Placed(Point corner, List<Below> below) {
+    /** The box round what is typed. */
+    Box frame(String typed) {
+      double wide = Math.max(NARROWEST, large(typed));
+      return new Box(corner.x(), corner.y(), corner.x() + wide, corner.y() + HEIGHT);
+    }
+  }
+
+  /**
+   * The place in the sentence at a place of the paper; empty where the box is not there.
+   *
+   * @param anywhere whether a hand that has left the box still means its nearest place
+   */
+  static OptionalInt placeAt(
+      Desk desk, Draft draft, Said said, Words words, Point at, boolean anywhere) {
+    Placed placed = placed(desk, draft, said, words);
+    if (!anywhere && !placed.frame(draft.typed()).holds(at)) {
+      return OptionalInt.empty();
+    }
+    double along = at.x() - placed.corner().x() - INSET;
+    return IntStream.rangeClosed(0, draft.typed().length())
+        .boxed()
+        .min(Comparator.comparingDouble(i -> Math.abs(before(draft.typed(), i) - along)))
+        .map(OptionalInt::of)
+        .orElse(OptionalInt.empty());
+  }
+
+  /** How wide the signs before a place are. */
+  private static double before(String typed, int place) {
+    return Typeface.of(Weight.BOLD).width(typed.substring(0, place), TYPE);
+  }
+
+  private static double large(String typed) {
+    return Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
+  }
+
+  private static Placed placed(Desk desk, Draft draft, Said said, Words words) {
     Draft begun = draft.last().isPresent() ? draft : draft.begunAt(Drafting.start(desk, draft));
     String understood = new Understanding(begun, words).of(said);
     Optional<Stroke> stroke = Strokes.of(begun, said);
@@ -71,7 +122,7 @@ final class SentenceMarks {
         .forEach(l -> below.add(new Below(l, UNDERSTOOD, role)));
     Wrapped.lines(hint, QUIET, room).forEach(l -> below.add(new Below(l, QUIET, Role.QUIET_TEXT)));
     Point corner = corner(desk, begun, edge, new Point(width(draft.typed(), below), high(below)));
-    return box(corner, draft.typed(), below);
+    return new Placed(corner, below);
   }
 
   /** A line of words below the box. */
@@ -112,13 +163,12 @@ final class SentenceMarks {
   }
 
   private static double width(String typed, List<Below> below) {
-    double large = Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
     double under =
         below.stream()
             .mapToDouble(b -> Typeface.of(Weight.REGULAR).width(b.text(), b.size()) + INSET)
             .max()
             .orElse(0);
-    return Math.max(180, Math.max(large, under));
+    return Math.max(NARROWEST, Math.max(large(typed), under));
   }
 
   /** Where the box stands: beside the side if there is room, and never on it if that can be. */
@@ -158,15 +208,20 @@ final class SentenceMarks {
     return hidden + box.centre().distance(edge.centre());
   }
 
-  private static List<Mark> box(Point corner, String typed, List<Below> below) {
-    double wide = Typeface.of(Weight.BOLD).width(typed, TYPE) + 2 * INSET + 8;
+  private static List<Mark> box(Point corner, Typing typing, List<Below> below) {
+    String typed = typing.text();
     double x = corner.x();
     double y = corner.y();
-    List<Mark> marks = new ArrayList<>(frame(x, y, Math.max(180, wide), Role.SELECTED));
+    List<Mark> marks =
+        new ArrayList<>(frame(x, y, Math.max(NARROWEST, large(typed)), Role.SELECTED));
+    if (!typing.picked().isEmpty()) {
+      marks.add(picked(x + INSET, y, typing));
+    }
     marks.add(
         Mark.Words.level(
             new Point(x + INSET, y + 49), typed, TYPE, Weight.BOLD, Anchor.START, Role.SELECTED));
-    marks.add(caret(x + INSET + Typeface.of(Weight.BOLD).width(typed, TYPE) + 3, y));
+    double behind = typing.caret() == typed.length() ? CARET : 0;
+    marks.add(caret(x + INSET + before(typed, typing.caret()) + behind, y));
     // A strip of paper, so that nothing beneath crosses the words.
     double strip = width("", below) - INSET;
     double high = high(below) - HEIGHT - 6;
@@ -183,6 +238,12 @@ final class SentenceMarks {
   private static List<Mark> frame(double x, double y, double width, Role role) {
     Ring box = Rings.rounded(x, y, width, HEIGHT, 5);
     return List.of(Mark.Area.of(box, Role.ON_MUST), Mark.Line.of(new Path(box.edges()), 2.4, role));
+  }
+
+  private static Mark picked(double x, double y, Typing typing) {
+    double from = before(typing.text(), typing.from());
+    double wide = before(typing.text(), typing.to()) - from;
+    return Mark.Area.of(Rings.box(x + from, y + 12, wide, HEIGHT - 24), Role.SELECTED_HALO);
   }
 
   private static Mark caret(double x, double y) {

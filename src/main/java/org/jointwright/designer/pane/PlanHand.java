@@ -10,6 +10,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
+import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Gesture;
 import org.jointwright.designer.hand.Gestures;
@@ -35,6 +36,9 @@ final class PlanHand {
   private List<Integer> rested = List.of();
   private boolean isSpaceDown;
 
+  /** Whether the hand pressed in the sentence, and picks of it as it goes on. */
+  private boolean isInSentence;
+
   PlanHand(Board board, PlanPane paper) {
     this.board = board;
     this.paper = paper;
@@ -53,7 +57,20 @@ final class PlanHand {
     return Pointer.on(board.desk().viewport(), e.getX(), e.getY(), e.isAltDown());
   }
 
+  /** The place in the sentence that is typed under the hand. */
+  private OptionalInt inSentence(MouseEvent e, boolean anywhere) {
+    Point at = new Point(e.getX(), e.getY());
+    return LiveMarks.inSentence(board.desk(), board.words(), board.vocabulary(), at, anywhere);
+  }
+
   private void moved(MouseEvent e) {
+    boolean isText = inSentence(e, false).isPresent();
+    if (isText || paper.getCursor() == Cursor.TEXT) {
+      paper.setCursor(isText ? Cursor.TEXT : Cursor.DEFAULT);
+    }
+    if (isText) {
+      return;
+    }
     if (board.desk().draft().isPresent()) {
       board.change(d -> Drafting.lead(d, pointer(e)));
     } else if (board.desk().hand().waiting().isPresent()) {
@@ -105,6 +122,17 @@ final class PlanHand {
     if (!isPushing && e.getButton() != MouseButton.PRIMARY) {
       return;
     }
+    OptionalInt place = isPushing ? OptionalInt.empty() : inSentence(e, false);
+    if (place.isPresent()) {
+      isInSentence = true;
+      board.change(
+          d ->
+              Drafting.typing(
+                  d,
+                  t -> e.getClickCount() > 1 ? t.all() : t.led(place.getAsInt(), e.isShiftDown())));
+      e.consume();
+      return;
+    }
     List<Integer> flag = isPushing || isDrawing(desk) ? List.of() : paper.flag(e.getX(), e.getY());
     if (!flag.isEmpty()) {
       board.change(d -> FindingFacts.through(d, flag));
@@ -125,12 +153,17 @@ final class PlanHand {
   }
 
   private void dragged(MouseEvent e) {
+    if (isInSentence && e.getClickCount() < 2) {
+      inSentence(e, true)
+          .ifPresent(i -> board.change(d -> Drafting.typing(d, t -> t.led(i, true))));
+    }
     gesture.ifPresent(g -> board.change(d -> g.drag(d, pointer(e))));
   }
 
   private void released(MouseEvent e) {
     gesture.ifPresent(g -> board.change(d -> g.release(d, pointer(e))));
     gesture = Optional.empty();
+    isInSentence = false;
   }
 
   private void scrolled(ScrollEvent e) {

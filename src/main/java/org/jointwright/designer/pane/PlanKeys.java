@@ -1,6 +1,10 @@
 package org.jointwright.designer.pane;
 
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyEvent;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.facts.FactsOf;
@@ -8,6 +12,8 @@ import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Arrows;
 import org.jointwright.designer.hand.Walk;
 import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Typing;
+import org.jointwright.designer.sketch.Typing.Motion;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
@@ -18,9 +24,6 @@ import org.jointwright.shape.Point;
 
 /** What keys do while the paper has the focus: the typed sentence, Enter, Esc, arrows, Delete. */
 final class PlanKeys {
-  /** More than this is no sentence. */
-  private static final int LONGEST = 48;
-
   private final Board board;
   private final PlanPane paper;
   private final PlanHand hand;
@@ -40,8 +43,8 @@ final class PlanKeys {
     paper.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
   }
 
-  private String sentence() {
-    return board.desk().draft().map(Draft::typed).orElse("");
+  private Typing sentence() {
+    return board.desk().draft().map(Draft::typing).orElse(Typing.NONE);
   }
 
   private void typed(KeyEvent e) {
@@ -67,12 +70,11 @@ final class PlanKeys {
       }
       return;
     }
-    String before = sentence();
-    boolean begins = before.isEmpty();
-    if ((begins && !mayBegin(c)) || before.length() >= LONGEST) {
+    boolean begins = sentence().cut().text().isEmpty();
+    if (begins && !mayBegin(c)) {
       return;
     }
-    board.change(d -> Drafting.type(d, before + c));
+    board.change(d -> Drafting.typing(d, t -> t.put(c)));
     e.consume();
   }
 
@@ -99,13 +101,17 @@ final class PlanKeys {
   }
 
   private void pressed(KeyEvent e) {
+    if (board.desk().draft().isPresent() && isEdited(e)) {
+      e.consume();
+      return;
+    }
     switch (e.getCode()) {
       case ENTER -> {
         board.change(this::entered);
         e.consume();
       }
       case BACK_SPACE -> {
-        backspace();
+        board.change(Drafting::back);
         e.consume();
       }
       case ESCAPE -> {
@@ -130,6 +136,70 @@ final class PlanKeys {
       case DOWN -> nudge(e, new Point(0, -1));
       default -> {}
     }
+  }
+
+  /** Whether a key is one of those that edit a text, as in any field; it is done then. */
+  private boolean isEdited(KeyEvent e) {
+    boolean isEmpty = sentence().text().isEmpty();
+    if (e.isShortcutDown()) {
+      switch (e.getCode()) {
+        case A -> edit(Typing::all);
+        case V -> paste();
+        case C -> copy();
+        case X -> {
+          copy();
+          edit(Typing::cut);
+        }
+        default -> {
+          return !isEmpty && isLed(e, true);
+        }
+      }
+      return true;
+    }
+    return !isEmpty && isLed(e, false);
+  }
+
+  /** Whether the key leads the caret, or takes out what is on its way. */
+  private boolean isLed(KeyEvent e, boolean byWords) {
+    Motion back = byWords ? Motion.WORD_BACK : Motion.BACK;
+    Motion on = byWords ? Motion.WORD_ON : Motion.ON;
+    switch (e.getCode()) {
+      case LEFT -> lead(back, e);
+      case RIGHT -> lead(on, e);
+      case HOME, UP -> lead(Motion.START, e);
+      case END, DOWN -> lead(Motion.END, e);
+      case BACK_SPACE -> edit(t -> t.without(back));
+      case DELETE -> edit(t -> t.without(on));
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void lead(Motion motion, KeyEvent e) {
+    edit(t -> t.moved(motion, e.isShiftDown()));
+  }
+
+  private void edit(UnaryOperator<Typing> how) {
+    board.change(d -> Drafting.typing(d, how));
+  }
+
+  private void copy() {
+    String picked = sentence().picked();
+    if (!picked.isEmpty()) {
+      ClipboardContent content = new ClipboardContent();
+      content.putString(picked);
+      Clipboard.getSystemClipboard().setContent(content);
+    }
+  }
+
+  /** A line break would end the sentence: what was copied is put on one line. */
+  private void paste() {
+    Optional.ofNullable(Clipboard.getSystemClipboard().getString())
+        .map(t -> t.strip().replaceAll("[\\s\\p{Cntrl}]+", " "))
+        .filter(t -> !t.isEmpty())
+        .ifPresent(text -> edit(t -> t.put(text)));
   }
 
   private Desk entered(Desk d) {
@@ -176,15 +246,6 @@ final class PlanKeys {
     double steps = e.isShiftDown() ? many : e.isAltDown() ? few : 1;
     board.change(d -> Arrows.pressed(d, way, steps));
     e.consume();
-  }
-
-  private void backspace() {
-    String typed = sentence();
-    if (typed.isEmpty()) {
-      board.change(Drafting::back);
-    } else {
-      board.change(d -> Drafting.type(d, typed.substring(0, typed.length() - 1)));
-    }
   }
 
   private void escape() {

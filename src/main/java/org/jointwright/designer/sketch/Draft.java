@@ -16,11 +16,11 @@ import org.jointwright.shape.Ring;
  * @param what what it becomes
  * @param placed its vertices so far
  * @param pencil where the pencil stands, once it was seen
- * @param typed the sentence typed so far for the next edge
+ * @param typing the sentence typed so far for the next edge
  * @param wide how wide a strip it becomes, inches; 0 where it becomes none
  */
 public record Draft(
-    Drawn what, List<Vertex> placed, Optional<Pencil> pencil, String typed, double wide) {
+    Drawn what, List<Vertex> placed, Optional<Pencil> pencil, Typing typing, double wide) {
   /** A walk for two, inches; common practice, no source. */
   private static final double WALK = 48;
 
@@ -32,6 +32,12 @@ public record Draft(
     this(Drawn.SLAB, placed, pencil, typed, 0);
   }
 
+  /** A draft with the caret behind its sentence. */
+  public Draft(
+      Drawn what, List<Vertex> placed, Optional<Pencil> pencil, String typed, double wide) {
+    this(what, placed, pencil, Typing.of(typed), wide);
+  }
+
   /** Nothing drawn yet of what it will be. */
   public static Draft begun(Drawn what) {
     double wide = what == Drawn.STRIP ? WALK : 0;
@@ -41,6 +47,11 @@ public record Draft(
   /** Copies the list. */
   public Draft {
     placed = List.copyOf(placed);
+  }
+
+  /** The text of the sentence. */
+  public String typed() {
+    return typing.text();
   }
 
   /** The first corner. */
@@ -76,17 +87,22 @@ public record Draft(
 
   /** This draft with the pencil elsewhere. */
   public Draft withPencil(Pencil value) {
-    return new Draft(what, placed, Optional.of(value), typed, wide);
+    return new Draft(what, placed, Optional.of(value), typing, wide);
   }
 
   /** This draft with another sentence. */
   public Draft withTyped(String value) {
+    return with(Typing.of(value));
+  }
+
+  /** This draft with its sentence edited. */
+  public Draft with(Typing value) {
     return new Draft(what, placed, pencil, value, wide);
   }
 
   /** This draft of a strip so wide, inches. */
   public Draft withWide(double value) {
-    return new Draft(what, placed, pencil, typed, value);
+    return new Draft(what, placed, pencil, typing, value);
   }
 
   /** The line so far, as the middle of a strip; empty where nothing has a length yet. */
@@ -97,7 +113,7 @@ public record Draft(
 
   /** This draft begun at {@code corner}. */
   public Draft begunAt(Point corner) {
-    return new Draft(what, List.of(Vertex.at(corner)), pencil, typed, wide);
+    return new Draft(what, List.of(Vertex.at(corner)), pencil, typing, wide);
   }
 
   /** This draft with an edge more, which does not close it; the sentence is used up. */
@@ -114,7 +130,7 @@ public record Draft(
 
   /** One step back: the sentence first, then the last corner; empty when nothing is left. */
   public Optional<Draft> back() {
-    if (!typed.isEmpty()) {
+    if (!typed().isEmpty()) {
       return Optional.of(withTyped(""));
     }
     if (placed.isEmpty()) {

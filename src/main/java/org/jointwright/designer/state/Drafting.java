@@ -2,12 +2,14 @@ package org.jointwright.designer.state;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jointwright.designer.sketch.Draft;
 import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.designer.sketch.Said;
 import org.jointwright.designer.sketch.Stroke;
 import org.jointwright.designer.sketch.Strokes;
+import org.jointwright.designer.sketch.Typing;
 import org.jointwright.plan.Photo;
 import org.jointwright.plan.Sizes;
 import org.jointwright.shape.Box;
@@ -105,6 +107,17 @@ public final class Drafting {
     Draft draft = desk.draft().orElse(Draft.EMPTY);
     Desk drawing = desk.draft().isPresent() ? desk : begin(desk);
     return drawing.withHand(InHand.drawing(draft.withTyped(typed)));
+  }
+
+  /** The sentence edited; the first sign of one begins a slab. */
+  public static Desk typing(Desk desk, UnaryOperator<Typing> edit) {
+    Draft draft = desk.draft().orElse(Draft.EMPTY);
+    Typing now = edit.apply(draft.typing());
+    if (now.equals(draft.typing())) {
+      return desk;
+    }
+    Desk drawing = desk.draft().isPresent() ? desk : begin(desk);
+    return drawing.withHand(InHand.drawing(draft.with(now)));
   }
 
   /** What was typed is placed, if it says an edge; else nothing changes. */
