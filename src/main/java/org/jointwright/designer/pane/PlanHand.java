@@ -65,7 +65,7 @@ final class PlanHand {
 
   private void moved(MouseEvent e) {
     boolean isText = inSentence(e, false).isPresent();
-    if (isText || paper.getCursor() == Cursor.TEXT) {
+    if (isText || Cursor.TEXT.equals(paper.getCursor())) {
       paper.setCursor(isText ? Cursor.TEXT : Cursor.DEFAULT);
     }
     if (isText) {
