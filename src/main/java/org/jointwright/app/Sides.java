@@ -26,6 +26,12 @@ public final class Sides {
     return letters(Lettering.of(plan), edge);
   }
 
+  /** The letters at the ends of edges, one for each. */
+  public static List<String> letters(Plan plan, List<Edge> edges) {
+    Lettering lettering = Lettering.of(plan);
+    return edges.stream().map(e -> letters(lettering, e)).toList();
+  }
+
   private static String letters(Lettering lettering, Edge edge) {
     Optional<LetteredCorner> from = lettering.cornerAt(edge.start());
     Optional<LetteredCorner> to = lettering.cornerAt(edge.end());

@@ -15,7 +15,7 @@ public final class FactsOf {
   public static Facts desk(Desk desk, Words words) {
     Facts job = new JobFacts(desk, words).facts();
     if (desk.draft().isPresent()) {
-      return new DraftFacts(desk.draft().get(), words).facts();
+      return new DraftFacts(desk, desk.draft().get(), words).facts();
     }
     if (desk.hand().shape().isPresent()) {
       return new ReadyFacts(desk, desk.hand().shape().get(), words).facts();

@@ -12,8 +12,6 @@ import org.jointwright.measure.Length;
 import org.jointwright.plan.Feature;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.Kept;
-import org.jointwright.plan.LetteredCorner;
-import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Use;
 import org.jointwright.plan.edit.FeatureEdit;
 import org.jointwright.plan.edit.Ref;
@@ -23,7 +21,7 @@ import org.jointwright.text.Words;
 /** The facts of something marked on a side: what it is, and from where to where it runs. */
 record FeatureFacts(Desk desk, Pick.AtFeature pick, Words words) {
   /** What a typed distance may go past the end of its side by rounding, inches. */
-  private static final double PAST = 0.5;
+  static final double PAST = 0.5;
 
   /** How much of a side a new mark takes at first, and at most, inches: a door for one car. */
   private static final double SHARE = 0.5;
@@ -40,7 +38,7 @@ record FeatureFacts(Desk desk, Pick.AtFeature pick, Words words) {
 
   private Facts facts(Edge edge, Feature feature) {
     Names names = new Names(desk.plan(), words);
-    String first = first(edge);
+    String first = names.first(edge);
     List<FeatureKind> kinds = Arrays.asList(FeatureKind.values());
     List<Row> rows =
         List.of(
@@ -74,14 +72,6 @@ record FeatureFacts(Desk desk, Pick.AtFeature pick, Words words) {
                     d.edited(new FeatureEdit.Remove(pick.edge(), pick.feature()))
                         .picking(new Pick.AtEdge(pick.edge())))),
         List.of(words.say("window.feature.why")));
-  }
-
-  /** The letter of the side's first corner, from which it is measured. */
-  private String first(Edge edge) {
-    return Lettering.of(desk.plan())
-        .cornerAt(edge.start())
-        .map(LetteredCorner::letter)
-        .orElseGet(() -> words.say("window.feature.firstCorner"));
   }
 
   private interface Placed {

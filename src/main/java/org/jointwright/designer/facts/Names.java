@@ -27,6 +27,14 @@ public record Names(Plan plan, Words words) {
     return Sides.letters(plan, edge);
   }
 
+  /** The letter of a side’s first corner, from which it is measured. */
+  String first(Edge edge) {
+    return Lettering.of(plan)
+        .cornerAt(edge.start())
+        .map(LetteredCorner::letter)
+        .orElseGet(() -> words.say("window.feature.firstCorner"));
+  }
+
   /** The name of the corner at a point. */
   String corner(Point at) {
     return Lettering.of(plan)

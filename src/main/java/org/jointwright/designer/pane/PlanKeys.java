@@ -12,6 +12,7 @@ import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Arrows;
 import org.jointwright.designer.hand.Walk;
 import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Drawn;
 import org.jointwright.designer.sketch.Typing;
 import org.jointwright.designer.sketch.Typing.Motion;
 import org.jointwright.designer.state.Desk;
@@ -62,6 +63,10 @@ final class PlanKeys {
       }
       return;
     }
+    if (isPlaceTyped(c) && toFacts.test(c)) {
+      e.consume();
+      return;
+    }
     if (isMarkTyped(c)) {
       hand.drop();
       board.change(Desk::letGo);
@@ -76,6 +81,16 @@ final class PlanKeys {
     }
     board.change(d -> Drafting.typing(d, t -> t.put(c)));
     e.consume();
+  }
+
+  /** A digit typed before a line has its first end says where on a side that is. */
+  private boolean isPlaceTyped(String c) {
+    return Character.isDigit(c.charAt(0))
+        && board
+            .desk()
+            .draft()
+            .filter(d -> d.what().isLine() && d.what() != Drawn.STRIP && d.last().isEmpty())
+            .isPresent();
   }
 
   /**

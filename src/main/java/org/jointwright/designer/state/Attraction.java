@@ -220,7 +220,7 @@ public record Attraction(
   }
 
   /** A string along a side, with the rest of it where it is straight. */
-  private static Guide along(Guide.Kind kind, Edge side, Point at) {
+  static Guide along(Guide.Kind kind, Edge side, Point at) {
     return side instanceof Segment
         ? Guide.within(kind, side.start(), at, side.end())
         : new Guide(kind, side.start(), at);

@@ -191,7 +191,7 @@ public final class Drafting {
   }
 
   /** The paper fitted anew when a corner has gone out of sight. */
-  private static Desk inSight(Desk desk) {
+  static Desk inSight(Desk desk) {
     Optional<Point> last = desk.draft().flatMap(Draft::last);
     Box clear = desk.viewport().clear();
     // What is typed next stands beside the corner: there must be room for it.
