@@ -2,11 +2,14 @@ package org.jointwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.TapeMarks;
 import org.jointwright.drawing.View;
 import org.jointwright.plan.Tape;
+import org.jointwright.shape.Arc;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -62,16 +65,16 @@ final class ChainPlacer {
   private final Facts facts;
   private final View view;
   private final Ground ground;
-  private final double least;
+  private final ToDoubleFunction<Chains.Chain> least;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Chains.Chain> unplaced = new ArrayList<>();
 
   /**
    * On a field of the page.
    *
-   * @param least shorter sides get no place, millimetres on the page
+   * @param least what gets no place where its side is shorter, millimetres on the page
    */
-  ChainPlacer(Facts facts, View view, Ground ground, double least) {
+  ChainPlacer(Facts facts, View view, Ground ground, ToDoubleFunction<Chains.Chain> least) {
     this.least = least;
     this.facts = facts;
     this.view = view;
@@ -92,7 +95,7 @@ final class ChainPlacer {
   }
 
   private void place(Chains.Chain chain) {
-    if (chain.total() * view.scale() < least) {
+    if (chain.total() * view.scale() < least.applyAsDouble(chain)) {
       unplaced.add(chain);
       return;
     }
@@ -303,28 +306,41 @@ final class ChainPlacer {
     }
 
     private Mark.Words words(Edge e, double t, String text, double up, double shift) {
-      Point heading = e.direction(t);
-      Point off = off(heading);
       double from = OFF + GAP + up;
       if (level) {
+        Point off = off(e.direction(t));
         boolean right = off.x() > 0;
         Point at = e.at(t).plus(off.times(from)).plus(new Point(0, type.capital / 2));
-        return type.turned(
-            at,
-            text,
-            right ? org.jointwright.drawing.Anchor.START : org.jointwright.drawing.Anchor.END,
-            0);
+        return type.turned(at, text, right ? Anchor.START : Anchor.END, 0);
       }
-      Point along =
-          heading.x() < -1e-9 || (Math.abs(heading.x()) <= 1e-9 && heading.y() > 0)
-              ? heading.times(-1)
-              : heading;
+      double moved = moved(shift, text);
+      // Beside its mark it keeps to the bend: straight on it would stand off its line.
+      double bent = e instanceof Arc arc ? bent(arc, t, from, moved) : t;
+      boolean bends = bent != t && bent >= 0 && bent <= 1;
+      Point foot = bends ? e.at(bent) : e.at(t);
+      Point heading = bends ? e.direction(bent) : e.direction(t);
+      Point off = off(heading);
+      Point along = heading.times(readable(heading));
       Point upwards = new Point(along.y(), -along.x());
       boolean above = off.dot(upwards) > 0;
       double distance = above ? from : from + type.capital;
-      Point at = e.at(t).plus(off.times(distance)).plus(along.times(moved(shift, text)));
+      Point at = foot.plus(off.times(distance)).plus(along.times(bends ? 0 : moved));
       double angle = Math.toDegrees(Math.atan2(-along.y(), along.x()));
-      return type.turned(at, text, org.jointwright.drawing.Anchor.MIDDLE, angle);
+      return type.turned(at, text, Anchor.MIDDLE, angle);
+    }
+
+    /** Where on an arc text stands that is so far off it and moved so far along. */
+    private double bent(Arc arc, double t, double from, double moved) {
+      Point heading = arc.direction(t);
+      boolean out = off(heading).dot(arc.at(t).minus(arc.centre())) > 0;
+      double radius = arc.radius() + (out ? from : -from);
+      return radius < from ? t : t + moved * readable(heading) / (radius * Math.abs(arc.sweep()));
+    }
+
+    /** 1 where text that runs the way the side does can be read, else -1. */
+    private static int readable(Point heading) {
+      boolean back = heading.x() < -1e-9 || (Math.abs(heading.x()) <= 1e-9 && heading.y() > 0);
+      return back ? -1 : 1;
     }
   }
 }

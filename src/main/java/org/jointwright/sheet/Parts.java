@@ -48,9 +48,6 @@ record Parts(List<Box> windows) {
   private static final double AROUND = 7;
   private static final List<Double> DASHES = List.of(6.0, 1.5, 1.0, 1.5);
 
-  /** A label that stands on something else costs this. */
-  private static final double CROWDED = 20;
-
   /** Copies the list. */
   Parts {
     windows = List.copyOf(windows);
@@ -69,12 +66,8 @@ record Parts(List<Box> windows) {
       Parts one = new Parts(grid(plan, way[0], way[1]));
       Parts other = new Parts(grid(plan, way[1], way[0]));
       parts = one.ratio(facts, turn, page) <= other.ratio(facts, turn, page) ? one : other;
-      double worst =
-          parts.windows().stream()
-              .mapToDouble(w -> new Parts(List.of(w)).drawn(facts, turn, w, page).loss())
-              .max()
-              .orElse(0);
-      if (worst < CROWDED) {
+      if (parts.windows().stream()
+          .noneMatch(w -> new Parts(List.of(w)).drawn(facts, turn, w, page).isCrowded())) {
         return parts;
       }
     }
@@ -198,7 +191,7 @@ record Parts(List<Box> windows) {
   }
 
   /** A part as it lies on its page. */
-  private record Drawn(Scale scale, List<Mark> marks, double loss) {}
+  private record Drawn(Scale scale, List<Mark> marks, boolean isCrowded) {}
 
   private Drawn drawn(Facts facts, double turn, Box window, Box page) {
     Field field = field(facts, turn, window, page);
@@ -231,7 +224,7 @@ record Parts(List<Box> windows) {
     }
     marks.addAll(labels.letters());
     marks.addAll(labels.numbers());
-    return new Drawn(field.scale(), marks, labels.loss());
+    return new Drawn(field.scale(), marks, !labels.crowded().isEmpty());
   }
 
   /** What stands in a window: its corners, and of each joint the longest piece. */

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.PlanDrawing;
@@ -55,7 +56,7 @@ record PlanOnPage(
    */
   static PlanOnPage of(Facts facts, Box room, Box page) {
     PlanOnPage best = detailed(facts, room);
-    if (best.loss() < CROWDED + DETAIL * best.details().size()) {
+    if (best.crowded().isEmpty()) {
       return best;
     }
     double turn = best.field().view().turn();
@@ -66,7 +67,7 @@ record PlanOnPage(
 
   private static PlanOnPage detailed(Facts facts, Box room) {
     PlanOnPage best = plain(facts, room);
-    if (best.loss() < CROWDED) {
+    if (best.crowded().isEmpty()) {
       return best;
     }
     List<String> crowded =
@@ -94,7 +95,7 @@ record PlanOnPage(
   private static PlanOnPage plain(Facts facts, Box room) {
     PlanOnPage best =
         best(facts, room, new Style(3.5, List.of(), Parts.NONE, OptionalDouble.empty()));
-    if (best.loss() < CROWDED) {
+    if (best.crowded().isEmpty()) {
       return best;
     }
     PlanOnPage smaller =
@@ -160,23 +161,37 @@ record PlanOnPage(
     }
   }
 
-  /** Where letters find no place, without the chains of short sides, which the column lists. */
+  /**
+   * Where labels find no place, without the chains of short sides of the slabs they belong to, then
+   * of all slabs, then without any chain of those slabs: the column lists these sides.
+   */
   private static Optional<PlanOnPage> tried(Facts facts, Field field, Try way, double step) {
-    Optional<PlanOnPage> all = tried(facts, field, way, step, 0);
-    if (all.isEmpty() || all.get().loss() < CROWDED) {
-      return all;
+    Optional<PlanOnPage> best = tried(facts, field, way, step, c -> 0);
+    Set<String> crowded = best.map(PlanOnPage::crowded).orElse(Set.of());
+    List<ToDoubleFunction<Chains.Chain>> fewer =
+        List.of(
+            c -> crowded.contains(c.tape().slab()) ? SHORT : 0,
+            c -> SHORT,
+            c -> crowded.contains(c.tape().slab()) ? Double.POSITIVE_INFINITY : 0);
+    for (ToDoubleFunction<Chains.Chain> least : fewer) {
+      if (best.isPresent() && !best.get().crowded().isEmpty()) {
+        PlanOnPage before = best.get();
+        best =
+            tried(facts, field, way, step, least)
+                .filter(l -> l.loss() < before.loss())
+                .or(() -> Optional.of(before));
+      }
     }
-    Optional<PlanOnPage> less = tried(facts, field, way, step, SHORT);
-    return less.filter(l -> l.loss() < all.get().loss()).or(() -> all);
+    return best;
   }
 
   /**
    * With the legend in free ground, or in a strip of its own where there is one.
    *
-   * @param least shorter sides have no chain on the plan, millimetres
+   * @param least what has no chain on the plan where its side is shorter, millimetres
    */
   private static Optional<PlanOnPage> tried(
-      Facts facts, Field field, Try way, double step, double least) {
+      Facts facts, Field field, Try way, double step, ToDoubleFunction<Chains.Chain> least) {
     Box room = way.room();
     View view = field.view();
     Ground ground = new Ground(way.box());

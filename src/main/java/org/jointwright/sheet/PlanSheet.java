@@ -35,6 +35,9 @@ record PlanSheet(Facts facts, String key, boolean sides, boolean largest, Under 
   /** How much larger the type of lists on a page of their own may be: figures of 5 mm. */
   private static final double[] LARGER = {1.43, 1.25};
 
+  /** How much worse the plan may be drawn for a second column; see {@link PlanOnPage#loss}. */
+  private static final double WORSE = 6;
+
   /** Makes what stands under the plan. */
   interface Under {
     /**
@@ -97,23 +100,41 @@ record PlanSheet(Facts facts, String key, boolean sides, boolean largest, Under 
       return paper.width() - Foot.MARGIN;
     }
 
-    /** Where the plan lies above what stands under it. */
-    private Box field() {
-      return new Box(Foot.MARGIN, 8, right() - COLUMN - GAP, low() - bottom.height() - 3);
+    /** Where the plan lies above what stands under it, beside so many columns. */
+    private Box field(int columns) {
+      double side = right() - columns * (COLUMN + GAP);
+      return new Box(Foot.MARGIN, 8, side, low() - bottom.height() - 3);
     }
 
     /** The largest scale at which the plan lies on this paper. */
     Scale largest() {
-      return Field.of(facts.layout(), facts.scales(), field()).getFirst().scale();
+      return Field.of(facts.layout(), facts.scales(), field(1)).getFirst().scale();
     }
 
+    /** With two columns where these spare a page and the plan is drawn no smaller for them. */
     Drawn drawn() {
-      Box field = field();
+      Drawn one = drawn(1);
+      int spare = one.plan().details().isEmpty() && bottom.left().isEmpty() ? 1 : 2;
+      if (one.leaves().size() <= spare || !one.plan().parts().windows().isEmpty()) {
+        return one;
+      }
+      List<Block> before = spared;
+      Drawn two = drawn(2);
+      boolean better =
+          two.leaves().size() < one.leaves().size()
+              && two.plan().field().scale().ratio() <= one.plan().field().scale().ratio()
+              && two.plan().loss() < one.plan().loss() + WORSE;
+      spared = better ? spared : before;
+      return better ? two : one;
+    }
+
+    private Drawn drawn(int columns) {
+      Box field = field(columns);
       Box whole = new Box(Foot.MARGIN, 10, right(), low() - 4);
       PlanOnPage plan = PlanOnPage.of(facts, field, whole);
       List<Mark> first = new ArrayList<>(plan.marks());
       List<Block> left = new ArrayList<>();
-      first.addAll(column(plan, right() - COLUMN, field.maxY() - 10, left));
+      first.addAll(columns(plan, columns, field.maxY() - 10, left));
       first.addAll(bottom.at(Foot.MARGIN, low() - bottom.height()));
       List<Block> rest = new ArrayList<>();
       for (int i = 0; i < plan.details().size(); i++) {
@@ -158,23 +179,37 @@ record PlanSheet(Facts facts, String key, boolean sides, boolean largest, Under 
     }
 
     /**
-     * The column beside the plan; blocks without room go to {@code left}. Where that spares a page,
-     * diagonals are told in smaller figures, and marks on joints in the rows of the joints only.
+     * The columns beside the plan; blocks without room go to {@code left}. Where that spares a
+     * page, diagonals are told in smaller figures, and marks on joints in the rows of the joints
+     * only.
      */
-    private List<Mark> column(PlanOnPage plan, double x, double height, List<Block> left) {
+    private List<Mark> columns(PlanOnPage plan, int count, double height, List<Block> left) {
       ColumnBlocks blocks = new ColumnBlocks(facts, plan.field().view().turn(), sides);
       for (boolean tees : new boolean[] {true, false}) {
         for (boolean large : new boolean[] {true, false}) {
           List<Block> over = new ArrayList<>();
-          List<Block> all = blocks.of(plan.unplaced(), large, tees);
-          List<Mark> marks = Flow.column(all, x, 10, height, COLUMN, over);
+          List<Mark> marks = filled(blocks.of(plan.unplaced(), large, tees), count, height, over);
           if (over.isEmpty()) {
             spared = tees ? List.of() : blocks.tees();
             return marks;
           }
         }
       }
-      return Flow.column(blocks.of(plan.unplaced(), true, true), x, 10, height, COLUMN, left);
+      spared = List.of();
+      return filled(blocks.of(plan.unplaced(), true, true), count, height, left);
+    }
+
+    private List<Mark> filled(List<Block> blocks, int count, double height, List<Block> left) {
+      List<Mark> marks = new ArrayList<>();
+      List<Block> rest = blocks;
+      for (int i = count - 1; i >= 0; i--) {
+        List<Block> over = new ArrayList<>();
+        double x = right() - COLUMN - i * (COLUMN + GAP);
+        marks.addAll(Flow.column(rest, x, 10, height, COLUMN, over));
+        rest = over;
+      }
+      left.addAll(rest);
+      return marks;
     }
   }
 }

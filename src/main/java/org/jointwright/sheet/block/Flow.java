@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.drawing.Mark;
 import org.jointwright.shape.Box;
+import org.jointwright.shape.Point;
 
 /** Lets blocks flow down a column, and down the columns of a page. */
 public final class Flow {
@@ -35,6 +36,28 @@ public final class Flow {
     return marks;
   }
 
+  /** The same, but a block that finds no room as a whole lets later ones pass. */
+  private static List<Mark> packed(
+      List<Block> blocks, Point at, double height, double width, List<Block> left) {
+    List<Mark> marks = new ArrayList<>();
+    List<Block> over = new ArrayList<>();
+    double used = 0;
+    for (Block block : blocks) {
+      boolean first = over.isEmpty();
+      List<Block> less = new ArrayList<>();
+      if (first || block.height() <= height - used) {
+        marks.addAll(column(List.of(block), at.x(), at.y() + used, height - used, width, less));
+        used += less.isEmpty() ? block.height() + GAP : 0;
+        used = first && !less.isEmpty() && !less.contains(block) ? height : used;
+      } else {
+        less.add(block);
+      }
+      over.addAll(less);
+    }
+    left.addAll(over);
+    return marks;
+  }
+
   /** How many columns a page has: three on letter paper that lies. */
   private static int columns(Box room) {
     return Math.max(1, (int) ((room.width() + BETWEEN + 0.1) / (NARROWEST + BETWEEN)));
@@ -46,16 +69,26 @@ public final class Flow {
   }
 
   /**
-   * Blocks on as many pages as they need.
+   * Blocks on as many pages as they need, in their order; where that spares a page, with small ones
+   * in the gaps that large ones leave at the foot of a column.
    *
    * @throws IllegalStateException when a block is higher than a page
    */
   public static List<List<Mark>> pages(List<Block> blocks, Box room) {
+    List<List<Mark>> inOrder = pages(blocks, room, false);
+    if (inOrder.size() < 2) {
+      return inOrder;
+    }
+    List<List<Mark>> packed = pages(blocks, room, true);
+    return packed.size() < inOrder.size() ? packed : inOrder;
+  }
+
+  private static List<List<Mark>> pages(List<Block> blocks, Box room, boolean packed) {
     List<List<Mark>> pages = new ArrayList<>();
     List<Block> rest = blocks;
     while (!rest.isEmpty()) {
       List<Block> more = new ArrayList<>();
-      pages.add(page(rest, room, more));
+      pages.add(page(rest, room, packed, more));
       if (more.size() == rest.size() && more.equals(rest)) {
         throw new IllegalStateException("a block is higher than a page: " + more.getFirst().name());
       }
@@ -66,13 +99,20 @@ public final class Flow {
 
   /** Fills the columns of a page; blocks without room go to {@code left}. */
   public static List<Mark> page(List<Block> blocks, Box room, List<Block> left) {
+    return page(blocks, room, false, left);
+  }
+
+  private static List<Mark> page(List<Block> blocks, Box room, boolean packed, List<Block> left) {
     List<Mark> marks = new ArrayList<>();
     double width = columnWidth(room);
     List<Block> rest = blocks;
     for (int c = 0; c < columns(room); c++) {
       List<Block> more = new ArrayList<>();
       double x = room.minX() + c * (width + BETWEEN);
-      marks.addAll(column(rest, x, room.minY(), room.height(), width, more));
+      marks.addAll(
+          packed
+              ? packed(rest, new Point(x, room.minY()), room.height(), width, more)
+              : column(rest, x, room.minY(), room.height(), width, more));
       rest = more;
     }
     left.addAll(rest);

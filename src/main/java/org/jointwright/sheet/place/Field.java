@@ -22,16 +22,16 @@ public record Field(Scale scale, View view) {
   private static final int TRIED = 4;
 
   /**
-   * The job's long side along the field's, in the middle of the field, at the largest scales that
-   * fit, of those in {@code scales}, which begin with the largest drawing.
+   * The job in the middle of the field as it lies in the window, turned only where that draws it
+   * larger, at the largest scales that fit, of those in {@code scales}, which begin with the
+   * largest drawing.
    */
   public static List<Field> of(Layout layout, List<Scale> scales, Box field) {
     Box plan = box(layout);
-    boolean across =
-        field.height() > field.width()
-            ? plan.width() > plan.height() * 1.05
-            : plan.height() > plan.width() * 1.05;
-    return of(plan, scales, field, across);
+    List<Field> upright = of(plan, scales, field, false);
+    List<Field> across = of(plan, scales, field, true);
+    boolean larger = across.getFirst().scale().ratio() < upright.getFirst().scale().ratio();
+    return larger ? across : upright;
   }
 
   /** The same, turned as another drawing of it is; degrees. */

@@ -3,9 +3,11 @@ package org.jointwright.sheet.place;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.jointwright.drawing.Rings;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
 import org.junit.jupiter.api.Test;
 
 /** Lines cut off at the box of a part. */
@@ -38,5 +40,25 @@ class ClipTest {
     List<Path> pieces = Clip.paths(path(10, 10, 100.01, 10, 100.01, 40, 20, 40), BOX);
     assertThat(pieces).hasSize(2);
     assertThat(Clip.paths(path(10, 10, 99.99, 10, 99.99, 40, 20, 40), BOX)).hasSize(1);
+  }
+
+  @Test
+  void anAreaIsCutWhereItLeavesTheBox() {
+    // The white ground of filler hides the slab’s edge under it, in every part that shows it.
+    Ring strip = Rings.box(90, 50, 5, 130);
+    assertThat(Clip.ring(strip, BOX))
+        .hasValueSatisfying(
+            r -> {
+              assertThat(r.box()).isEqualTo(new Box(90, 50, 95, 100));
+              assertThat(r.area()).isEqualTo(250);
+            });
+  }
+
+  @Test
+  void anAreaInTheBoxIsLeftAsItIsAndOneBesideItIsLeftOut() {
+    Ring inside = Rings.box(10, 10, 80, 80);
+    Ring beside = Rings.box(110, 10, 80, 80);
+    assertThat(Clip.ring(inside, BOX)).containsSame(inside);
+    assertThat(Clip.ring(beside, BOX)).isEmpty();
   }
 }
