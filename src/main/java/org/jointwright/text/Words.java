@@ -27,9 +27,12 @@ import org.jointwright.measure.WeightPrinter;
  * is a {@link MessageFormat}: an apostrophe is written twice. A {@link Length}, {@link Area},
  * {@link Volume} or another measure among the arguments is printed in the reader's measures;
  * numbers are printed as the language does, so what is no quantity (a year, a page) is best given
- * as text.
+ * as text. Where the text holds lengths of its own, as examples do, the same key with {@code
+ * .inMetres} after it says them to a reader of metres.
  */
 public final class Words {
+  private static final String METRIC = ".inMetres";
+
   private final Locale locale;
   private final UnitSystem units;
   private final Rounding rounding;
@@ -99,8 +102,14 @@ public final class Words {
     for (int i = 0; i < arguments.length; i++) {
       shown[i] = shown(arguments[i]);
     }
-    String said = new MessageFormat(bundles.text(key), locale).format(shown);
+    String said = new MessageFormat(bundles.text(inMeasures(key)), locale).format(shown);
     return Language.of(locale.getLanguage()).map(l -> l.joined(said)).orElse(said);
+  }
+
+  /** The key of the same words with examples in metres, where there are such and they are wanted. */
+  private String inMeasures(String key) {
+    String metric = key + METRIC;
+    return units == UnitSystem.METRIC && bundles.has(metric) ? metric : key;
   }
 
   /** What is wrong with a text that should have been a length. */

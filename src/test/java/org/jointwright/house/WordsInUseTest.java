@@ -87,6 +87,19 @@ class WordsInUseTest {
     return false;
   }
 
+  /** Who measures in metres is not told to type feet. */
+  @Test
+  void everyExampleInFeetIsSaidInMetresToo() {
+    Pattern feet = Pattern.compile("\\d′");
+    List<String> only =
+        english.keySet().stream()
+            .filter(k -> feet.matcher(english.get(k)).find())
+            .filter(k -> !k.endsWith(".inMetres"))
+            .filter(k -> !english.containsKey(k + ".inMetres"))
+            .toList();
+    assertThat(only).isEmpty();
+  }
+
   @Test
   void noKeyHasWordsTwice() {
     assertThat(twice).isEmpty();

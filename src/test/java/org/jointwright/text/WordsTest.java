@@ -30,6 +30,12 @@ class WordsTest {
   }
 
   @Test
+  void examplesAreSaidInTheReadersMeasures() {
+    assertThat(FEET.say("greeting.example")).isEqualTo("for example 24′6");
+    assertThat(METRIC.say("greeting.example")).isEqualTo("for example 7.50");
+  }
+
+  @Test
   void lengthsAreSaidToTheStepAskedFor() {
     Words fine = Words.english(Rounding.SIXTEENTH_INCH);
     assertThat(fine.say("greeting.sizes", Length.inches(0.1875), new Area(0))).contains("³⁄₁₆″");
