@@ -106,7 +106,9 @@ public final class Words {
     return Language.of(locale.getLanguage()).map(l -> l.joined(said)).orElse(said);
   }
 
-  /** The key of the same words with examples in metres, where there are such and they are wanted. */
+  /**
+   * The key of the same words with examples in metres, where there are such and they are wanted.
+   */
   private String inMeasures(String key) {
     String metric = key + METRIC;
     return units == UnitSystem.METRIC && bundles.has(metric) ? metric : key;
