@@ -39,6 +39,9 @@ final class DraftMarks {
   private final View view;
   private final List<Mark> marks = new ArrayList<>();
 
+  /** Where the words of strings stand. */
+  private final List<Box> written = new ArrayList<>();
+
   private DraftMarks(Desk desk, Draft draft, Said said, Words words) {
     this.desk = desk;
     this.draft =
@@ -114,18 +117,34 @@ final class DraftMarks {
   /** The length of an edge beside it, outside the slab where the side is known. */
   private void figure(Edge e, Role role, Weight weight) {
     String text = words.print(Length.inches(e.length()));
-    Point middle = view.on(e.at(0.5));
     Point left = view.heading(e.direction(0.5).left());
     Point out = draft.isClockwise(e.end()) ? left : left.times(-1);
     double half = Typeface.of(weight).width(text, FIGURE) / 2;
     double clear = 14 + draft.wide() / 2 * desk.viewport().scale();
     Point by = out.times(clear + Math.abs(out.x()) * half + Math.abs(out.y()) * 9);
     Box room = desk.viewport().written();
-    boolean isOutside = InSight.isWhole(middle.plus(by), half, FIGURE / 2, room);
+    List<Point> places = new ArrayList<>();
+    for (double share : List.of(0.5, 0.3, 0.7)) {
+      places.add(view.on(e.at(share)).plus(by));
+      places.add(view.on(e.at(share)).minus(by));
+    }
+    Point usual =
+        InSight.isWhole(places.get(0), half, FIGURE / 2, room) ? places.get(0) : places.get(1);
     Point at =
-        InSight.pushed(isOutside ? middle.plus(by) : middle.minus(by), half, FIGURE / 2, room);
+        places.stream()
+            .filter(p -> InSight.isWhole(p, half, FIGURE / 2, room) && isFree(p, half))
+            .findFirst()
+            .orElseGet(() -> InSight.pushed(usual, half, FIGURE / 2, room));
     Point base = at.plus(new Point(0, FIGURE * 0.36));
     marks.add(Mark.Words.level(base, text, FIGURE, weight, Anchor.MIDDLE, role));
+  }
+
+  /** Whether a figure there covers no words of a string. */
+  private boolean isFree(Point middle, double half) {
+    Box figure =
+        new Box(
+            middle.x() - half, middle.y() - FIGURE / 2, middle.x() + half, middle.y() + FIGURE / 2);
+    return written.stream().noneMatch(b -> b.meets(figure));
   }
 
   private void corners() {
@@ -145,6 +164,11 @@ final class DraftMarks {
         .pencil()
         .ifPresent(
             p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, desk.viewport(), words))));
+    marks.stream()
+        .filter(Mark.Words.class::isInstance)
+        .map(Mark.Words.class::cast)
+        .map(InSight::room)
+        .forEach(written::add);
   }
 
   private void pencil() {
