@@ -76,10 +76,7 @@ final class JointTape {
 
   /** The tape of a joint that is picked, and its number filled with chalk. */
   List<Mark> picked(String slab, Joint joint) {
-    known
-        .numbering(plan)
-        .of(slab, joint)
-        .ifPresent(i -> number(Integer.toString(i.number()), joint));
+    known.number(plan, slab, joint).ifPresent(i -> number(Integer.toString(i.number()), joint));
     tape(joint, TAPE, ONWARD, Role.QUIET_TEXT);
     return marks;
   }

@@ -14,6 +14,7 @@ import org.jointwright.joint.Layout;
 import org.jointwright.joint.Numbering;
 import org.jointwright.joint.Panel;
 import org.jointwright.joint.SlabLayout;
+import org.jointwright.plan.Joint;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Plan;
 import org.jointwright.shape.Box;
@@ -37,6 +38,7 @@ public final class Known {
   private final Map<String, Double> panels;
   private final Map<String, List<Room>> rooms;
   private final List<List<Ring>> broken;
+  private Optional<Asked> asked = Optional.empty();
 
   /**
    * Where a name may stand.
@@ -154,6 +156,28 @@ public final class Known {
   /** The numbers of a plan’s joints, which are known where that is the plan that is shown. */
   public Numbering numbering(Plan plan) {
     return plan.equals(layout.plan()) ? numbering : Numbering.of(plan);
+  }
+
+  /** The number of a joint of a plan, looked for once: what is picked is painted each time. */
+  Optional<Numbering.Item> number(Plan plan, String slab, Joint joint) {
+    Asked now = new Asked(plan, slab, joint, Optional.empty());
+    if (asked.filter(a -> a.isOf(now)).isEmpty()) {
+      asked = Optional.of(new Asked(plan, slab, joint, numbering(plan).of(slab, joint)));
+    }
+    return asked.orElseThrow().item();
+  }
+
+  /**
+   * A joint whose number was asked.
+   *
+   * @param item what has its number; empty where it has none
+   */
+  private record Asked(Plan plan, String slab, Joint joint, Optional<Numbering.Item> item) {
+    // The same plan is the very same while nothing is done to it; comparing whole plans is slow.
+    @SuppressWarnings("ReferenceEquality")
+    boolean isOf(Asked other) {
+      return plan == other.plan && slab.equals(other.slab) && joint.equals(other.joint);
+    }
   }
 
   /** The letters of a plan’s corners, which are known where that is the plan that is shown. */

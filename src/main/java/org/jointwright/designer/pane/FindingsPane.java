@@ -21,15 +21,22 @@ import org.jointwright.designer.node.FlagIcon;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Sight;
 
-/** The findings, worst first; a click goes there and shows what can be done about it. */
+/**
+ * The findings, worst first; a click goes there and shows what can be done about it. A long list is
+ * made a part at a time: the toolkit goes through every row that is there for each picture of the
+ * window, in sight or not.
+ */
 final class FindingsPane extends VBox {
   /** Fixes stand under the finding's words, right of its flag. */
   private static final Insets UNDER = new Insets(2, 0, 0, 45);
 
+  /** So many rows are made at a time. */
+  static final int PART = 40;
+
   private final Board board;
   private final Brush brush;
   private List<FindingFacts> shown = List.of();
-  private List<VBox> fixes = List.of();
+  private final List<VBox> fixes = new ArrayList<>();
   private final List<Label> more = new ArrayList<>();
   private Optional<FixFacts> offered = Optional.empty();
 
@@ -49,27 +56,51 @@ final class FindingsPane extends VBox {
     setVisible(isJudged);
     setManaged(isJudged);
     Optional<FixFacts> offer = FixFacts.of(desk, board.words());
-    if (now.equals(shown) && !getChildren().isEmpty()) {
-      if (!offer.equals(offered)) {
-        offered = offer;
-        showFixes();
-      }
-      return;
+    boolean isSame = now.equals(shown) && !getChildren().isEmpty();
+    if (!isSame) {
+      shown = now;
+      fixes.clear();
+      more.clear();
+      Region rule = new Region();
+      rule.getStyleClass().add("rule");
+      getChildren().setAll(rule, head(now));
+      list(PART);
     }
-    offered = offer;
-    shown = now;
-    List<Node> all = new ArrayList<>();
-    Region rule = new Region();
-    rule.getStyleClass().add("rule");
-    all.add(rule);
-    all.add(head(now));
-    more.clear();
-    fixes = now.stream().map(f -> new VBox(2)).toList();
-    for (int i = 0; i < now.size(); i++) {
-      all.add(new VBox(row(now.get(i)), fixes.get(i)));
+    int goneTo = desk.sight().finding().orElse(0);
+    boolean isListed = goneTo <= fixes.size();
+    if (!isListed) {
+      list(goneTo);
     }
-    getChildren().setAll(all);
+    if (!isSame || !isListed || !offer.equals(offered)) {
+      offered = offer;
+      showFixes();
+    }
+  }
+
+  /** Makes rows in whole parts until there are so many, or all; a row for those that are left. */
+  private void list(int least) {
+    List<Node> rows = new ArrayList<>(getChildren());
+    rows.removeIf(n -> n instanceof PressedRow);
+    int until = Math.min(shown.size(), (least + PART - 1) / PART * PART);
+    for (int i = fixes.size(); i < until; i++) {
+      VBox under = new VBox(2);
+      fixes.add(under);
+      rows.add(new VBox(row(shown.get(i)), under));
+    }
+    if (until < shown.size()) {
+      String left = board.say("window.finding.rest", shown.size() - until);
+      PressedRow next =
+          new PressedRow("findings-rest", left, () -> goOn(until), wrapped(left, "link"));
+      rows.add(next);
+    }
+    getChildren().setAll(rows);
+  }
+
+  /** Lists the next part; the keys go on with its first. */
+  private void goOn(int from) {
+    list(from + PART);
     showFixes();
+    Optional.ofNullable(lookup("#finding-" + (from + 1))).ifPresent(Node::requestFocus);
   }
 
   /** Puts the fixes under the finding that was gone to, and nothing under the others. */
