@@ -1,19 +1,15 @@
 package org.jointwright.check.wish;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Severity;
 import org.jointwright.check.Subject;
 import org.jointwright.check.evidence.Judged;
+import org.jointwright.joint.Lap;
 import org.jointwright.measure.Length;
-import org.jointwright.plan.Slab;
 import org.jointwright.practice.Cited;
 import org.jointwright.practice.Tolerance;
-import org.jointwright.shape.Region;
-import org.jointwright.shape.jts.Overlap;
 
 /**
  * M11, slabs apart: no slab lies over another, for concrete is poured once in a place, and only
@@ -39,35 +35,19 @@ public final class SlabsApart implements Check {
 
   @Override
   public List<Finding> findings(Judged slab) {
-    List<Finding> findings = new ArrayList<>();
-    List<Slab> slabs = slab.plan().slabs();
-    int own = slabs.indexOf(slab.slab());
-    Region region = slab.slab().region();
-    for (int i = 0; i < slabs.size(); i++) {
-      Region other = slabs.get(i).region();
-      double larger = other.area() - region.area();
-      if (i == own || larger < 0 || (larger == 0 && i > own)) {
-        continue;
-      }
-      Optional<Overlap> overlap = Overlap.of(region, other, Tolerance.LENGTH_INCHES);
-      if (overlap.isPresent()) {
-        findings.add(over(slab, slabs.get(i), overlap.get()));
-      }
-    }
-    return findings;
+    return Lap.of(slab.plan(), slab.slab()).stream().map(l -> over(slab, l)).toList();
   }
 
-  private Finding over(Judged slab, Slab other, Overlap overlap) {
-    double deep = overlap.depth(other.region());
+  private Finding over(Judged slab, Lap lap) {
     return finding(
         slab,
         new Subject.OnSlab(),
-        overlap.widest().centre(),
-        deep,
+        lap.overlap().widest().centre(),
+        lap.deep(),
         Tolerance.LENGTH_INCHES,
         "check.m11.over",
-        slab.slab().id(),
-        other.id(),
-        Length.inches(deep));
+        lap.slab(),
+        lap.other(),
+        Length.inches(lap.deep()));
   }
 }

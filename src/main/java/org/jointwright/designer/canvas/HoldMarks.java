@@ -76,7 +76,7 @@ public final class HoldMarks {
                 case Hold.HeldFeature feature -> h.picked();
                 case Hold.HeldGround ground -> h.picked();
                 case Hold.HeldThings things -> h.things(things);
-                case Hold.HeldSide side -> h.side(side.edge());
+                case Hold.HeldSide side -> h.side(side);
                 case Hold.HeldBow bow -> h.picked();
                 case Hold.HeldArea area -> h.area(area);
                 case Hold.HeldShape shape ->
@@ -132,6 +132,7 @@ public final class HoldMarks {
   /** Things that move: where they are, and how far they have come. */
   private void things(Hold.HeldThings held) {
     marks.addAll(PickMarks.picked(desk.plan(), desk.picked(), view));
+    marks.addAll(LapMarks.said(known, viewport, words));
     held.pencil()
         .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words))));
     Things.box(desk.plan(), held.things())
@@ -161,8 +162,11 @@ public final class HoldMarks {
   }
 
   /** A side that is pushed: how long the sides beside it have become. */
-  private void side(Ref edge) {
+  private void side(Hold.HeldSide held) {
+    Ref edge = held.edge();
     marks.addAll(PickMarks.picked(desk.plan(), new Pick.AtEdge(edge), view));
+    marks.addAll(LapMarks.said(known, viewport, words));
+    held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
     int n = Picks.outline(desk.plan(), edge).map(o -> o.vertices().size()).orElse(0);
     if (n > 0) {
       for (int i : new int[] {(edge.index() + n - 1) % n, (edge.index() + 1) % n}) {
@@ -209,6 +213,7 @@ public final class HoldMarks {
 
   private void corner(Hold.HeldCorner held) {
     marks.addAll(PickMarks.picked(desk.plan(), new Pick.AtCorner(held.corner()), view));
+    marks.addAll(LapMarks.said(known, viewport, words));
     sides(held.corner(), 22);
     held.pencil().guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
   }

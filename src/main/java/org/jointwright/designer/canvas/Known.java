@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
+import org.jointwright.joint.Lap;
 import org.jointwright.joint.Layout;
 import org.jointwright.joint.Numbering;
 import org.jointwright.joint.Panel;
@@ -38,6 +39,7 @@ public final class Known {
   private final Map<String, Double> panels;
   private final Map<String, List<Room>> rooms;
   private final List<List<Ring>> broken;
+  private final List<Lap> laps;
   private Optional<Asked> asked = Optional.empty();
 
   /**
@@ -62,6 +64,7 @@ public final class Known {
     panels = layout.slabs().stream().collect(Collectors.toMap(s -> s.slab().id(), Known::panelOf));
     rooms = layout.slabs().stream().collect(Collectors.toMap(s -> s.slab().id(), Known::roomsOf));
     broken = brokenOn(desk);
+    laps = Lap.of(desk.plan());
   }
 
   /** What is known of the plan on a desk. */
@@ -193,5 +196,10 @@ public final class Known {
   /** The panels that break a rule that must hold: each its ring and those of its holes. */
   List<List<Ring>> broken() {
     return broken;
+  }
+
+  /** Where slabs lie over one another, as they lie now, whatever was laid last. */
+  List<Lap> laps() {
+    return laps;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jointwright.designer.shaping.SharedSide;
 import org.jointwright.designer.shaping.SideLength;
 import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.shaping.Whole;
@@ -176,6 +177,16 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
   private List<Deed> deeds(Edge e) {
     List<Deed> deeds = new ArrayList<>();
     otherLength(desk, edge, words).ifPresent(deeds::add);
+    SharedSide.other(desk, edge)
+        .map(
+            o ->
+                Deed.of(
+                    "other-push",
+                    words.say(
+                        o.isAlone() ? "window.deed.pushAlone" : "window.deed.pushWith",
+                        String.join(", ", o.names())),
+                    d -> o.desk()))
+        .ifPresent(deeds::add);
     deeds.add(
         Deed.of(
             "add-corner",

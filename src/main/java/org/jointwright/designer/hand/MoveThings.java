@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.sketch.Guide;
 import org.jointwright.designer.sketch.Pencil;
@@ -22,8 +23,8 @@ import org.jointwright.shape.Point;
 
 /**
  * Drags whole things: slabs with all that is in them, openings, several things at once. By whole
- * inches, or centimetres; a corner of a slab that comes near one of another slab stands at it,
- * unless the hand is free.
+ * inches, or centimetres; a corner of a slab that comes near one of another slab stands at it, and
+ * a side that comes near one that it faces lies against it, unless the hand is free.
  *
  * @param pick what is picked while it is dragged
  * @param things what moves
@@ -32,6 +33,9 @@ import org.jointwright.shape.Point;
 record MoveThings(Pick pick, List<Thing> things, Pointer grip) implements Gesture {
   /** A corner is drawn to another from this far; pixels. */
   private static final double REACH = 11;
+
+  /** Sides that lean less from square to one another run another way: the cosine. */
+  private static final double OTHER_WAY = 0.7;
 
   private static final Point NOWHERE = new Point(0, 0);
 
@@ -56,11 +60,24 @@ record MoveThings(Pick pick, List<Thing> things, Pointer grip) implements Gestur
     Point come = held.map(Hold.HeldThings::moved).orElse(NOWHERE);
     Point raw = pointer.plan().minus(grip.plan());
     Optional<Pencil> corner = pointer.isFree() ? Optional.empty() : atCorner(desk, raw.minus(come));
+    Point whole = stepped(raw, pointer.step(desk.plan()));
+    List<Facing> facing =
+        pointer.isFree() || corner.isPresent() ? List.of() : facing(desk, raw.minus(come));
     Point by =
         corner
-            .map(p -> p.at().minus(p.guides().getFirst().from()).plus(come))
-            .orElseGet(() -> stepped(raw, pointer.step(desk.plan())));
-    Optional<Pencil> shown = corner.map(p -> mark(p.at()));
+            .map(p -> p.at().minus(p.guides().getFirst().from()))
+            .orElseGet(() -> against(facing, whole.minus(come)))
+            .plus(come);
+    Point left = by.minus(come);
+    Optional<Pencil> shown =
+        corner
+            .map(p -> mark(p.at()))
+            .or(
+                () ->
+                    facing.stream()
+                        .findFirst()
+                        .flatMap(f -> f.guide(left))
+                        .map(g -> new Pencil(g.to(), List.of(g))));
     Motion more = Motion.by(by.minus(come));
     // A drag is a step of its own, even after another of the same things.
     return (held.isPresent() ? Whole.goingOn(desk, things, more) : Whole.put(desk, things, more))
@@ -95,9 +112,57 @@ record MoveThings(Pick pick, List<Thing> things, Pointer grip) implements Gestur
                 p -> p.guides().getFirst().from().plus(more).distance(p.at())));
   }
 
-  private List<Point> corners(Plan plan, boolean moving) {
+  /**
+   * The side of a slab at rest that a moved one comes nearest to, and one that runs another way, as
+   * in an inside corner: both within reach.
+   *
+   * @param more how much farther the things would go
+   */
+  private List<Facing> facing(Desk desk, Point more) {
+    double reach = desk.viewport().inches(Facing.REACH);
+    List<String> moving = slabs(desk.plan(), true).map(Slab::id).toList();
+    List<Facing> near =
+        slabs(desk.plan(), true)
+            .flatMap(Facing::sides)
+            .flatMap(s -> Facing.of(desk.plan(), s, moving))
+            .filter(f -> Math.abs(f.off(more)) <= reach && f.isBeside(more))
+            .sorted(Comparator.comparingDouble(f -> Math.abs(f.off(more))))
+            .toList();
+    return near.stream()
+        .filter(
+            f ->
+                f.equals(near.getFirst())
+                    || f.equals(
+                        near.stream()
+                            .filter(x -> Math.abs(x.out().dot(near.getFirst().out())) < OTHER_WAY)
+                            .findFirst()
+                            .orElse(near.getFirst())))
+        .toList();
+  }
+
+  /** A way corrected so that the sides lie against those that they face. */
+  private static Point against(List<Facing> facing, Point more) {
+    if (facing.isEmpty()) {
+      return more;
+    }
+    Facing first = facing.getFirst();
+    Point at = more.minus(first.out().times(first.off(more)));
+    if (facing.size() == 1) {
+      return at;
+    }
+    // Along the first, so that it stays against that.
+    Facing second = facing.get(1);
+    Point along = first.out().left();
+    return at.minus(along.times(second.off(at) / along.dot(second.out())));
+  }
+
+  private Stream<Slab> slabs(Plan plan, boolean moving) {
     return plan.slabs().stream()
-        .filter(s -> things.contains(new Thing.WholeSlab(s.id())) == moving)
+        .filter(s -> things.contains(new Thing.WholeSlab(s.id())) == moving);
+  }
+
+  private List<Point> corners(Plan plan, boolean moving) {
+    return slabs(plan, moving)
         .map(Slab::outline)
         .flatMap(o -> o.vertices().stream())
         .map(Vertex::at)

@@ -1,6 +1,7 @@
 package org.jointwright.designer.hand;
 
 import java.util.Optional;
+import org.jointwright.designer.shaping.SharedSide;
 import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
@@ -67,12 +68,15 @@ public final class Nudge {
     return Whole.goingOn(desk, Things.of(desk.picked()), Motion.by(by)).orElse(desk);
   }
 
-  /** A side goes out or in by as much of the way as leads there. */
+  /** A side goes out or in by as much of the way as leads there, with those along it. */
   private static Desk side(Desk desk, Pick.AtEdge pick, Point by) {
     return Picks.edge(desk.plan(), pick.edge())
         .map(e -> Math.rint(by.dot(SideShape.out(e)) * 1e6) / 1e6)
         .filter(out -> out != 0)
-        .flatMap(out -> SideShape.pushed(desk, pick.edge(), out, true))
+        .flatMap(
+            out ->
+                SharedSide.pushed(
+                    desk, pick.edge(), SharedSide.along(desk.plan(), pick.edge()), out, true))
         .map(d -> d.picking(pick))
         .orElse(desk);
   }

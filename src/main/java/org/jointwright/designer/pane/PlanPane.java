@@ -14,6 +14,7 @@ import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.FlagMarks;
 import org.jointwright.designer.canvas.HoldMarks;
 import org.jointwright.designer.canvas.Known;
+import org.jointwright.designer.canvas.LapMarks;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
@@ -190,6 +191,7 @@ public final class PlanPane extends Region {
       Known shown = known(desk);
       painter.paint(PlanMarks.plan(shown, desk));
       painter.wash(BrokenPanels.of(shown, desk.viewport()), BrokenPanels.STRENGTH);
+      painter.wash(LapMarks.of(shown, desk.viewport()), LapMarks.STRENGTH);
       painter.paint(PlanMarks.picked(desk));
       Writing now = Writing.of(shown, desk, flags(desk), held(desk), board.words());
       painter.paint(now.marks());

@@ -2,7 +2,6 @@ package org.jointwright.designer.shaping;
 
 import java.util.List;
 import java.util.Optional;
-import org.jointwright.app.Sides;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
@@ -10,7 +9,6 @@ import org.jointwright.designer.state.Pointer;
 import org.jointwright.designer.state.Soundness;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
-import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Vertex;
 import org.jointwright.plan.edit.Edit;
@@ -47,28 +45,26 @@ public final class SideShape {
    * @param goesOn whether it is a part of the step before
    */
   public static Optional<Desk> pushed(Desk desk, Ref ref, double by, boolean goesOn) {
-    Plan plan = desk.plan();
-    List<Edge> edges = Picks.outline(plan, ref).map(Outline::ring).orElseThrow().edges();
+    return SharedSide.pushed(desk, ref, List.of(), by, goesOn);
+  }
+
+  /** What that does to both its ends; nothing where the side would lose its length. */
+  static List<Edit> moves(Plan plan, Ref ref, double by) {
+    List<Edge> edges = Picks.outline(plan, ref).map(o -> o.ring().edges()).orElseGet(List::of);
     int n = edges.size();
+    if (n < 3) {
+      return List.of();
+    }
     Edge side = edges.get(ref.index());
     Point out = out(side).times(by);
     Edge before = edges.get((ref.index() + n - 1) % n);
     Edge after = edges.get((ref.index() + 1) % n);
     Point start = side.start().plus(along(before, out));
     Point end = side.end().plus(along(after, out));
-    if (n < 3 || end.minus(start).dot(chord(side)) <= 0) {
-      return Optional.empty();
-    }
     Ref next = new Ref(ref.slab(), ref.ring(), (ref.index() + 1) % n);
-    List<Edit> moves =
-        List.of(new SlabEdit.MoveCorner(ref, start), new SlabEdit.MoveCorner(next, end));
-    Named edit = new Named("window.did.moveSide", List.of(ends(plan, side)), new Together(moves));
-    return sound(goesOn ? desk.goingOn(edit) : desk.edited(edit), ref);
-  }
-
-  /** The letters of a side's ends; empty where it has none. */
-  private static String ends(Plan plan, Edge side) {
-    return Sides.letters(plan, side);
+    return end.minus(start).dot(chord(side)) <= 0
+        ? List.of()
+        : List.of(new SlabEdit.MoveCorner(ref, start), new SlabEdit.MoveCorner(next, end));
   }
 
   /** How an end comes along the side beside it when its own side goes by {@code out}. */

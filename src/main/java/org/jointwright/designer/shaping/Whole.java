@@ -130,9 +130,10 @@ public final class Whole {
     return desk.edited(new ThingEdit.TakeOut(things));
   }
 
-  /** Whether two slabs can be made one. */
+  /** Whether two slabs can be made one; not where they lie over one another besides. */
   public static boolean canJoin(Plan plan, String slab, String other) {
-    return SplitEdit.canJoin(plan, slab, other);
+    return SplitEdit.canJoin(plan, slab, other)
+        && Soundness.holds(new SplitEdit.Join(slab, other).applyTo(plan), slab);
   }
 
   /** Two slabs made one, which is picked; or the desk told that they share no edge. */

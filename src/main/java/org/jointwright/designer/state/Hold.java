@@ -66,8 +66,19 @@ public sealed interface Hold {
     }
   }
 
-  /** A side that is pushed out or in. */
-  record HeldSide(Ref edge) implements Hold {}
+  /**
+   * A side that is pushed out or in.
+   *
+   * @param edge which one
+   * @param with the sides of other slabs that go along
+   * @param guide the side of another slab that it is drawn against, where one does
+   */
+  record HeldSide(Ref edge, List<Ref> with, Optional<Guide> guide) implements Hold {
+    /** Copies the list. */
+    public HeldSide {
+      with = List.copyOf(with);
+    }
+  }
 
   /** A side that is bent. */
   record HeldBow(Ref edge) implements Hold {}

@@ -30,6 +30,23 @@ final class Polygons {
         factory.createPolygon(ring(factory, region.outer()), holes.toArray(LinearRing[]::new)));
   }
 
+  /** A polygon as a region; its arcs stay chords. */
+  static Region region(Polygon polygon) {
+    List<Ring> holes = new ArrayList<>();
+    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+      holes.add(ring(polygon.getInteriorRingN(i)));
+    }
+    return new Region(ring(polygon.getExteriorRing()), holes);
+  }
+
+  private static Ring ring(LinearRing ring) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < ring.getNumPoints() - 1; i++) {
+      points.add(new Point(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y));
+    }
+    return Ring.of(points).counterClockwise();
+  }
+
   /**
    * The same area without touching itself. A box-out whose corner stands on a side pinches what is
    * left of a slab to a point there; that is two lobes with a circle in either.

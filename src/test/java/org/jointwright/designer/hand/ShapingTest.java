@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
@@ -229,7 +230,7 @@ class ShapingTest {
   void whatIsHeldWhileASideMovesIsThatSide() {
     Gesture g = Gestures.begin(DESK, at(60, 0), "slab");
     Desk desk = g.drag(g.press(DESK, at(60, 0)), at(60, -24));
-    assertThat(desk.hand().hold()).contains(new Hold.HeldSide(BOTTOM));
+    assertThat(desk.hand().hold()).contains(new Hold.HeldSide(BOTTOM, List.of(), Optional.empty()));
     assertThat(desk.hand().isMoving()).isTrue();
   }
 }

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import javafx.scene.input.KeyCode;
+import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
+import org.jointwright.joint.Lap;
+import org.jointwright.plan.Outline;
+import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.Thing;
@@ -175,5 +179,60 @@ class ShapingInTheWindowTest {
     rig.key(KeyCode.ENTER).key(KeyCode.UP);
     assertThat(rig.desk().picked()).isEqualTo(Pick.NOTHING);
     assertThat(rig.desk().sight().pointed()).isNotEqualTo(Pick.NOTHING);
+  }
+
+  /** Opens a patio and a drive that share a side, and a walk apart from both. */
+  private void threeSlabs() {
+    Plan plan =
+        Plan.EMPTY.withSlabs(
+            List.of(
+                Slab.of("patio", box(feet(0, 0), feet(12, 16))),
+                Slab.of("drive", box(feet(12, 0), feet(24, 16))),
+                Slab.of("walk", box(feet(28, 4), feet(40, 8)))));
+    rig.act(() -> rig.designer().board().change(d -> Desk.begun(plan).onPaperOf(d)));
+    rig.laid().clickOn("step-outline");
+    rig.act(() -> rig.designer().pane().plan().requestFocus());
+  }
+
+  private static Outline box(Point from, Point to) {
+    return Outline.of(List.of(from, new Point(to.x(), from.y()), to, new Point(from.x(), to.y())));
+  }
+
+  private Box box(String slab) {
+    return rig.plan().slab(slab).orElseThrow().outline().ring().box();
+  }
+
+  @Test
+  void theSideOfTwoSlabsIsDraggedForBothAndOneClickLeavesTheOther() {
+    threeSlabs();
+    rig.drag(feet(12, 5), feet(12.5, 5), feet(14, 5.5)).laid();
+    double line = box("patio").maxX();
+    assertThat(line).isCloseTo(168, within(1.5));
+    assertThat(box("drive")).isEqualTo(new Box(line, 0, 288, 192));
+    assertThat(rig.text("undo")).contains("with it");
+    rig.clickOn("deed-other-push").laid();
+    // Which of both is taken hold of where they lie on one line is the paper’s to say.
+    assertThat(box("patio").maxX() == 144 || box("drive").minX() == 144).isTrue();
+    assertThat(box("patio").maxX() == line || box("drive").minX() == line).isTrue();
+    rig.clickOn("deed-other-push").laid();
+    assertThat(box("patio").maxX()).isEqualTo(box("drive").minX()).isEqualTo(line);
+    rig.clickOn("undo").laid();
+    assertThat(box("patio").maxX()).isEqualTo(144);
+  }
+
+  @Test
+  void aSlabDraggedOverAnotherSaysSoAndOneBroughtNearLiesAgainstIt() {
+    threeSlabs();
+    rig.press(feet(37, 5)).move(feet(36, 5)).move(feet(33.2, 5)).laid();
+    assertThat(box("walk").minX()).as("against the drive").isEqualTo(288);
+    assertThat(Lap.of(rig.plan())).isEmpty();
+    rig.move(feet(31, 5)).laid();
+    assertThat(Lap.of(rig.plan()))
+        .singleElement()
+        .satisfies(l -> assertThat(l.deep()).isCloseTo(24, within(1.5)));
+    assertThat(rig.desk().laying().laid().orElseThrow().findings())
+        .as("while it is still in the hand")
+        .anyMatch(f -> f.rule().equals("M11"));
+    rig.release().laid();
   }
 }
