@@ -132,7 +132,7 @@ public final class HoldMarks {
   /** Things that move: where they are, and how far they have come. */
   private void things(Hold.HeldThings held) {
     marks.addAll(PickMarks.picked(desk.plan(), desk.picked(), view));
-    marks.addAll(LapMarks.said(known, viewport, words));
+    marks.addAll(Amiss.said(known, viewport, words));
     held.pencil()
         .ifPresent(p -> p.guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words))));
     Things.box(desk.plan(), held.things())
@@ -165,7 +165,7 @@ public final class HoldMarks {
   private void side(Hold.HeldSide held) {
     Ref edge = held.edge();
     marks.addAll(PickMarks.picked(desk.plan(), new Pick.AtEdge(edge), view));
-    marks.addAll(LapMarks.said(known, viewport, words));
+    marks.addAll(Amiss.said(known, viewport, words));
     held.guide().ifPresent(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
     int n = Picks.outline(desk.plan(), edge).map(o -> o.vertices().size()).orElse(0);
     if (n > 0) {
@@ -213,7 +213,7 @@ public final class HoldMarks {
 
   private void corner(Hold.HeldCorner held) {
     marks.addAll(PickMarks.picked(desk.plan(), new Pick.AtCorner(held.corner()), view));
-    marks.addAll(LapMarks.said(known, viewport, words));
+    marks.addAll(Amiss.said(known, viewport, words));
     sides(held.corner(), 22);
     held.pencil().guides().forEach(g -> marks.addAll(GuideMarks.of(g, viewport, words)));
   }

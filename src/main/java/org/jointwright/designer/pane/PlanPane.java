@@ -9,12 +9,11 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
-import org.jointwright.designer.canvas.BrokenPanels;
+import org.jointwright.designer.canvas.Amiss;
 import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.canvas.FlagMarks;
 import org.jointwright.designer.canvas.HoldMarks;
 import org.jointwright.designer.canvas.Known;
-import org.jointwright.designer.canvas.LapMarks;
 import org.jointwright.designer.canvas.LiveMarks;
 import org.jointwright.designer.canvas.Painter;
 import org.jointwright.designer.canvas.PhotoPaint;
@@ -190,8 +189,8 @@ public final class PlanPane extends Region {
       }
       Known shown = known(desk);
       painter.paint(PlanMarks.plan(shown, desk));
-      painter.wash(BrokenPanels.of(shown, desk.viewport()), BrokenPanels.STRENGTH);
-      painter.wash(LapMarks.of(shown, desk.viewport()), LapMarks.STRENGTH);
+      painter.wash(Amiss.panels(shown, desk.viewport()), Amiss.PANEL);
+      painter.wash(Amiss.laps(shown, desk.viewport()), Amiss.LAP);
       painter.paint(PlanMarks.picked(desk));
       Writing now = Writing.of(shown, desk, flags(desk), held(desk), board.words());
       painter.paint(now.marks());

@@ -9,13 +9,13 @@ import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Soundness;
 import org.jointwright.joint.Meeting;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Sizes;
 import org.jointwright.plan.edit.Edit;
 import org.jointwright.plan.edit.History;
 import org.jointwright.plan.edit.Named;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.SlabEdit;
 import org.jointwright.plan.edit.Together;
-import org.jointwright.practice.Tolerance;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Segment;
@@ -62,8 +62,8 @@ public final class SharedSide {
 
   private static boolean isOn(Edge side, Edge other) {
     return other instanceof Segment
-        && side.distance(other.start()) <= Tolerance.LENGTH_INCHES
-        && side.distance(other.end()) <= Tolerance.LENGTH_INCHES;
+        && side.distance(other.start()) <= Sizes.CLEAR
+        && side.distance(other.end()) <= Sizes.CLEAR;
   }
 
   /**

@@ -14,19 +14,39 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 import org.jointwright.shape.Region;
+import org.jointwright.shape.Ring;
 import org.jointwright.text.Words;
 
-/** Where slabs lie over one another, to be tinted, and how far while one of them moves. */
-public final class LapMarks {
-  /** How strong the tint is. */
-  public static final double STRENGTH = 0.28;
+/**
+ * What is tinted because it is amiss: panels that break a rule that must hold, and where slabs lie
+ * over one another, with how far they do while one of them moves.
+ */
+public final class Amiss {
+  /** How strong the tint of a panel is. */
+  public static final double PANEL = 0.13;
+
+  /** How strong the tint of what lies in two slabs is. */
+  public static final double LAP = 0.28;
 
   private static final double FIGURE = 15;
 
-  private LapMarks() {}
+  private Amiss() {}
 
-  /** What lies in two slabs at once, as areas of the colour of what must be mended. */
-  public static List<Mark> of(Known known, Viewport viewport) {
+  /** The panels in sight as areas of the colour of what must be mended. */
+  public static List<Mark> panels(Known known, Viewport viewport) {
+    View view = viewport.view();
+    Box seen = viewport.seen();
+    List<Mark> marks = new ArrayList<>();
+    for (List<Ring> panel : known.broken()) {
+      if (panel.getFirst().box().meets(seen)) {
+        marks.add(new Mark.Area(panel.stream().map(view::on).toList(), Role.MUST));
+      }
+    }
+    return marks;
+  }
+
+  /** What lies in two slabs at once, as areas of that colour. */
+  public static List<Mark> laps(Known known, Viewport viewport) {
     return known.laps().stream()
         .flatMap(l -> l.overlap().parts().stream())
         .map(r -> area(r, viewport.view()))

@@ -17,7 +17,7 @@ import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
 
 /** What lies in two slabs at once is tinted, and how far it reaches in is said beside it. */
-class LapMarksTest {
+class AmissTest {
   private static final Words WORDS = Words.english(UnitSystem.FEET_INCHES);
 
   private static Slab slab(String id, double x1, double y1, double x2, double y2) {
@@ -37,7 +37,7 @@ class LapMarksTest {
   @Test
   void whatLiesInBothIsTintedAndNoMore() {
     Desk desk = desk(18);
-    assertThat(LapMarks.of(Known.of(desk), desk.viewport()))
+    assertThat(Amiss.laps(Known.of(desk), desk.viewport()))
         .singleElement()
         .satisfies(
             m -> {
@@ -52,13 +52,13 @@ class LapMarksTest {
               assertThat(box.minY()).isCloseTo(high.y(), within(1e-6));
             });
     Desk touching = desk(0.4);
-    assertThat(LapMarks.of(Known.of(touching), touching.viewport())).isEmpty();
+    assertThat(Amiss.laps(Known.of(touching), touching.viewport())).isEmpty();
   }
 
   @Test
   void howFarItReachesInIsSaidUnderIt() {
     Desk desk = desk(18);
-    List<Mark> marks = LapMarks.said(Known.of(desk), desk.viewport(), WORDS);
+    List<Mark> marks = Amiss.said(Known.of(desk), desk.viewport(), WORDS);
     Mark.Words said =
         marks.stream()
             .filter(Mark.Words.class::isInstance)
@@ -68,6 +68,6 @@ class LapMarksTest {
     assertThat(said.text()).isEqualTo("1′-6″ over patio");
     assertThat(said.at().y()).isGreaterThan(desk.viewport().toPaper(new Point(240, 60)).y());
     Desk touching = desk(0.4);
-    assertThat(LapMarks.said(Known.of(touching), touching.viewport(), WORDS)).isEmpty();
+    assertThat(Amiss.said(Known.of(touching), touching.viewport(), WORDS)).isEmpty();
   }
 }
