@@ -5,14 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jointwright.fix.apart.CutAway;
 import org.jointwright.fix.apart.WaysOff;
 import org.jointwright.joint.Meeting;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
+import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Kept;
 import org.jointwright.plan.Opening;
+import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.SlabEdit;
@@ -84,7 +87,10 @@ final class OffOther implements Remedy {
     return plan.slabs().stream().mapToDouble(s -> s.region().area()).sum();
   }
 
-  /** Room left in the other slab for one that lies wholly amid it, where nothing else does. */
+  /**
+   * Room left in the other slab for one that lies wholly amid it, where nothing else does; with
+   * filler round it, for what is poured there holds the slab as old concrete would.
+   */
   private static Optional<Fix> room(Plan plan, Slab own, Slab other) {
     Ring ring = own.outline().ring();
     Stream<Ring> there =
@@ -104,9 +110,16 @@ final class OffOther implements Remedy {
                 "fix.apart.room",
                 "fix.did.room",
                 List.of(own.id(), other.id()),
-                new SlabEdit.AddOpening(
-                    other.id(), new Opening(own.outline(), Map.of(), Kept.NOTHING))))
+                new SlabEdit.AddOpening(other.id(), opening(own.outline()))))
         : Optional.empty();
+  }
+
+  private static Opening opening(Outline outline) {
+    Map<Integer, EdgeSetting> edges = new TreeMap<>();
+    for (int i = 0; i < outline.vertices().size(); i++) {
+      edges.put(i, EdgeSetting.against(Against.CONCRETE));
+    }
+    return new Opening(outline, edges, Kept.NOTHING);
   }
 
   private static boolean isClear(Ring own, Ring other) {

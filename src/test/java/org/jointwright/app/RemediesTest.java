@@ -175,4 +175,14 @@ class RemediesTest {
     Remedies remedies = new Remedies(laid.asked(), laid.layout(), laid.judgement());
     assertThat(remedies.of(first(laid, "M11"), () -> false)).isEmpty();
   }
+
+  @Test
+  void aPadThatIsGivenRoomLeavesNothingToFind() {
+    Plan plan =
+        Plan.EMPTY.withSlabs(List.of(slab("patio", 0, 0, 240, 192), slab("pad", 96, 72, 144, 120)));
+    Answer laid = Answer.laid(plan);
+    Fix room = fixes(laid, first(laid, "M11")).getFirst();
+    assertThat(room.key()).isEqualTo("fix.apart.room");
+    assertThat(Answer.laid(room.edit().applyTo(plan)).findings()).isEmpty();
+  }
 }

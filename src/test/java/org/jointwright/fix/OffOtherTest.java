@@ -173,6 +173,10 @@ class OffOtherTest {
     assertThat(after.slab("patio").orElseThrow().region().area())
         .isCloseTo(240 * 240 - 60 * 60, within(1e-6));
     assertThat(found(after)).isEmpty();
+    assertThat(after.slab("patio").orElseThrow().openings().getFirst().edges().values())
+        .as("filler is asked all round it")
+        .hasSize(4)
+        .allMatch(EdgeSetting::needsIsolation);
     assertThat(move(plan)).isCloseTo(140, within(1e-6));
   }
 

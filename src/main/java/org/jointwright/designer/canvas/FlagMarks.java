@@ -3,6 +3,7 @@ package org.jointwright.designer.canvas;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -14,8 +15,10 @@ import org.jointwright.drawing.Flags;
 import org.jointwright.drawing.Mark;
 import org.jointwright.drawing.View;
 import org.jointwright.plan.Plan;
+import org.jointwright.plan.Slab;
 import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Region;
 
 /**
  * The flags of the findings, each at its place or just beside it. Findings that are close together
@@ -47,6 +50,7 @@ public final class FlagMarks {
 
   private final Desk desk;
   private final List<Finding> findings;
+  private final Map<String, Region> regions;
 
   /** All flags, and how the plan lay when they found room. */
   private final List<Shared> all;
@@ -60,6 +64,8 @@ public final class FlagMarks {
     this.desk = desk;
     findings = desk.laying().laid().map(Laid::findings).orElse(List.of());
     base = desk.viewport();
+    regions =
+        plan(desk).slabs().stream().collect(Collectors.toMap(Slab::id, Slab::region, (a, b) -> a));
     all = standing();
     planted = onPaper();
   }
@@ -68,6 +74,7 @@ public final class FlagMarks {
     desk = pushed;
     findings = before.findings;
     base = before.base;
+    regions = before.regions;
     all = before.all;
     planted = onPaper();
   }
@@ -218,13 +225,14 @@ public final class FlagMarks {
   }
 
   /** Where it has room and covers the fewest objects, the first of several. */
-  private static Optional<Shared> best(Shared s, Places places, List<Box> objects) {
+  private Optional<Shared> best(Shared s, Places places, List<Box> objects) {
     Optional<Shared> best = Optional.empty();
     long fewest = Long.MAX_VALUE;
     for (int lift = 0; lift <= MOST_LIFT && fewest > 0; lift++) {
       for (Point by : ASIDE) {
         Shared there = s.aside(by, lift);
-        long covers = places.isFree(there.cloth()) ? covered(objects, there.cloth()) : fewest;
+        boolean isFree = places.isFree(there.cloth()) && standsOn(s, there);
+        long covers = isFree ? covered(objects, there.cloth()) : fewest;
         if (covers < fewest) {
           best = Optional.of(there);
           fewest = covers;
@@ -234,13 +242,30 @@ public final class FlagMarks {
     return best;
   }
 
+  /** Whether a stake set aside still stands on the slab that it is about: a walk may be narrow. */
+  private boolean standsOn(Shared s, Shared aside) {
+    if (aside.foot().equals(s.foot())) {
+      return true;
+    }
+    Optional<Region> slab =
+        Optional.ofNullable(regions.get(findings.get(s.findings().getFirst()).slab()));
+    return slab.filter(r -> r.contains(base.toPlan(s.foot())))
+        .filter(r -> !r.contains(base.toPlan(aside.foot())))
+        .isEmpty();
+  }
+
   private static long covered(List<Box> objects, Box cloth) {
     return objects.stream().filter(cloth::meets).count();
   }
 
+  /** The plan that was judged. */
+  private static Plan plan(Desk desk) {
+    return desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
+  }
+
   /** What a flag would rather not cover: fixed objects and their box-outs, often what is wrong. */
   private List<Box> objects() {
-    Plan plan = desk.laying().laid().map(l -> l.layout().plan()).orElse(desk.plan());
+    Plan plan = plan(desk);
     View view = base.view();
     return Stream.concat(
             plan.fixed().stream().map(f -> f.shape().ring()),

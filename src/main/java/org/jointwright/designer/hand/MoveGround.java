@@ -56,10 +56,7 @@ record MoveGround(Pick pick, Pointer grip, Optional<Point> along) implements Ges
 
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
-    Optional<Hold.HeldGround> held =
-        desk.hand()
-            .hold()
-            .flatMap(h -> h instanceof Hold.HeldGround g ? Optional.of(g) : Optional.empty());
+    Optional<Hold.HeldGround> held = desk.hand().held(Hold.HeldGround.class);
     if (held.isEmpty() && pointer.isClickAt(grip)) {
       return desk;
     }
@@ -81,8 +78,7 @@ record MoveGround(Pick pick, Pointer grip, Optional<Point> along) implements Ges
   private Point stepped(Point by, double step) {
     return along
         .map(u -> u.times(Math.rint(by.dot(u) / step) * step))
-        .orElseGet(
-            () -> new Point(Math.rint(by.x() / step) * step, Math.rint(by.y() / step) * step));
+        .orElseGet(() -> Pointer.stepped(by, step));
   }
 
   @Override

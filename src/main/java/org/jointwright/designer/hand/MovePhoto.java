@@ -38,9 +38,7 @@ record MovePhoto(Pointer grip) implements Gesture {
   }
 
   private static Optional<Point> moved(Desk desk) {
-    return desk.hand()
-        .hold()
-        .flatMap(h -> h instanceof Hold.HeldGround g ? Optional.of(g.moved()) : Optional.empty());
+    return desk.hand().held(Hold.HeldGround.class).map(Hold.HeldGround::moved);
   }
 
   @Override

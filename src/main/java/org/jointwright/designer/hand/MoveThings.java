@@ -46,10 +46,7 @@ record MoveThings(Pick pick, List<Thing> things, Pointer grip) implements Gestur
 
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
-    Optional<Hold.HeldThings> held =
-        desk.hand()
-            .hold()
-            .flatMap(h -> h instanceof Hold.HeldThings t ? Optional.of(t) : Optional.empty());
+    Optional<Hold.HeldThings> held = desk.hand().held(Hold.HeldThings.class);
     if (held.isEmpty() && pointer.isClickAt(grip)) {
       return desk;
     }
@@ -60,7 +57,7 @@ record MoveThings(Pick pick, List<Thing> things, Pointer grip) implements Gestur
     Point come = held.map(Hold.HeldThings::moved).orElse(NOWHERE);
     Point raw = pointer.plan().minus(grip.plan());
     Optional<Pencil> corner = pointer.isFree() ? Optional.empty() : atCorner(desk, raw.minus(come));
-    Point whole = stepped(raw, pointer.step(desk.plan()));
+    Point whole = Pointer.stepped(raw, pointer.step(desk.plan()));
     List<Facing> facing =
         pointer.isFree() || corner.isPresent() ? List.of() : facing(desk, raw.minus(come));
     Point by =
@@ -167,10 +164,6 @@ record MoveThings(Pick pick, List<Thing> things, Pointer grip) implements Gestur
         .flatMap(o -> o.vertices().stream())
         .map(Vertex::at)
         .toList();
-  }
-
-  private static Point stepped(Point by, double step) {
-    return new Point(Math.rint(by.x() / step) * step, Math.rint(by.y() / step) * step);
   }
 
   @Override

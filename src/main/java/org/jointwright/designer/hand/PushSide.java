@@ -39,10 +39,7 @@ record PushSide(Ref side, Pointer grip, Edge was) implements Gesture {
 
   @Override
   public Desk drag(Desk desk, Pointer pointer) {
-    Optional<Hold.HeldSide> held =
-        desk.hand()
-            .hold()
-            .flatMap(h -> h instanceof Hold.HeldSide s ? Optional.of(s) : Optional.empty());
+    Optional<Hold.HeldSide> held = desk.hand().held(Hold.HeldSide.class);
     Optional<Edge> now = Picks.edge(desk.plan(), side);
     if ((held.isEmpty() && pointer.isClickAt(grip)) || now.isEmpty()) {
       return desk;

@@ -131,16 +131,13 @@ final class FindingsPane extends VBox {
     for (int i = 0; i < offer.texts().size(); i++) {
       int index = i;
       String text = offer.texts().get(i);
-      Label label = wrapped(text, "link");
-      HBox.setHgrow(label, Priority.ALWAYS);
       PressedRow row =
-          new PressedRow(
+          linked(
               "fix-" + (i + 1),
               board.say("window.fix.spoken", text),
               () -> board.change(d -> FixFacts.done(d, offer.finding(), index)),
-              label);
+              text);
       row.whenRestedOn(is -> glance(is, new Sight.Glance(offer.finding(), OptionalInt.of(index))));
-      VBox.setMargin(row, UNDER);
       rows.add(row);
     }
     return rows;
@@ -161,18 +158,23 @@ final class FindingsPane extends VBox {
     for (int i = 0; i < offer.steps().size(); i++) {
       int index = i;
       String text = offer.steps().get(i);
-      Label label = wrapped(text, "link");
-      HBox.setHgrow(label, Priority.ALWAYS);
-      PressedRow row =
-          new PressedRow(
+      rows.add(
+          linked(
               "go-on-" + (i + 1),
               text,
               () -> board.change(d -> FixFacts.goneOn(d, offer.finding(), index, board.words())),
-              label);
-      VBox.setMargin(row, UNDER);
-      rows.add(row);
+              text));
     }
     return rows;
+  }
+
+  /** A row under a finding that is pressed as a link. */
+  private static PressedRow linked(String id, String spoken, Runnable action, String text) {
+    Label label = wrapped(text, "link");
+    HBox.setHgrow(label, Priority.ALWAYS);
+    PressedRow row = new PressedRow(id, spoken, action, label);
+    VBox.setMargin(row, UNDER);
+    return row;
   }
 
   private static Label wrapped(String text, String style) {

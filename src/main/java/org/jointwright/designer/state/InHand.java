@@ -23,19 +23,24 @@ public record InHand(Optional<Draft> draft, Optional<Hold> hold) {
     return hold.filter(h -> !(h instanceof Hold.Waiting || h instanceof Hold.HeldArea)).isPresent();
   }
 
+  /** What is held, if it is of that kind. */
+  public <T extends Hold> Optional<T> held(Class<T> kind) {
+    return hold.filter(kind::isInstance).map(kind::cast);
+  }
+
   /** What waits to be set down. */
   public Optional<Hold.Waiting> waiting() {
-    return hold.filter(Hold.Waiting.class::isInstance).map(Hold.Waiting.class::cast);
+    return held(Hold.Waiting.class);
   }
 
   /** The fixed object or opening that waits to be set down. */
   public Optional<Hold.HeldAddition> addition() {
-    return hold.filter(Hold.HeldAddition.class::isInstance).map(Hold.HeldAddition.class::cast);
+    return held(Hold.HeldAddition.class);
   }
 
   /** The ready shape that waits to be set down. */
   public Optional<Hold.HeldShape> shape() {
-    return hold.filter(Hold.HeldShape.class::isInstance).map(Hold.HeldShape.class::cast);
+    return held(Hold.HeldShape.class);
   }
 
   /** Dragging. */

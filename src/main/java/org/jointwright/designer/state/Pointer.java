@@ -32,6 +32,11 @@ public record Pointer(Point paper, Point plan, boolean isFree) {
     return isFree ? FINE : wholeStep(of);
   }
 
+  /** A way, or a place, in whole steps right and up. */
+  public static Point stepped(Point by, double step) {
+    return new Point(Math.rint(by.x() / step) * step, Math.rint(by.y() / step) * step);
+  }
+
   /** The same step for a hand that is not free. */
   public static double wholeStep(Plan of) {
     return of.unit().isMetric() ? CENTIMETRE : 1;

@@ -48,7 +48,8 @@ public final class SetDown {
         .slab(slabId)
         .map(
             s -> {
-              Point seen = whole(desk.viewport().clear().centre(), Pointer.wholeStep(desk.plan()));
+              Point seen =
+                  Pointer.stepped(desk.viewport().clear().centre(), Pointer.wholeStep(desk.plan()));
               boolean isFree =
                   s.region().contains(seen)
                       && Addition.clear(desk.plan(), s, seen)
@@ -76,14 +77,13 @@ public final class SetDown {
                 switch (held) {
                   case Hold.HeldShape h -> new Hold.HeldShape(h.shape(), pencil(desk, pointer));
                   case Hold.HeldAddition h ->
-                      over(desk.plan(), h, whole(pointer.plan(), pointer.step(desk.plan())));
+                      over(
+                          desk.plan(),
+                          h,
+                          Pointer.stepped(pointer.plan(), pointer.step(desk.plan())));
                 })
         .map(h -> holding(desk, h))
         .orElse(desk);
-  }
-
-  private static Point whole(Point at, double step) {
-    return new Point(Math.rint(at.x() / step) * step, Math.rint(at.y() / step) * step);
   }
 
   /** Over whatever slab is there; over none it stays that of the last one. */

@@ -193,4 +193,29 @@ class FlagMarksTest {
         .doesNotContain("Move joints");
     assertThat(FindingFacts.lines(desk, List.of(9), WORDS, Numbering::of)).isEmpty();
   }
+
+  @Test
+  void onANarrowWalkEveryStakeStandsOnTheWalk() {
+    Slab walk =
+        Slab.of(
+            "pad",
+            Outline.of(
+                List.of(new Point(0, 0), new Point(480, 0), new Point(480, 24), new Point(0, 24))));
+    Plan plan = Plan.EMPTY.withSlabs(List.of(walk));
+    Desk bare = Desk.begun(plan).fitted();
+    double apart = bare.viewport().inches(27);
+    Finding[] found =
+        IntStream.range(0, 12)
+            .mapToObj(i -> finding(Severity.values()[i % 3], 40 + i * apart, 12 + i % 2 * 4))
+            .toArray(Finding[]::new);
+    Judgement judged = new Judgement(List.of(found), List.of());
+    Desk desk = bare.answered(new Laid(1, plan, Layouts.of(plan), judged)).fitted();
+    List<Mark.Group> flags = FlagMarks.of(desk).marks(new Places());
+    assertThat(flags).hasSizeGreaterThan(4);
+    for (Mark.Group flag : flags) {
+      Mark.Line stake = (Mark.Line) flag.marks().getFirst();
+      Point foot = desk.viewport().toPlan(stake.path().start());
+      assertThat(walk.region().contains(foot)).as("stake at %s", foot).isTrue();
+    }
+  }
 }
