@@ -59,7 +59,7 @@ public final class Amiss {
         Role.MUST);
   }
 
-  /** The rims of that, and which slab it is and how far it reaches in. */
+  /** The rims of that, and which slab lies over which and how far it reaches in. */
   static List<Mark> said(Known known, Viewport viewport, Words words) {
     View view = viewport.view();
     List<Mark> marks = new ArrayList<>();
@@ -70,7 +70,8 @@ public final class Amiss {
     }
     for (Lap lap : known.laps()) {
       String text =
-          words.say("window.tape.over", words.print(Length.inches(lap.deep())), lap.other());
+          words.say(
+              "window.tape.over", lap.slab(), lap.other(), words.print(Length.inches(lap.deep())));
       Box box =
           lap.overlap().parts().stream()
               .map(r -> view.boxOf(r.outer()))

@@ -65,7 +65,7 @@ class AmissTest {
             .map(Mark.Words.class::cast)
             .findFirst()
             .orElseThrow();
-    assertThat(said.text()).isEqualTo("1′-6″ over patio");
+    assertThat(said.text()).isEqualTo("walk over patio: 1′-6″");
     assertThat(said.at().y()).isGreaterThan(desk.viewport().toPaper(new Point(240, 60)).y());
     Desk touching = desk(0.4);
     assertThat(Amiss.said(Known.of(touching), touching.viewport(), WORDS)).isEmpty();
