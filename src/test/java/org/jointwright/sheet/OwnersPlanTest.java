@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.jointwright.measure.UnitSystem;
+import org.jointwright.plan.Slab;
 import org.jointwright.sheet.LaidPlans.Kind;
 import org.jointwright.sheet.page.Ink;
 import org.jointwright.sheet.page.Page;
 import org.jointwright.sheet.page.Paper;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What an owner is shown and what not. */
 class OwnersPlanTest {
@@ -30,6 +33,37 @@ class OwnersPlanTest {
   void sizesAreThoseOfTheWholeSlabNotOfASide() {
     // An L of 36 ft by 44 ft: its longest side one way is shorter than the slab is.
     assertThat(PageTexts.of(page("L_drive_36x44_4in"))).contains("36′-0″", "44′-0″");
+  }
+
+  @Test
+  void aWalkThatBendsIsToldAlongItsMiddle() {
+    assertThat(PageTexts.of(page("patio-landing-and-walk.jointwright")))
+        .contains("walk", "3′-6″ wide, 21′-0″ long")
+        .doesNotContain("19′-5⅛″");
+  }
+
+  @Test
+  void aSlabTooSmallForSizeLinesIsSizedWithItsName() {
+    assertThat(PageTexts.of(page("patio-landing-and-walk.jointwright")))
+        .contains("landing", "5′-0″ × 4′-0″");
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everySlabIsNamedAndSized(String name) {
+    List<String> texts = PageTexts.of(page(name));
+    for (Slab slab : LaidPlans.plan(name).slabs()) {
+      assertThat(texts).as("slab %s of %s", slab.id(), name).contains(slab.id());
+    }
+    long sizes = texts.stream().filter(t -> t.contains("″ × ") || t.endsWith("″ long")).count();
+    long lines = texts.stream().filter(t -> t.matches("[0-9]+′-[0-9].*″")).count();
+    assertThat(2 * sizes + lines)
+        .as("sizes on %s: %s", name, texts)
+        .isGreaterThanOrEqualTo(2L * LaidPlans.plan(name).slabs().size());
+  }
+
+  static List<String> plans() {
+    return LaidPlans.names();
   }
 
   @Test

@@ -3,7 +3,9 @@ package org.jointwright.sheet.owner;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
@@ -22,7 +24,10 @@ import org.jointwright.sheet.place.Ground;
 import org.jointwright.sheet.place.Quad;
 import org.jointwright.text.Words;
 
-/** How long and how wide each slab is, over all, along its longest side and square to it. */
+/**
+ * How long and how wide each slab is, over all, along its longest side and square to it: on lines
+ * beside it, or in words with its name where these find no room or it bends.
+ */
 final class Sizes {
   private static final double[] OFF = {5, 9, 13, -5, -9, 17};
   private static final double THIN = 0.25;
@@ -34,6 +39,7 @@ final class Sizes {
   private final Words words;
   private final View view;
   private final Ground ground;
+  private final Map<String, String> told = new HashMap<>();
 
   Sizes(Words words, View view, Ground ground) {
     this.words = words;
@@ -41,16 +47,48 @@ final class Sizes {
     this.ground = ground;
   }
 
-  /** The size lines; one that finds no place is left out. */
+  /** The size lines of the slabs that have room for both. */
   Mark.Group of(Plan plan) {
     List<Mark> marks = new ArrayList<>();
     for (Slab slab : plan.slabs()) {
+      Ground.Moment before = ground.now();
       Point along = longest(slab.outline().ring());
+      Optional<Bent> bent = Bent.of(slab.outline().ring());
+      List<Mark> lines = new ArrayList<>();
+      boolean both = bent.isEmpty();
       for (Point u : List.of(along, along.left())) {
-        size(slab, plan, u).ifPresent(marks::addAll);
+        Optional<List<Mark>> line = both ? size(slab, plan, u) : Optional.empty();
+        line.ifPresent(lines::addAll);
+        both = line.isPresent();
+      }
+      if (both) {
+        marks.addAll(lines);
+      } else {
+        ground.back(before);
+        told.put(slab.id(), bent.map(this::say).orElseGet(() -> say(slab, along)));
       }
     }
     return new Mark.Group("sizes", "", marks);
+  }
+
+  /** The sizes of a slab that has no lines, in words; empty where it has. */
+  Optional<String> told(Slab slab) {
+    return Optional.ofNullable(told.get(slab.id()));
+  }
+
+  private String say(Bent bent) {
+    return words.say("sheet.owner.run", print(bent.width()), print(bent.length()));
+  }
+
+  private String say(Slab slab, Point along) {
+    return words.say(
+        "sheet.owner.by",
+        print(reach(slab, along).inches()),
+        print(reach(slab, along.left()).inches()));
+  }
+
+  private String print(double inches) {
+    return words.print(Length.inches(inches));
   }
 
   /** The way of the longest straight side; to the right where all are arcs. */
@@ -62,18 +100,31 @@ final class Sizes {
         .orElse(new Point(1, 0));
   }
 
-  /** How far a slab reaches along {@code u}, told beside it on either side, or on it. */
-  private Optional<List<Mark>> size(Slab slab, Plan plan, Point u) {
-    Point v = u.left();
+  /** From where to where a slab reaches along a way and across it, inches. */
+  private record Reach(DoubleSummaryStatistics along, DoubleSummaryStatistics across) {
+    double inches() {
+      return along.getMax() - along.getMin();
+    }
+  }
+
+  private static Reach reach(Slab slab, Point u) {
     List<Point> points = new ArrayList<>();
     for (Edge e : slab.outline().ring().edges()) {
       for (int i = 0; i < (e.turn() == 0 ? 1 : PARTS); i++) {
         points.add(e.at((double) i / PARTS));
       }
     }
-    DoubleSummaryStatistics along = points.stream().mapToDouble(u::dot).summaryStatistics();
-    DoubleSummaryStatistics across = points.stream().mapToDouble(v::dot).summaryStatistics();
-    double inches = along.getMax() - along.getMin();
+    return new Reach(
+        points.stream().mapToDouble(u::dot).summaryStatistics(),
+        points.stream().mapToDouble(u.left()::dot).summaryStatistics());
+  }
+
+  /** How far a slab reaches along {@code u}, told beside it on either side, or on it. */
+  private Optional<List<Mark>> size(Slab slab, Plan plan, Point u) {
+    Point v = u.left();
+    Reach reach = reach(slab, u);
+    DoubleSummaryStatistics along = reach.along();
+    DoubleSummaryStatistics across = reach.across();
     for (double off : OFF) {
       for (int side : new int[] {-1, 1}) {
         double at = (side < 0 ? across.getMin() : across.getMax()) + side * off / view.scale();
@@ -84,7 +135,7 @@ final class Sizes {
             plan.slabs().stream()
                 .anyMatch(s -> !s.equals(slab) && s.outline().ring().contains(middle));
         Optional<List<Mark>> placed =
-            other ? Optional.empty() : line(view.on(from), view.on(to), inches);
+            other ? Optional.empty() : line(view.on(from), view.on(to), reach.inches());
         if (placed.isPresent()) {
           return placed;
         }
@@ -94,7 +145,7 @@ final class Sizes {
   }
 
   private Optional<List<Mark>> line(Point from, Point to, double inches) {
-    String text = words.print(Length.inches(inches));
+    String text = print(inches);
     Point along = to.minus(from).unit();
     Point readable =
         along.x() < -1e-9 || (Math.abs(along.x()) <= 1e-9 && along.y() > 0)
