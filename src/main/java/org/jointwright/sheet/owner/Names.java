@@ -146,7 +146,7 @@ final class Names {
    * on what is tinted or in an opening.
    */
   private boolean isElsewhere(Slab slab, Quad text, boolean bare) {
-    return bare && tinted.stream().anyMatch(text::meets)
+    return (bare && tinted.stream().anyMatch(text::meets))
         || text.corners().stream().map(view::back).anyMatch(p -> isElsewhere(slab, p, bare));
   }
 
@@ -154,7 +154,8 @@ final class Names {
     return layout.plan().slabs().stream()
         .anyMatch(
             s ->
-                !s.equals(slab) && s.region().contains(p)
-                    || bare && s.openings().stream().anyMatch(o -> o.outline().ring().contains(p)));
+                (!s.equals(slab) && s.region().contains(p))
+                    || (bare
+                        && s.openings().stream().anyMatch(o -> o.outline().ring().contains(p))));
   }
 }
