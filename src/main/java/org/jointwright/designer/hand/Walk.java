@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.designer.state.Things;
+import org.jointwright.designer.state.Viewport;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Outline;
@@ -16,6 +18,7 @@ import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.Thing;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Point;
 
 /**
@@ -41,6 +44,36 @@ public final class Walk {
     int n = stops.size();
     int next = now < 0 ? (forward ? 0 : n - 1) : Math.floorMod(now + (forward ? 1 : -1), n);
     return inSight(desk.picking(stops.get(next)), stops.get(next));
+  }
+
+  /**
+   * The next whole thing, or the one before, picked: past the corners and sides of the one that is
+   * picked, or past its joints.
+   */
+  public static Desk onWhole(Desk desk, boolean forward) {
+    if (desk.draft().isPresent() || desk.hand().hold().isPresent()) {
+      return desk;
+    }
+    List<Pick> stops = stops(desk);
+    int now = stops.indexOf(desk.picked());
+    int n = stops.size();
+    return IntStream.rangeClosed(1, n)
+        .map(k -> forward ? Math.floorMod(now + k, n) : Math.floorMod((now < 0 ? n : now) - k, n))
+        .mapToObj(stops::get)
+        .filter(Walk::isWhole)
+        .findFirst()
+        .map(p -> inSight(desk.picking(p), p))
+        .orElse(desk);
+  }
+
+  private static boolean isWhole(Pick pick) {
+    return switch (pick) {
+      case Pick.AtCorner c -> false;
+      case Pick.AtEdge e -> false;
+      case Pick.AtFeature f -> false;
+      case Pick.AtJoint j -> false;
+      default -> true;
+    };
   }
 
   /** Pointing at the nearest thing that way. */
@@ -77,11 +110,20 @@ public final class Walk {
     return pointed.equals(Pick.NOTHING) ? desk : desk.picking(pointed);
   }
 
+  /** The paper pushed by as little as brings the thing in sight, clear of what is written. */
   private static Desk inSight(Desk desk, Pick pick) {
-    return Picks.place(desk.plan(), pick)
-        .filter(p -> !desk.viewport().clear().holds(p))
-        .map(p -> desk.withSight(s -> s.with(s.viewport().centredOn(p), false)))
-        .orElse(desk);
+    Viewport before = desk.viewport();
+    Viewport after =
+        Picks.room(desk.plan(), pick)
+            .filter(b -> fits(b, before.clear()))
+            .or(() -> Picks.place(desk.plan(), pick).map(p -> Box.of(p, p)))
+            .map(before::showing)
+            .orElse(before);
+    return after.equals(before) ? desk : desk.withSight(s -> s.with(after, false));
+  }
+
+  private static boolean fits(Box box, Box sight) {
+    return box.width() <= sight.width() && box.height() <= sight.height();
   }
 
   private static List<Pick> stops(Desk desk) {

@@ -238,9 +238,17 @@ final class PlanKeys {
         : d;
   }
 
-  /** To the next finding where there are any at the joints; to the next thing else, or by Shift. */
+  /**
+   * To the next finding where there are any at the joints; to the next thing else, or by Shift; by
+   * Ctrl to the next whole one.
+   */
   private void walk(KeyEvent e, boolean forward) {
     boolean isThing = e.isShiftDown();
+    if (e.isShortcutDown()) {
+      board.change(d -> Walk.onWhole(d, forward));
+      e.consume();
+      return;
+    }
     board.change(
         d -> !isThing && areFindings(d) ? FindingFacts.step(d, forward) : Walk.on(d, forward));
     e.consume();

@@ -158,6 +158,18 @@ public final class Picks {
     };
   }
 
+  /** The room that what is picked takes; empty where nothing is, and for a corner. */
+  public static Optional<Box> room(Plan plan, Pick pick) {
+    return switch (pick) {
+      case Pick.AtCorner c -> Optional.empty();
+      case Pick.AtEdge e -> edge(plan, e.edge()).map(Edge::box);
+      case Pick.AtJoint j ->
+          joint(plan, j).flatMap(x -> x.path().edges().stream().map(Edge::box).reduce(Box::with));
+      case Pick.AtFeature f -> along(plan, f).map(Edge::box);
+      default -> Things.box(plan, Things.of(pick));
+    };
+  }
+
   /** What is marked on a side. */
   public static Optional<Feature> feature(Plan plan, Pick.AtFeature pick) {
     return setting(plan, pick.edge())

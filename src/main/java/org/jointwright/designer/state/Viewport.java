@@ -84,6 +84,23 @@ public record Viewport(double width, double height, Point centre, double scale) 
     return new Viewport(width, height, plan, scale);
   }
 
+  /** Pushed by as little as brings {@code box} in sight, its middle where it is larger. */
+  public Viewport showing(Box box) {
+    Box sight = clear();
+    double right = way(sight.minX(), sight.maxX(), box.minX(), box.maxX());
+    double up = way(sight.minY(), sight.maxY(), box.minY(), box.maxY());
+    // A plan that is fitted touches the edge of what is clear, but for the last digit.
+    boolean isSeen = Math.max(Math.abs(right), Math.abs(up)) * scale < 1;
+    return isSeen ? this : centredOn(centre.plus(new Point(right, up)));
+  }
+
+  private static double way(double least, double most, double from, double to) {
+    if (to - from > most - least) {
+      return (from + to - least - most) / 2;
+    }
+    return from < least ? from - least : Math.max(0, to - most);
+  }
+
   /** As large as it goes with all of {@code box} and room for what is written round it. */
   public Viewport fitted(Box box) {
     double across = Math.max(40, width - 2 * BESIDE);

@@ -1,6 +1,7 @@
 package org.jointwright.designer.hand;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -69,6 +70,41 @@ class WalkTest {
         .contains(new Pick.AtFeature(Ref.outline("drive", 0), 0));
     assertThat(desk.picked()).isEqualTo(seen.getFirst());
     assertThat(Walk.on(desk, false).picked()).isEqualTo(seen.getLast());
+  }
+
+  @Test
+  void fromWholeToWholePastCornersAndSides() {
+    Slab walk =
+        Slab.of("walk", Outline.of(List.of(p(260, 0), p(300, 0), p(300, 360), p(260, 360))));
+    Desk desk = Desk.begun(PLAN.withSlabs(List.of(PLAN.slabs().getFirst(), walk))).fitted();
+    Pick drive = new Pick.WholeSlab("drive");
+    Pick next = new Pick.WholeSlab("walk");
+    Desk corner = desk.picking(new Pick.AtCorner(Ref.outline("drive", 2)));
+    assertThat(Walk.onWhole(desk, true).picked()).isEqualTo(drive);
+    assertThat(Walk.onWhole(corner, true).picked()).isEqualTo(next);
+    assertThat(Walk.onWhole(corner, false).picked()).isEqualTo(drive);
+    assertThat(Walk.onWhole(desk.picking(next), true).picked()).isEqualTo(drive);
+    assertThat(Walk.onWhole(desk.picking(drive), false).picked()).isEqualTo(next);
+    assertThat(Walk.onWhole(desk, false).picked()).isEqualTo(next);
+  }
+
+  @Test
+  void aPlanThatIsSeenWholeLiesStillAndOneOutOfSightComesByAsLittleAsItNeeds() {
+    Desk desk = DESK;
+    for (int i = 0; i < 12; i++) {
+      desk = Walk.on(desk, true);
+      assertThat(desk.viewport()).as("%s", desk.picked()).isEqualTo(DESK.viewport());
+    }
+    Pick corner = new Pick.AtCorner(Ref.outline("drive", 0));
+    // The corner is half out below: the paper is pushed up, and not across.
+    Desk low =
+        DESK.withSight(s -> s.with(s.viewport().pushed(0, 60), false))
+            .picking(new Pick.WholeSlab("drive"));
+    Desk seen = Walk.on(low, true);
+    assertThat(seen.picked()).isEqualTo(corner);
+    assertThat(seen.viewport().centre().x()).isEqualTo(low.viewport().centre().x());
+    assertThat(seen.viewport().toPaper(p(0, 0)).y())
+        .isCloseTo(DESK.viewport().toPaper(p(0, 0)).y(), within(1e-6));
   }
 
   @Test
