@@ -113,10 +113,17 @@ public final class HoldMarks {
           Picks.joint(desk.plan(), pick)
               .ifPresent(
                   j -> {
+                    JointTape tape = tape();
+                    List<Mark> figures = tape.picked(pick.slab(), j);
+                    List<Box> taken = new ArrayList<>(flags.cloths());
+                    taken.addAll(tape.figures());
                     desk.laying()
                         .whyHere(pick)
-                        .ifPresent(r -> marks.addAll(CrackMarks.of(r, view, words)));
-                    marks.addAll(tape().picked(pick.slab(), j));
+                        .ifPresent(
+                            r ->
+                                marks.addAll(
+                                    CrackMarks.of(r.cracks(), j.path(), taken, view, words)));
+                    marks.addAll(figures);
                   });
       case Pick.AtEdge pick -> Picks.edge(desk.plan(), pick.edge()).ifPresent(this::picked);
       case Pick.AtCorner pick -> sides(pick.corner(), 22);

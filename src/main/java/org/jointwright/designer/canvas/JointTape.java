@@ -81,6 +81,11 @@ final class JointTape {
     return marks;
   }
 
+  /** Where the figures of the tape stand, and the number. */
+  List<Box> figures() {
+    return figured;
+  }
+
   /** The tape of a joint under the hand; the way on is red when the panel there is too long. */
   List<Mark> held(Hold.HeldJoint held) {
     boolean isBroken = isBroken(held.slab());

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import org.jointwright.check.Finding;
+import org.jointwright.check.Severity;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
 import org.jointwright.drawing.Anchor;
@@ -22,7 +24,8 @@ import org.jointwright.shape.Ring;
 
 /**
  * The names of the panels that a finding speaks of, while it is gone to or the hand rests on it:
- * its words call them by these names, and nothing else on the plan does.
+ * its words call them by these names, and nothing else on the plan does. The first few that must be
+ * mended are named all the time, where there is room.
  */
 final class PanelNames {
   private static final double SIZE = 14;
@@ -36,6 +39,9 @@ final class PanelNames {
   private static final double[] OFF = {16, 30, 46, 64};
 
   private static final int WAYS = 8;
+
+  /** The panels of so many findings that must be mended are named all the time. */
+  private static final int MOST = 8;
 
   private final View view;
   private final Box paper;
@@ -52,7 +58,9 @@ final class PanelNames {
     PanelNames names = new PanelNames(desk, places);
     boolean isBusy = desk.draft().isPresent() || desk.hand().hold().isPresent();
     if (!isBusy) {
-      panels(desk).forEach(names::name);
+      List<Panel> asked = panels(desk);
+      asked.forEach(names::name);
+      broken(desk).stream().filter(p -> !asked.contains(p)).forEach(names::quietly);
     }
     return names.marks;
   }
@@ -65,11 +73,41 @@ final class PanelNames {
     if (number.isEmpty() || laid.isEmpty() || number.getAsInt() > laid.get().findings().size()) {
       return List.of();
     }
-    Finding f = laid.get().findings().get(number.getAsInt() - 1);
-    return laid.get().layout().slab(f.slab()).stream()
+    return panels(laid.get(), laid.get().findings().get(number.getAsInt() - 1));
+  }
+
+  private static List<Panel> panels(Laid laid, Finding f) {
+    return laid.layout().slab(f.slab()).stream()
         .flatMap(s -> s.panels().stream())
         .filter(p -> f.panel().equals(Optional.of(p.id())) || f.arguments().contains(p.id()))
         .toList();
+  }
+
+  /** The panels of what must be mended: these findings are read first. */
+  private static List<Panel> broken(Desk desk) {
+    return desk.laying().laid().stream()
+        .flatMap(
+            l ->
+                l.findings().stream()
+                    .filter(f -> f.severity() == Severity.MUST)
+                    .limit(MOST)
+                    .flatMap(f -> panels(l, f).stream()))
+        .distinct()
+        .toList();
+  }
+
+  /** Named only where there is room in the panel, and without a card. */
+  private void quietly(Panel panel) {
+    double wide = Typeface.of(Weight.BOLD).width(panel.id(), SIZE) + 12;
+    if (view.boxOf(panel.ring()).meets(paper)) {
+      // Without a card it must not stand on the stake of a flag either.
+      within(panel, wide, places::isClear).ifPresent(box -> words(box, panel, Role.TEXT));
+    }
+  }
+
+  private void words(Box box, Panel panel, Role role) {
+    Point base = box.centre().plus(new Point(0, SIZE * Typeface.CAPITAL / 2));
+    marks.add(Mark.Words.level(base, panel.id(), SIZE, Weight.BOLD, Anchor.MIDDLE, role));
   }
 
   private void name(Panel panel) {
@@ -79,7 +117,7 @@ final class PanelNames {
     }
     double wide = Typeface.of(Weight.BOLD).width(panel.id(), SIZE) + 12;
     Point in = inside(panel);
-    Optional<Box> free = within(panel, wide);
+    Optional<Box> free = within(panel, wide, places::isFree);
     Box box = free.or(() -> beside(ring.box(), wide)).orElseGet(() -> around(in, wide));
     if (free.isEmpty() && !box.holds(in)) {
       marks.add(Mark.Line.of(in, box.centre(), EDGE, Role.SELECTED));
@@ -87,17 +125,17 @@ final class PanelNames {
     Ring card = Rings.rounded(box.minX(), box.minY(), box.width(), HIGH, HIGH / 2);
     marks.add(Mark.Area.of(card, Role.PAPER));
     marks.add(Mark.Line.of(new Path(card.edges()), EDGE, Role.SELECTED));
-    Point base = box.centre().plus(new Point(0, SIZE * Typeface.CAPITAL / 2));
-    marks.add(Mark.Words.level(base, panel.id(), SIZE, Weight.BOLD, Anchor.MIDDLE, Role.SELECTED));
+    words(box, panel, Role.SELECTED);
   }
 
   /** A free place in the panel where all of the name has room. */
-  private Optional<Box> within(Panel panel, double wide) {
+  private Optional<Box> within(Panel panel, double wide, Predicate<Box> isGood) {
     Box room = view.boxOf(panel.ring());
     for (double down : SHARES) {
       for (double right : SHARES) {
         Box box = around(share(room, right, down), wide);
-        if (isFree(box) && corners(box).stream().allMatch(p -> isIn(panel, p))) {
+        if (isGood.test(box)
+            && corners(box).stream().allMatch(p -> paper.holds(p) && isIn(panel, p))) {
           return Optional.of(box);
         }
       }

@@ -17,6 +17,7 @@ import org.jointwright.drawing.Weight;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
@@ -29,6 +30,9 @@ final class ReadyMarks {
 
   /** A side shorter than this on the paper has no room for its figure; pixels. */
   private static final double ROOM = 26;
+
+  /** How many times its own size a figure goes aside to find room. */
+  private static final int ASIDE = 6;
 
   private ReadyMarks() {}
 
@@ -45,10 +49,9 @@ final class ReadyMarks {
             s ->
                 marks.addAll(
                     tapes(
-                        s,
-                        held.what().kind().isPresent()
-                            ? List.of(held.at())
-                            : rim.edges().stream().map(Edge::start).toList(),
+                        SideOff.two(s, SideOff.of(held, s), held.typed()),
+                        held.measured(),
+                        rim.box(),
                         desk.viewport(),
                         words)));
     marks.add(Mark.Line.of(new Path(view.on(rim).edges()), 2.5, Role.SELECTED));
@@ -62,18 +65,34 @@ final class ReadyMarks {
             f ->
                 desk.plan().slab(f.slab()).stream()
                     .flatMap(
-                        s ->
-                            tapes(
-                                s, List.of(f.shape().ring().box().centre()), desk.viewport(), words)
-                                .stream()))
+                        s -> tapes(s, f.shape().ring().box(), desk.viewport(), words).stream()))
         .toList();
   }
 
-  private static List<Mark> tapes(Slab slab, List<Point> of, Viewport viewport, Words words) {
+  private static List<Mark> tapes(Slab slab, Box box, Viewport viewport, Words words) {
+    List<Point> middle = List.of(box.centre());
+    List<SideOff> two = SideOff.two(slab, SideOff.eachWay(slab, middle), List.of());
+    return tapes(two, middle, box, viewport, words);
+  }
+
+  /**
+   * Strings from two sides with their figures, which keep clear of each other and of the thing.
+   *
+   * @param of the points of the thing of which the nearest is measured
+   * @param box the room that the thing takes
+   */
+  private static List<Mark> tapes(
+      List<SideOff> two, List<Point> of, Box box, Viewport viewport, Words words) {
     View view = viewport.view();
     List<Mark> strings = new ArrayList<>();
     List<Mark> figures = new ArrayList<>();
-    for (SideOff off : SideOff.nearestTwo(slab, of)) {
+    List<Box> taken = new ArrayList<>();
+    taken.add(
+        Box.of(
+                view.on(new Point(box.minX(), box.minY())),
+                view.on(new Point(box.maxX(), box.maxY())))
+            .grown(3));
+    for (SideOff off : two) {
       Point near =
           of.stream()
               .min(Comparator.comparingDouble(p -> p.minus(off.side().start()).dot(off.in())))
@@ -81,13 +100,48 @@ final class ReadyMarks {
       Point foot = near.minus(off.in().times(off.away()));
       strings.add(TapeMarks.string(view.on(Path.straight(foot, near)), 2));
       String length = words.print(Length.inches(off.away()));
-      double half = Typeface.of(Weight.BOLD).width(length, FIGURE) / 2;
-      Point at =
-          InSight.pushed(view.on(foot.towards(near, 0.5)), half + 4, FIGURE, viewport.written());
+      Point at = place(view.on(foot), view.on(near), length, taken, viewport.written());
+      taken.add(strip(at, length));
       figures.addAll(SideTape.strip(at, length, FIGURE, Weight.BOLD, Role.STRING));
     }
     strings.addAll(figures);
     return strings;
+  }
+
+  /**
+   * On the middle of its string; where that is too short, off its end outside the slab, or beside
+   * it, or farther aside.
+   */
+  private static Point place(Point foot, Point near, String figure, List<Box> taken, Box written) {
+    double half = Typeface.of(Weight.BOLD).width(figure, FIGURE) / 2;
+    Point middle = foot.towards(near, 0.5);
+    Point out = foot.equals(near) ? new Point(0, 1) : foot.minus(near).unit();
+    List<Point> places =
+        new ArrayList<>(
+            List.of(
+                middle,
+                SideTape.clear(foot, out, half, FIGURE),
+                SideTape.clear(middle, out.left(), half, FIGURE),
+                SideTape.clear(middle, out.left().times(-1), half, FIGURE)));
+    for (int k = 1; k <= ASIDE; k++) {
+      Point aside = out.left().times(k * FIGURE);
+      places.add(SideTape.clear(foot, out, half, FIGURE).plus(aside));
+      places.add(SideTape.clear(foot, out, half, FIGURE).minus(aside));
+      places.add(SideTape.clear(near, out.times(-1), half, FIGURE).plus(aside));
+      places.add(SideTape.clear(near, out.times(-1), half, FIGURE).minus(aside));
+    }
+    return places.stream()
+        .map(p -> InSight.pushed(p, half + 4, FIGURE, written))
+        .filter(p -> taken.stream().noneMatch(b -> b.meets(strip(p, figure))))
+        .findFirst()
+        .orElse(InSight.pushed(middle, half + 4, FIGURE, written));
+  }
+
+  /** The room that a figure takes about its middle. */
+  private static Box strip(Point at, String figure) {
+    double half = Typeface.of(Weight.BOLD).width(figure, FIGURE) / 2 + 4;
+    double high = FIGURE * 0.55;
+    return new Box(at.x() - half, at.y() - high, at.x() + half, at.y() + high);
   }
 
   static List<Mark> of(Hold.HeldShape held, Viewport viewport, Words words) {

@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import org.jointwright.designer.canvas.Brush;
 import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.findings.FixFacts;
@@ -191,9 +192,16 @@ final class FindingsPane extends VBox {
     title.getStyleClass().add("section");
     String summary =
         now.isEmpty() ? board.say("window.finding.none") : FindingFacts.summary(now, board.words());
-    Label count = new Label(summary);
+    // No figure stays behind at the end of a line.
+    Label count = new Label(summary.replaceAll("(?<=\\d) ", "\u00a0"));
     count.setId("findings-count");
     count.getStyleClass().add("quiet-label");
+    // A long summary goes on below; neither loses its end.
+    title.setMinWidth(Region.USE_PREF_SIZE);
+    count.setWrapText(true);
+    count.setMinHeight(Region.USE_PREF_SIZE);
+    count.setAlignment(Pos.BASELINE_RIGHT);
+    count.setTextAlignment(TextAlignment.RIGHT);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox head = new HBox(8, title, gap, count);

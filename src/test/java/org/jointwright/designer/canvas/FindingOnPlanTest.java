@@ -117,17 +117,36 @@ class FindingOnPlanTest {
   void aPanelIsNamedWhereItLiesWhileItsFindingIsGoneToOrPointedAt() {
     Desk desk = judged();
     int number = tooLong(desk);
-    assertThat(names(desk)).isEmpty();
+    assertThat(names(desk)).noneMatch(n -> n.role() == Role.SELECTED);
     for (Desk at :
         List.of(
             desk.withSight(s -> s.goneTo(number)), glancing(desk, number, OptionalInt.empty()))) {
       Mark.Words name = names(at).getFirst();
       assertThat(names(at)).hasSize(1);
+      assertThat(name.role()).isEqualTo(Role.SELECTED);
       assertThat(name.text()).matches("P\\d+");
       Point on = at.viewport().view().back(name.at());
       assertThat(on.y()).as("in the upper panel").isBetween(96.0, 288.0);
       assertThat(on.x()).isBetween(0.0, 120.0);
     }
+  }
+
+  /** The list speaks of it: whoever reads there finds it on the plan before clicking anything. */
+  @Test
+  void aPanelThatMustBeMendedIsNamedWithoutAskingWhereThereIsRoom() {
+    Desk desk = judged();
+    Mark.Words name = names(desk).getFirst();
+    assertThat(names(desk)).hasSize(1);
+    Point on = desk.viewport().view().back(name.at());
+    assertThat(on.y()).as("in the upper panel").isBetween(96.0, 288.0);
+    Box box = new Box(name.at().x() - 8, name.at().y() - 12, name.at().x() + 8, name.at().y());
+    assertThat(FlagMarks.of(desk).marks(new Places()))
+        .flatExtracting(Mark.Group::marks)
+        .filteredOn(Mark.Line.class::isInstance)
+        .extracting(m -> ((Mark.Line) m).path().edges().getFirst().box())
+        .noneMatch(b -> b.meets(box));
+    Desk far = desk.withSight(s -> s.with(s.viewport().zoomed(new Point(372, 380), 0.1), false));
+    assertThat(names(far)).as("no room for it").isEmpty();
   }
 
   @Test
