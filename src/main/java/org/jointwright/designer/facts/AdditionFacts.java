@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.jointwright.designer.ready.Addition;
+import org.jointwright.designer.shaping.SideOff;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.designer.state.SetDown;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.Slab;
-import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
@@ -64,19 +64,22 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
 
   private List<Row> fromSides(Slab slab) {
     boolean isObject = held.what().kind().isPresent();
-    List<Point> of = isObject ? List.of(held.at()) : corners(held);
+    List<SideOff> sides = SideOff.of(held, slab);
     List<Row> rows =
         new FromSides(desk.plan(), slab, words)
             .rows(
                 isObject ? "fixed" : "opening",
                 isObject ? "window.from.middle" : "window.from.edge",
-                of,
+                held.measured(),
+                sides,
+                d -> held.typed(),
                 SetDown::push);
-    return rows.stream().map(r -> r instanceof Row.Typed t ? remembered(t) : r).toList();
+    List<Integer> offered = sides.stream().map(o -> o.number(slab)).toList();
+    return rows.stream().map(r -> r instanceof Row.Typed t ? remembered(t, offered) : r).toList();
   }
 
   /** The row, and that its side was typed from. */
-  private static Row remembered(Row.Typed row) {
+  private static Row remembered(Row.Typed row, List<Integer> offered) {
     int side = Integer.parseInt(row.id().substring(row.id().lastIndexOf('-') + 1));
     return new Row.Typed(
         row.id(),
@@ -84,7 +87,7 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
         row.value(),
         t -> {
           UnaryOperator<Desk> put = row.change().apply(t);
-          return d -> SetDown.changed(put.apply(d), h -> h.from(side));
+          return d -> SetDown.changed(put.apply(d), h -> h.from(side, offered));
         });
   }
 
@@ -93,13 +96,9 @@ record AdditionFacts(Desk desk, Hold.HeldAddition held, Words words) {
     Point by =
         desk.plan()
             .slab(now.slab())
-            .map(s -> FromSides.held(s, corners(now), corners(now.with(to)), now.typed()))
+            .map(s -> FromSides.held(s, SideOff.of(now, s), now.with(to).measured(), now.typed()))
             .orElse(new Point(0, 0));
     return now.with(to).at(now.slab(), now.at().plus(by));
-  }
-
-  private static List<Point> corners(Hold.HeldAddition of) {
-    return of.what().ring(of.at()).edges().stream().map(Edge::start).toList();
   }
 
   /** How a size changes what is held. */

@@ -2,7 +2,9 @@ package org.jointwright.designer.facts;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jointwright.designer.shaping.SharedSide;
@@ -13,6 +15,7 @@ import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Picks;
 import org.jointwright.joint.EdgeSection;
+import org.jointwright.joint.Meeting;
 import org.jointwright.measure.Length;
 import org.jointwright.plan.Against;
 import org.jointwright.plan.EdgeSetting;
@@ -34,6 +37,9 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
   /** Nearer to level or plumb than this a side is one of them: sine of the angle. */
   private static final double SLANT = 1e-6;
 
+  /** A side of which no more is free lies along a slab wholly, inches. */
+  private static final double WHOLLY = 1;
+
   Optional<Facts> facts() {
     return Picks.outline(desk.plan(), edge)
         .filter(o -> edge.index() < o.vertices().size())
@@ -54,7 +60,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
         new Row.Choice(
             "edge-against",
             words.say("window.edge.against"),
-            all.stream().map(this::against).toList(),
+            all.stream().map(a -> against(a, e)).toList(),
             all.indexOf(setting.against()),
             i -> set(a -> a.withAgainst(all.get(i)))));
     if (setting.against().needsIsolation()) {
@@ -233,14 +239,44 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
     return Math.min(Math.abs(way.x()), Math.abs(way.y())) > SLANT;
   }
 
-  private String against(Against against) {
+  private String against(Against against, Edge e) {
     return switch (against) {
-      case OPEN -> words.say("window.against.open");
+      case OPEN -> beside(e).orElseGet(() -> words.say("window.against.open"));
       case BUILDING -> words.say("window.against.building");
       case CONCRETE -> words.say("window.against.concrete");
       case STREET -> words.say("window.against.street");
       case ASPHALT -> words.say("window.against.asphalt");
     };
+  }
+
+  /** The slab of the plan that the side lies along, the one it is longest along. */
+  private Optional<String> beside(Edge e) {
+    if (edge.ring() != Ref.OUTLINE) {
+      return Optional.empty();
+    }
+    Map<String, Double> along = new LinkedHashMap<>();
+    for (Meeting m : Meeting.of(desk.plan())) {
+      if (m.first().equals(edge.slab()) && m.firstEdge() == edge.index()) {
+        along.merge(m.second(), m.stretch().length(), Double::sum);
+      } else if (m.second().equals(edge.slab()) && m.secondEdge() == edge.index()) {
+        along.merge(m.first(), m.stretch().length(), Double::sum);
+      }
+    }
+    double all = along.values().stream().mapToDouble(d -> d).sum();
+    return along.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(
+            longest -> {
+              String slab = called(longest.getKey());
+              return all < e.length() - WHOLLY ? words.say("window.against.partly", slab) : slab;
+            });
+  }
+
+  /** A slab that has no name of its own is called slab 1 already. */
+  private String called(String slab) {
+    return slab.startsWith(words.say("window.slab.name"))
+        ? slab
+        : words.say("window.against.slab", slab);
   }
 
   static EdgeSetting setting(Plan plan, Ref edge) {

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.jointwright.designer.shaping.SideOff;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthReader;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
-import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 
@@ -21,35 +22,24 @@ record FromSides(Plan plan, Slab slab, Words words) {
   /** How far the place of a thing may be from what its row says it is, inches. */
   private static final double SAME = 1e-9;
 
-  /** Sides that lean more from each other are two ways: the sine of 45 degrees. */
-  private static final double ACROSS = Math.sqrt(0.5) - SAME;
+  /** A distance that misses its figure by no more is the figure, inches. */
+  private static final double AS_TYPED = 1e-6;
+
+  /** Two sides that lean less from each other hold no place between them: sine of 15 degrees. */
+  private static final double TWO_WAYS = 0.25;
 
   /**
    * By what a thing of another size moves to stay as far from two sides as it was: those that were
    * typed last, or else the nearest.
    *
-   * @param was its points before
+   * @param sides how far it was from the sides
    * @param is its points in the other size
    * @param typed the sides from which its place was typed, the last one last, by their number
    */
-  static Point held(Slab slab, List<Point> was, List<Point> is, List<Integer> typed) {
-    List<Edge> edges = slab.outline().ring().edges();
-    List<SideOff> sides =
-        SideOff.eachWay(slab, was).stream()
-            .sorted(
-                Comparator.comparingInt((SideOff o) -> -typed.lastIndexOf(edges.indexOf(o.side())))
-                    .thenComparingDouble(SideOff::away))
-            .toList();
-    if (sides.isEmpty()) {
-      return new Point(0, 0);
-    }
-    SideOff one = sides.getFirst();
-    Point by = one.back(is);
-    return sides.stream()
-        .filter(o -> Math.abs(o.in().cross(one.in())) > ACROSS)
-        .findFirst()
-        .map(o -> by.plus(o.back(is)))
-        .orElse(by);
+  static Point held(Slab slab, List<SideOff> sides, List<Point> is, List<Integer> typed) {
+    return SideOff.two(slab, sides, typed).stream()
+        .map(o -> o.back(is))
+        .reduce(new Point(0, 0), Point::plus);
   }
 
   /**
@@ -61,19 +51,36 @@ record FromSides(Plan plan, Slab slab, Words words) {
    * @param move moves the thing by a vector
    */
   List<Row> rows(String id, String key, List<Point> of, BiFunction<Desk, Point, Desk> move) {
+    List<SideOff> sides = SideOff.eachWay(slab, of);
+    return rows(id, key, of, sides, d -> taped(sides, d), move);
+  }
+
+  /**
+   * The rows of a thing in the hand.
+   *
+   * @param sides the sides to measure from
+   * @param typed those of them it was typed from, the last one last, by their number
+   */
+  List<Row> rows(
+      String id,
+      String key,
+      List<Point> of,
+      List<SideOff> sides,
+      Function<Desk, List<Integer>> typed,
+      BiFunction<Desk, Point, Desk> move) {
     List<Row> rows = new ArrayList<>();
     Names names = new Names(plan, words);
-    for (SideOff off : SideOff.eachWay(slab, of)) {
+    for (SideOff off : sides) {
       rows.add(
           new Row.Typed(
               // By its side: a hand that types on finds its row where another has joined them.
-              id + "-from-" + slab.outline().ring().edges().indexOf(off.side()),
+              id + "-from-" + off.number(slab),
               words.say(key, names.ends(off.side())),
               words.print(Length.inches(off.away())),
               t ->
                   d -> {
                     double wanted = Figures.site(t, d).inches();
-                    Point by = off.in().times(wanted - off.away());
+                    Point by = by(off, wanted, sides, typed.apply(d));
                     boolean stays =
                         of.stream().allMatch(p -> slab.outline().ring().contains(p.plus(by)));
                     if (wanted < -SAME || !stays) {
@@ -83,5 +90,32 @@ record FromSides(Plan plan, Slab slab, Words words) {
                   }));
     }
     return rows;
+  }
+
+  /** To the new distance, and as far from the other side that was typed as it was. */
+  private Point by(SideOff off, double wanted, List<SideOff> sides, List<Integer> typed) {
+    return typed.reversed().stream()
+        .flatMap(n -> sides.stream().filter(o -> o.number(slab) == n))
+        .filter(o -> Math.abs(o.in().cross(off.in())) > TWO_WAYS)
+        .findFirst()
+        .map(o -> off.to(wanted, o))
+        .orElseGet(() -> off.to(wanted));
+  }
+
+  /**
+   * The sides from which a thing that was set down stands exactly as far as is printed: it was
+   * typed from these, if from any. The nearest comes last.
+   */
+  private List<Integer> taped(List<SideOff> sides, Desk desk) {
+    return sides.stream()
+        .filter(
+            o -> {
+              String printed = words.print(Length.inches(o.away()));
+              double read = LengthReader.read(printed, desk.bare()).inches();
+              return Math.abs(read - o.away()) < AS_TYPED;
+            })
+        .sorted(Comparator.comparingDouble(SideOff::away).reversed())
+        .map(o -> o.number(slab))
+        .toList();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jointwright.designer.shaping.SideOff;
 import org.jointwright.designer.shaping.Whole;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
@@ -81,7 +82,9 @@ record OpeningFacts(Desk desk, Pick.AtOpening pick, Words words) {
                       wide
                           ? new Point(box.minX() + (p.x() - box.minX()) * factor, p.y())
                           : new Point(p.x(), box.minY() + (p.y() - box.minY()) * factor);
-              Point by = FromSides.held(slab, rim, rim.stream().map(to).toList(), List.of());
+              Point by =
+                  FromSides.held(
+                      slab, SideOff.eachWay(slab, rim), rim.stream().map(to).toList(), List.of());
               return each(d, p -> to.apply(p).plus(by));
             });
   }

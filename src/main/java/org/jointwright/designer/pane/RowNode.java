@@ -1,6 +1,7 @@
 package org.jointwright.designer.pane;
 
 import java.util.function.UnaryOperator;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -24,6 +25,11 @@ import org.jointwright.measure.LengthFormatException;
 final class RowNode {
   /** The longest word of a label that is kept whole, pixels of the look. */
   private static final double LABEL = 120;
+
+  /** A text of more letters than this has no room in a field of the usual width. */
+  private static final int SHORT = 11;
+
+  private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
 
   private final Board board;
   private final Label label = new WholeWords(LABEL);
@@ -129,6 +135,7 @@ final class RowNode {
       case Row.Shown s -> ((Label) value).setText(s.value());
       case Row.Typed t -> {
         TextField field = (TextField) value;
+        field.pseudoClassStateChanged(LONG, t.value().length() > SHORT);
         if (!isTyped && !field.getText().equals(t.value())) {
           field.setText(t.value());
           if (field.isFocused()) {

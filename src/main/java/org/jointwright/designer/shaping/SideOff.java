@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.jointwright.designer.state.Hold;
 import org.jointwright.plan.Slab;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
@@ -17,7 +19,7 @@ import org.jointwright.shape.Segment;
  */
 public record SideOff(Segment side, double away) {
   /** Sides that lean less from each other look the same way: the cosine of 45 degrees. */
-  private static final double ALIKE = Math.sqrt(0.5);
+  private static final double ALIKE = Math.sqrt(0.5) + 1e-9;
 
   /**
    * From the nearest straight side each of four ways, so that the tape may have been hooked on any
@@ -47,25 +49,83 @@ public record SideOff(Segment side, double away) {
         .toList();
   }
 
-  /** From the nearest side of all, and from the nearest across from it. */
-  public static List<SideOff> nearestTwo(Slab slab, List<Point> of) {
-    List<SideOff> near =
-        eachWay(slab, of).stream().sorted(Comparator.comparingDouble(SideOff::away)).toList();
-    return near.stream()
+  /** From the sides that the place of what is in the hand can be typed from. */
+  public static List<SideOff> of(Hold.HeldAddition held, Slab slab) {
+    return held.offered().isEmpty()
+        ? eachWay(slab, held.measured())
+        : fromSides(slab, held.measured(), held.offered());
+  }
+
+  /**
+   * From these sides, whether they are the nearest or not; in the order of the outline.
+   *
+   * @param sides their numbers in it
+   */
+  private static List<SideOff> fromSides(Slab slab, List<Point> of, List<Integer> sides) {
+    List<Edge> edges = slab.outline().ring().edges();
+    return IntStream.range(0, edges.size())
+        .filter(sides::contains)
+        .mapToObj(edges::get)
+        .filter(Segment.class::isInstance)
+        .map(Segment.class::cast)
+        .map(s -> new SideOff(s, away(s, of)))
+        .toList();
+  }
+
+  /**
+   * The two of them by which a hand has the place: the one it was typed from last, or else the
+   * nearest, and the first such across from that, if there is one.
+   *
+   * @param typed the sides from which its place was typed, the last one last, by their number
+   */
+  public static List<SideOff> two(Slab slab, List<SideOff> all, List<Integer> typed) {
+    List<SideOff> order =
+        all.stream()
+            .sorted(
+                Comparator.comparingInt((SideOff o) -> -typed.lastIndexOf(o.number(slab)))
+                    .thenComparingDouble(SideOff::away))
+            .toList();
+    return order.stream()
         .filter(
             o ->
-                o.equals(near.getFirst())
+                o.equals(order.getFirst())
                     || o.equals(
-                        near.stream()
-                            .filter(x -> Math.abs(x.in().dot(near.getFirst().in())) <= ALIKE)
+                        order.stream()
+                            .filter(x -> x.isAcross(order.getFirst()))
                             .findFirst()
-                            .orElse(near.getFirst())))
+                            .orElse(order.getFirst())))
         .toList();
+  }
+
+  /** The side’s number in the outline. */
+  public int number(Slab slab) {
+    return slab.outline().ring().edges().indexOf(side);
+  }
+
+  /** Whether the sides run two ways, so that both together tell where a thing stands. */
+  public boolean isAcross(SideOff other) {
+    return Math.abs(in().dot(other.in())) <= ALIKE;
   }
 
   /** What moves points as far away from the side as the thing was. */
   public Point back(List<Point> of) {
     return in().times(away - away(side, of));
+  }
+
+  /**
+   * What moves a thing this far away from the side, and leaves it as far from another as it is:
+   * where the two are not square to each other, straight off the one would change the other.
+   *
+   * @param wanted inches
+   */
+  public Point to(double wanted, SideOff kept) {
+    Point along = kept.side().direction(0);
+    return along.times((wanted - away) / along.dot(in()));
+  }
+
+  /** What moves a thing straight off the side until it is this far from it, inches. */
+  public Point to(double wanted) {
+    return in().times(wanted - away);
   }
 
   /** The way from the side into the slab. */

@@ -12,6 +12,7 @@ import org.jointwright.plan.Joint;
 import org.jointwright.plan.edit.Ref;
 import org.jointwright.plan.edit.Thing;
 import org.jointwright.shape.Box;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
 
@@ -105,12 +106,26 @@ public sealed interface Hold {
    * @param at where its middle is
    * @param called what an object is called before its number
    * @param typed the sides of the slab from which its place was typed, the last one last
+   * @param offered the sides that its place can be typed from, while it is being typed; empty
+   *     before that, where it is the nearest ones
    */
-  record HeldAddition(String slab, Addition what, Point at, String called, List<Integer> typed)
+  record HeldAddition(
+      String slab,
+      Addition what,
+      Point at,
+      String called,
+      List<Integer> typed,
+      List<Integer> offered)
       implements Waiting {
-    /** Copies the list. */
+    /** Copies the lists. */
     public HeldAddition {
       typed = List.copyOf(typed);
+      offered = List.copyOf(offered);
+    }
+
+    /** One whose place was not typed yet. */
+    public HeldAddition(String slab, Addition what, Point at, String called) {
+      this(slab, what, at, called, List.of(), List.of());
     }
 
     @Override
@@ -120,24 +135,42 @@ public sealed interface Hold {
 
     /** The same in another size. */
     public HeldAddition with(Addition value) {
-      return new HeldAddition(slab, value, at, called, typed);
+      return new HeldAddition(slab, value, at, called, typed, offered);
     }
 
     /** The same of another kind, and called after it. */
     public HeldAddition of(FixedKind kind, String name) {
-      return new HeldAddition(slab, what.of(kind), at, name, typed);
+      return new HeldAddition(slab, what.of(kind), at, name, typed, offered);
     }
 
     /** The same elsewhere. */
     public HeldAddition at(String in, Point place) {
-      return new HeldAddition(in, what, place, called, in.equals(slab) ? typed : List.of());
+      return in.equals(slab)
+          ? new HeldAddition(in, what, place, called, typed, offered)
+          : new HeldAddition(in, what, place, called);
     }
 
-    /** The same, its place typed from a side. */
-    public HeldAddition from(int side) {
+    /** The same led elsewhere by the pointer: no figure holds it any longer. */
+    public HeldAddition led(String in, Point place) {
+      return new HeldAddition(in, what, place, called);
+    }
+
+    /**
+     * The same, its place typed from a side.
+     *
+     * @param among the sides that were offered; they stay, so that no row goes from under the hand
+     */
+    public HeldAddition from(int side, List<Integer> among) {
       List<Integer> all = new ArrayList<>(typed);
       all.add(side);
-      return new HeldAddition(slab, what, at, called, all);
+      return new HeldAddition(slab, what, at, called, all, among);
+    }
+
+    /** The points of it of which the nearest is measured: the middle of an object, a rim. */
+    public List<Point> measured() {
+      return what.kind().isPresent()
+          ? List.of(at)
+          : what.ring(at).edges().stream().map(Edge::start).toList();
     }
   }
 

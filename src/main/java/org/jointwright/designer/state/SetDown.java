@@ -55,7 +55,7 @@ public final class SetDown {
                       && Addition.clear(desk.plan(), s, seen)
                           > Math.hypot(what.wide(), what.deep());
               Point at = isFree ? seen : Addition.middle(desk.plan(), s);
-              return holding(desk, new Hold.HeldAddition(slabId, what, at, called, List.of()));
+              return holding(desk, new Hold.HeldAddition(slabId, what, at, called));
             })
         .orElse(desk);
   }
@@ -77,24 +77,23 @@ public final class SetDown {
                 switch (held) {
                   case Hold.HeldShape h -> new Hold.HeldShape(h.shape(), pencil(desk, pointer));
                   case Hold.HeldAddition h ->
-                      over(
-                          desk.plan(),
-                          h,
-                          Pointer.stepped(pointer.plan(), pointer.step(desk.plan())));
+                      led(desk.plan(), h, Pointer.stepped(pointer.plan(), pointer.step(desk.plan())));
                 })
         .map(h -> holding(desk, h))
         .orElse(desk);
   }
 
-  /** Over whatever slab is there; over none it stays that of the last one. */
-  private static Hold.HeldAddition over(Plan plan, Hold.HeldAddition held, Point at) {
-    String slab =
-        plan.slabs().stream()
-            .filter(s -> s.region().contains(at))
-            .findFirst()
-            .map(Slab::id)
-            .orElse(held.slab());
-    return held.at(slab, at);
+  private static Hold.HeldAddition led(Plan plan, Hold.HeldAddition held, Point at) {
+    return held.led(over(plan, held, at), at);
+  }
+
+  /** Whatever slab is there; over none it stays that of the last one. */
+  private static String over(Plan plan, Hold.HeldAddition held, Point at) {
+    return plan.slabs().stream()
+        .filter(s -> s.region().contains(at))
+        .findFirst()
+        .map(Slab::id)
+        .orElse(held.slab());
   }
 
   private static Pencil pencil(Desk desk, Pointer pointer) {
@@ -110,7 +109,10 @@ public final class SetDown {
                 switch (held) {
                   case Hold.HeldShape h ->
                       new Hold.HeldShape(h.shape(), Pencil.free(h.pencil().at().plus(by)));
-                  case Hold.HeldAddition h -> over(desk.plan(), h, h.at().plus(by));
+                  case Hold.HeldAddition h -> {
+                    Point at = h.at().plus(by);
+                    yield h.at(over(desk.plan(), h, at), at);
+                  }
                 })
         .map(h -> inSight(holding(desk, h)))
         .orElse(desk);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jointwright.designer.shaping.SideOff;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Outline;
@@ -57,14 +58,15 @@ class FromSidesTest {
         continue;
       }
       List<Point> is = corners(4, 6, 36);
-      Point by = FromSides.held(DRIVE, was, is, List.of(first, last));
+      Point by = FromSides.held(DRIVE, SideOff.eachWay(DRIVE, was), is, List.of(first, last));
       for (int side : List.of(first, last)) {
         assertThat(away(side, is, by))
             .as("%s", side)
             .isCloseTo(away(side, was, new Point(0, 0)), within(1e-9));
       }
     }
-    Point nearest = FromSides.held(DRIVE, was, corners(4, 6, 36), List.of());
+    Point nearest =
+        FromSides.held(DRIVE, SideOff.eachWay(DRIVE, was), corners(4, 6, 36), List.of());
     assertThat(nearest).isEqualTo(new Point(0, 0));
   }
 
@@ -148,5 +150,27 @@ class FromSidesTest {
         .extracting(Row.Typed::label)
         .containsExactly(
             "Middle from A–B", "Middle from D–E", "Middle from E–F", "Middle from F–A");
+  }
+
+  /** The street of this drive runs a foot off square to its other sides. */
+  private static final Slab SKEW =
+      Slab.of("skew", Outline.of(List.of(at(0, 0), at(20, -1), at(20, 30), at(0, 30))));
+
+  @Test
+  void bothFiguresOfAPostThatWasSetDownStayWhereTheSidesAreNotSquare() {
+    Edge street = SKEW.outline().ring().edges().getFirst();
+    Point in = street.direction(0).left();
+    // Five feet from the street, as typed; from the left side it was led.
+    Point start = street.start().plus(street.direction(0).times(50.3)).plus(in.times(60));
+    rows(SKEW, start).get(3).change().apply("6'").apply(Desk.blank());
+    Point now = start.plus(moves.getFirst());
+    assertThat(now.minus(street.start()).dot(in)).isCloseTo(60, within(1e-9));
+    assertThat(now.x()).isCloseTo(72, within(1e-9));
+  }
+
+  @Test
+  void aPostThatWasOnlyLedGoesStraightOffTheSide() {
+    rows(SKEW, new Point(50.3, 61.7)).get(3).change().apply("6'").apply(Desk.blank());
+    assertThat(moves.getFirst().y()).isCloseTo(0, within(1e-9));
   }
 }

@@ -52,12 +52,51 @@ class SidePaneInTheWindowTest {
             rig.designer()
                 .board()
                 .change(d -> SetDown.changed(d, h -> h.at(h.slab(), feet(5, 15)))));
+    rig.clickOn("deed-set-down");
     assertThat(rig.has("row-fixed-from-3")).isTrue();
     rig.clickOn("row-fixed-from-0").key(KeyCode.CONTROL, KeyCode.A).type("5'").key(KeyCode.TAB);
     assertThat(rig.has("row-fixed-from-3")).as("the row that Tab led to").isFalse();
     assertThat(focused()).isEqualTo("row-fixed-from-1");
     rig.key(KeyCode.TAB);
     assertThat(focused()).isEqualTo("row-fixed-from-4");
+  }
+
+  /** What is in the hand keeps its rows while a hand types: the next click finds its field. */
+  @Test
+  void noRowGoesFromUnderTheHandWhileAPostIsTypedIntoItsPlace() {
+    rig.click(feet(5, 5)).clickOn("deed-add-fixed");
+    rig.act(
+        () ->
+            rig.designer()
+                .board()
+                .change(d -> SetDown.changed(d, h -> h.at(h.slab(), feet(5, 15)))));
+    double was = top("row-fixed-across");
+    rig.clickOn("row-fixed-from-0").key(KeyCode.CONTROL, KeyCode.A).type("5'").key(KeyCode.TAB);
+    assertThat(focused()).isEqualTo("row-fixed-from-3");
+    assertThat(top("row-fixed-across")).isEqualTo(was);
+  }
+
+  @Test
+  void bothSizesOfASquareDrainAreReadInTheirField() {
+    rig.click(feet(5, 5)).clickOn("deed-add-fixed");
+    rig.fill("fixed-across", "15 3/4 x 15 3/4");
+    boolean hasRoom =
+        Rig.get(
+            () -> {
+              Node field = rig.node0("row-fixed-across");
+              double text = field.lookup(".text").getLayoutBounds().getWidth();
+              return text + 20 <= field.getLayoutBounds().getWidth();
+            });
+    assertThat(rig.text("row-fixed-across")).contains("×");
+    assertThat(hasRoom).isTrue();
+  }
+
+  private double top(String row) {
+    return Rig.get(
+        () -> {
+          Node node = rig.node0(row);
+          return node.localToScene(node.getLayoutBounds()).getMinY();
+        });
   }
 
   @Test

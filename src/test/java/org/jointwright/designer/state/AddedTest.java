@@ -19,6 +19,7 @@ import org.jointwright.plan.FixedObject;
 import org.jointwright.plan.Outline;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
+import org.jointwright.shape.Edge;
 import org.jointwright.shape.Point;
 import org.jointwright.text.Words;
 import org.junit.jupiter.api.Test;
@@ -130,6 +131,55 @@ class AddedTest {
     assertThat(only(placed).kind()).isEqualTo(FixedKind.CLEANOUT);
     assertThat(only(placed).id()).isEqualTo("cleanout 1");
     assertThat(only(placed).shape().ring().box().width()).isCloseTo(4, within(1e-6));
+  }
+
+  /** A street that is not square to the sides, and a flare beside it. */
+  private static Desk skew() {
+    Slab skew =
+        Slab.of(
+            "drive",
+            Outline.of(
+                List.of(
+                    new Point(0, 0),
+                    new Point(270, -3),
+                    new Point(240, 116),
+                    new Point(240, 360),
+                    new Point(0, 360))));
+    Desk desk = Desk.begun(Plan.EMPTY.withSlabs(List.of(skew))).fitted();
+    return SetDown.adding(
+        desk.picking(new Pick.WholeSlab("drive")), "drive", Addition.OBJECT, "post");
+  }
+
+  private static double off(Desk desk, int side) {
+    Edge e = desk.plan().slabs().getFirst().outline().ring().edges().get(side);
+    Point at = desk.hand().addition().orElseThrow().at();
+    return at.minus(e.start()).dot(e.direction(0).left());
+  }
+
+  @Test
+  void twoTypedDistancesHoldBothWhereTheSidesAreNotSquare() {
+    Desk held = typed(typed(skew(), "fixed-from-0", "8'6"), "fixed-from-4", "6'3");
+    assertThat(off(held, 0)).isCloseTo(102, within(1e-9));
+    assertThat(off(held, 4)).isCloseTo(75, within(1e-9));
+    Desk again = typed(held, "fixed-from-0", "4'");
+    assertThat(off(again, 0)).isCloseTo(48, within(1e-9));
+    assertThat(off(again, 4)).isCloseTo(75, within(1e-9));
+  }
+
+  @Test
+  void theRowsStayWhereTheyAreOnceAHandTypesUntilThePointerLeadsIt() {
+    Desk held = skew();
+    List<String> before = ids(held);
+    assertThat(before).contains("fixed-from-2").doesNotContain("fixed-from-1");
+    Desk typed = typed(held, "fixed-from-0", "2'");
+    assertThat(ids(typed)).isEqualTo(before);
+    assertThat(ids(Arrows.pressed(typed, new Point(1, 0), 1))).isEqualTo(before);
+    Desk led = SetDown.lead(typed, at(typed, 150, 30));
+    assertThat(ids(led)).contains("fixed-from-1").doesNotContain("fixed-from-2");
+  }
+
+  private static List<String> ids(Desk desk) {
+    return facts(desk).rows().stream().map(Row::id).toList();
   }
 
   @Test
