@@ -14,11 +14,23 @@ import org.jointwright.plan.edit.Together;
  * @param key the key of what it says, an order: {@code fix.across.plain}
  * @param arguments what fills the places: names of panels, joints and sides, lengths, numbers
  * @param edit what it does to the plan that was judged
+ * @param brings the rules of lesser weight that find more once it is done, the weightiest first
  */
-public record Fix(String key, List<Object> arguments, Edit edit) {
-  /** Copies the list. */
+public record Fix(String key, List<Object> arguments, Edit edit, List<String> brings) {
+  /** Copies the lists. */
   public Fix {
     arguments = List.copyOf(arguments);
+    brings = List.copyOf(brings);
+  }
+
+  /** One that was not tried yet. */
+  public Fix(String key, List<Object> arguments, Edit edit) {
+    this(key, arguments, edit, List.of());
+  }
+
+  /** The same, and what it brings. */
+  Fix bringing(List<String> rules) {
+    return new Fix(key, arguments, edit, rules);
   }
 
   /** Whether it changes the shape of a slab or where it lies, so that joints are due anew. */

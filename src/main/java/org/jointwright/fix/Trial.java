@@ -85,7 +85,7 @@ final class Trial {
     return isHelp
         ? Optional.of(
             new Helped(
-                fix,
+                fix.bringing(brought(now)),
                 plan,
                 count(now, Severity.MUST),
                 count(now, Severity.SHOULD),
@@ -166,6 +166,25 @@ final class Trial {
     return now.crashed().size() <= judged.crashed().size()
         && (!isOwn || clears(after, now, were))
         && breaksNothing(after, now, were);
+  }
+
+  /**
+   * The rules that weigh less than the finding and find more than before, the weightiest first:
+   * they stop no fix, but whoever takes it is told.
+   */
+  private List<String> brought(Judgement now) {
+    List<Finding> were = before(false);
+    return now.findings().stream()
+        .filter(f -> !weighs(f))
+        .sorted(Comparator.comparing(Finding::severity))
+        .map(Finding::rule)
+        .distinct()
+        .filter(r -> of(now.findings(), r) > of(were, r))
+        .toList();
+  }
+
+  private static long of(List<Finding> findings, String rule) {
+    return findings.stream().filter(f -> f.rule().equals(rule)).count();
   }
 
   private static long count(Judgement judgement, Severity severity) {

@@ -36,6 +36,9 @@ class FixLawTest {
   /** The rules that look at whole panels. */
   private static final Set<String> PANELS = Set.of("M1", "M2", "M5", "M8", "S8");
 
+  /** The rules that are asked of what may be, and not of what a fix brings. */
+  private static final Set<String> SLOW = Set.of("S2", "C1");
+
   /** Findings are at one place when they are no farther apart, inches. */
   private static final double SAME_PLACE = 1;
 
@@ -64,6 +67,10 @@ class FixLawTest {
         assertThat(after.crashed()).as(what).isEmpty();
         assertThat(at(finding, after)).as(what).isLessThan(at(finding, before));
         assertNoWorse(what, excesses(finding, before), excesses(finding, after));
+        if (!fix.isOfShape()) {
+          assertThat(fix.brings()).as(what).containsExactlyInAnyOrderElementsOf(
+              brought(finding, before, after));
+        }
         if (finding.severity() != Severity.MUST) {
           assertThat(after.findings()).as(what).hasSizeLessThan(before.findings().size());
           assertThat(crooked(plan)).as(what).isLessThanOrEqualTo(crooked(c.layout().plan()));
@@ -78,6 +85,20 @@ class FixLawTest {
             .isEqualTo(c.layout().plan());
       }
     }
+  }
+
+  /** The rules of lesser weight that find more, but for those that lay and judge by themselves. */
+  private static Set<String> brought(Finding finding, Judgement before, Judgement after) {
+    Set<String> rules = new java.util.TreeSet<>();
+    for (Finding f : after.findings()) {
+      boolean isLess = f.severity().compareTo(finding.severity()) > 0;
+      long were = before.findings().stream().filter(b -> b.rule().equals(f.rule())).count();
+      long are = after.findings().stream().filter(b -> b.rule().equals(f.rule())).count();
+      if (isLess && are > were && !SLOW.contains(f.rule()) && !f.rule().equals("M10")) {
+        rules.add(f.rule());
+      }
+    }
+    return rules;
   }
 
   private static int joints(Plan plan) {

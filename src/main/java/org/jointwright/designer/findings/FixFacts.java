@@ -3,6 +3,8 @@ package org.jointwright.designer.findings;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.jointwright.check.Check;
 import org.jointwright.check.Finding;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Laid;
@@ -74,7 +76,15 @@ public record FixFacts(
   }
 
   private static String said(Fix fix, Plan plan, Words words) {
-    return words.say(fix.key(), Called.in(plan).in(fix.arguments()));
+    String does = words.say(fix.key(), Called.in(plan).in(fix.arguments()));
+    return fix.brings().isEmpty()
+        ? does
+        : words.say(
+            "window.fix.brings",
+            does,
+            fix.brings().stream()
+                .map(r -> words.say(Check.nameKey(r)))
+                .collect(Collectors.joining(", ")));
   }
 
   /** What comes of it, with its source where that does not stand above it already. */
