@@ -68,8 +68,9 @@ class FixLawTest {
         assertThat(at(finding, after)).as(what).isLessThan(at(finding, before));
         assertNoWorse(what, excesses(finding, before), excesses(finding, after));
         if (!fix.isOfShape()) {
-          assertThat(fix.brings()).as(what).containsExactlyInAnyOrderElementsOf(
-              brought(finding, before, after));
+          assertThat(fix.brings())
+              .as(what)
+              .containsExactlyInAnyOrderElementsOf(brought(finding, before, after));
         }
         if (finding.severity() != Severity.MUST) {
           assertThat(after.findings()).as(what).hasSizeLessThan(before.findings().size());

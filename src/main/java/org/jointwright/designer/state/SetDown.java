@@ -77,7 +77,10 @@ public final class SetDown {
                 switch (held) {
                   case Hold.HeldShape h -> new Hold.HeldShape(h.shape(), pencil(desk, pointer));
                   case Hold.HeldAddition h ->
-                      led(desk.plan(), h, Pointer.stepped(pointer.plan(), pointer.step(desk.plan())));
+                      led(
+                          desk.plan(),
+                          h,
+                          Pointer.stepped(pointer.plan(), pointer.step(desk.plan())));
                 })
         .map(h -> holding(desk, h))
         .orElse(desk);
