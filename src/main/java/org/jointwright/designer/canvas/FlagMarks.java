@@ -45,6 +45,9 @@ public final class FlagMarks {
   /** A flag bears so many numbers; then the first and how many more there are. */
   private static final int MOST = 3;
 
+  /** Of more findings it is not looked whether each stake is on its slab: a zoom would wait. */
+  private static final int LOOKED_AT = 60;
+
   private static final List<Point> ASIDE =
       List.of(new Point(0, 0), new Point(10, 6), new Point(-12, 8), new Point(6, -14));
 
@@ -244,13 +247,13 @@ public final class FlagMarks {
 
   /** Whether a stake set aside still stands on the slab that it is about: a walk may be narrow. */
   private boolean standsOn(Shared s, Shared aside) {
-    if (aside.foot().equals(s.foot())) {
+    if (aside.foot().equals(s.foot()) || findings.size() > LOOKED_AT) {
       return true;
     }
     Optional<Region> slab =
         Optional.ofNullable(regions.get(findings.get(s.findings().getFirst()).slab()));
-    return slab.filter(r -> r.contains(base.toPlan(s.foot())))
-        .filter(r -> !r.contains(base.toPlan(aside.foot())))
+    return slab.filter(r -> !r.contains(base.toPlan(aside.foot())))
+        .filter(r -> r.contains(base.toPlan(s.foot())))
         .isEmpty();
   }
 
