@@ -7,7 +7,7 @@ import org.jointwright.file.json.Json;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.LengthUnit;
-import org.jointwright.measure.Rounding;
+import org.jointwright.measure.UnitSystem;
 
 /** One file being read: its unit, and what there is to say about it so far. */
 final class Reading {
@@ -51,7 +51,7 @@ final class Reading {
 
   /** Lengths in the file's own measures, whoever reads the remark: the file is what to mend. */
   private List<Object> shown(Object... arguments) {
-    Rounding fine = unit.isMetric() ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
+    var fine = UnitSystem.of(unit).finest();
     return Arrays.stream(arguments)
         .map(a -> a instanceof Length length ? LengthPrinter.print(length, fine) : a)
         .toList();

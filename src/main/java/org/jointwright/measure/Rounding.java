@@ -29,6 +29,9 @@ public enum Rounding {
    */
   private static final double NOISE = 1e-9;
 
+  /** How far over a step, in steps, is still that step: what files round off stays unseen. */
+  private static final double ALMOST = 1e-6;
+
   private final LengthUnit unit;
   private final int units;
   private final int parts;
@@ -52,6 +55,12 @@ public enum Rounding {
   /** The length nearest to {@code length} that is a whole number of steps. */
   public Length round(Length length) {
     return Length.of((double) steps(length) * units / parts, unit);
+  }
+
+  /** The least length that is a whole number of steps and no shorter, but for noise. */
+  public Length up(Length length) {
+    double exact = length.in(unit) * parts / units;
+    return Length.of(Math.ceil(exact - ALMOST) * units / parts, unit);
   }
 
   /** How many steps {@code length} is, rounded. */

@@ -12,6 +12,11 @@ public enum UnitSystem {
     return this == METRIC ? Rounding.FIVE_MILLIMETRES : Rounding.EIGHTH_INCH;
   }
 
+  /** The finest step that anything is told to, a depth or a width of a cut: 1/16 in or 1 mm. */
+  public Rounding finest() {
+    return this == METRIC ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
+  }
+
   /** The family that {@code unit} belongs to. */
   public static UnitSystem of(LengthUnit unit) {
     return unit.isMetric() ? METRIC : FEET_INCHES;

@@ -1,6 +1,8 @@
 package org.jointwright.practice;
 
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthUnit;
+import org.jointwright.measure.UnitSystem;
 
 /** Form boards and the stakes that hold them. */
 public final class FormWork {
@@ -15,5 +17,21 @@ public final class FormWork {
   /** How long a board is. */
   public static final Limit<Length> BOARD = Limit.of(Length.feet(16), Cited.practice());
 
+  /** What stakes are set to where tapes are metric, never farther apart than is said, mm. */
+  private static final double METRIC_STEP = 100;
+
   private FormWork() {}
+
+  /**
+   * How far apart stakes stand at most, as a crew of those measures sets them: 3 ft, but 900 mm
+   * rather than 914 (common practice, no source).
+   */
+  public static Length stakes(boolean isBent, UnitSystem measures) {
+    Length most = (isBent ? STAKES_ON_CURVES : STAKES).value();
+    return measures == UnitSystem.METRIC
+        ? Length.of(
+            Math.floor(most.in(LengthUnit.MILLIMETRE) / METRIC_STEP) * METRIC_STEP,
+            LengthUnit.MILLIMETRE)
+        : most;
+  }
 }

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jointwright.measure.Length;
-import org.jointwright.measure.Rounding;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.proof.build.Closing;
 import org.jointwright.proof.build.Fault;
 import org.jointwright.proof.build.Miss;
@@ -29,10 +27,7 @@ public final class ProofWords {
   public ProofWords(Proof proof) {
     this.proof = proof;
     Reading reading = proof.reading();
-    boolean metric = reading.units() == UnitSystem.METRIC;
-    this.words =
-        Words.of(reading.language(), reading.units())
-            .rounded(metric ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH);
+    this.words = Words.of(reading.language(), reading.units()).rounded(reading.units().finest());
   }
 
   /** The report, line by line. */

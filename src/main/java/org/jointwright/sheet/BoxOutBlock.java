@@ -2,6 +2,7 @@ package org.jointwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.JointMarks;
 import org.jointwright.drawing.Mark;
@@ -31,6 +32,9 @@ final class BoxOutBlock implements Block {
   /** Between the picture and its figures, millimetres; the picture has as much air of its own. */
   private static final double BESIDE = 1;
 
+  /** Where the second column starts, millimetres. */
+  private static final double SECOND = 33;
+
   private final Facts facts;
   private final Item item;
   private final double turn;
@@ -50,7 +54,11 @@ final class BoxOutBlock implements Block {
     return "box-out-" + item.number();
   }
 
-  private record Figure(String figure, String what) {}
+  private record Figure(String figure, String what) {
+    double width() {
+      return Math.max(Type.MARK.width(figure), Type.NOTE.width(what));
+    }
+  }
 
   private List<Figure> figures() {
     return switch (shape) {
@@ -78,34 +86,73 @@ final class BoxOutBlock implements Block {
         new Figure(facts.print(s.depth()), facts.say("boxOut.across")));
   }
 
-  /** Where it stands: its middle, or its corners one by one. */
-  private List<String> places() {
+  /** A line of writing in up to two columns. */
+  private record Written(Type type, String first, String second) {}
+
+  /** What stands in it, then where it stands itself: its middle, or its corners one by one. */
+  private List<Written> written() {
     Sides sides = new Sides(facts.lettering());
+    List<Written> lines = new ArrayList<>();
+    new FixedPlaces(facts, item).all(middle()).forEach(f -> lines.addAll(fixture(f)));
+    middle().ifPresent(p -> lines.addAll(wrapped(centre(p, sides))));
+    if (shape instanceof BoxOutShape.Cornered c) {
+      CornerList.of(sides, item.slab(), c.corners())
+          .ifPresentOrElse(
+              l -> lines.addAll(columns(l)),
+              () ->
+                  c.corners().stream()
+                      .map(p -> sides.onSide(item.slab(), p).orElse(sides.off(item.slab(), p)))
+                      .forEach(w -> lines.addAll(wrapped(facts.say(w)))));
+    }
+    return lines;
+  }
+
+  private Optional<Point> middle() {
     return switch (shape) {
-      case BoxOutShape.Round r -> List.of(centre(r.centre(), sides));
-      case BoxOutShape.Square s -> List.of(centre(s.centre(), sides));
-      case BoxOutShape.Turned t -> List.of(centre(t.centre(), sides));
-      case BoxOutShape.Cornered c ->
-          c.corners().stream()
-              .map(p -> sides.onSide(item.slab(), p).orElseGet(() -> sides.off(item.slab(), p)))
-              .map(facts::say)
-              .toList();
+      case BoxOutShape.Round r -> Optional.of(r.centre());
+      case BoxOutShape.Square s -> Optional.of(s.centre());
+      case BoxOutShape.Turned t -> Optional.of(t.centre());
+      case BoxOutShape.Cornered c -> Optional.empty();
     };
+  }
+
+  private List<Written> fixture(FixedPlaces.Fixture fixture) {
+    List<Written> lines = new ArrayList<>(wrapped(fixture.size()));
+    if (!fixture.middle().isEmpty()) {
+      lines.add(new Written(Type.NOTE, facts.say("boxOut.middle"), ""));
+    }
+    for (FixedPlaces.From f : fixture.middle()) {
+      lines.add(new Written(Type.TABLE, f.side().name(), facts.print(f.off())));
+    }
+    return lines;
+  }
+
+  private List<Written> columns(CornerList list) {
+    List<Written> lines = new ArrayList<>();
+    lines.add(
+        new Written(
+            Type.NOTE,
+            facts.say("boxOut.corners", list.tape().from().letter(), list.tape().to().letter()),
+            facts.say(list.isLeft() ? "boxOut.corners.left" : "boxOut.corners.right")));
+    for (CornerList.Corner c : list.corners()) {
+      lines.add(new Written(Type.TABLE, facts.print(c.along()), facts.print(c.off())));
+    }
+    return lines;
   }
 
   private String centre(Point p, Sides sides) {
     return facts.say("boxOut.centre", facts.off(sides.off(item.slab(), p)));
   }
 
-  private List<String> lines() {
-    return places().stream()
-        .flatMap(p -> Lines.wrap(p, Type.TABLE, ListBlock.WIDTH).stream())
+  private static List<Written> wrapped(String text) {
+    return Lines.wrap(text, Type.TABLE, ListBlock.WIDTH).stream()
+        .map(l -> new Written(Type.TABLE, l, ""))
         .toList();
   }
 
   @Override
   public double height() {
-    return 7 + PICTURE * pictureShare() + 2 + lines().size() * 5.7 + 1;
+    return 7 + PICTURE * pictureShare() + 2 + written().size() * 5.7 + 1;
   }
 
   private double pictureShare() {
@@ -130,10 +177,10 @@ final class BoxOutBlock implements Block {
     marks.add(Type.NOTE.at(right, y + 3.6, facts.boxedOut(item), Anchor.END));
     marks.add(Mark.Line.of(new Point(x, y + 5.5), new Point(right, y + 5.5), 0.5, Role.RULE));
     double high = PICTURE * pictureShare();
-    double figures =
-        figures().stream().mapToDouble(f -> Type.MARK.width(f.figure())).max().orElse(0);
+    double figures = figures().stream().mapToDouble(Figure::width).max().orElse(0);
     double wide = Math.min(PICTURE, ListBlock.WIDTH - figures - BESIDE);
-    marks.addAll(picture(new Box(x, y + 7, x + wide, y + 7 + high)));
+    Box room = new Box(x, y + 7, x + wide, y + 7 + high);
+    marks.add(new Mark.Group(name() + "-picture", "", picture(room)));
     double base = y + 7 + high / 2 - (figures().size() - 1) * 7.5 + 0.5;
     for (Figure f : figures()) {
       marks.add(Type.MARK.at(right, base, f.figure(), Anchor.END));
@@ -141,8 +188,11 @@ final class BoxOutBlock implements Block {
       base += 15;
     }
     double line = y + 7 + high + 2 + 4;
-    for (String text : lines()) {
-      marks.add(Type.TABLE.at(x, line, text, Anchor.START));
+    for (Written w : written()) {
+      marks.add(w.type().at(x, line, w.first(), Anchor.START));
+      if (!w.second().isEmpty()) {
+        marks.add(w.type().at(x + SECOND, line, w.second(), Anchor.START));
+      }
       line += 5.7;
     }
     return marks;

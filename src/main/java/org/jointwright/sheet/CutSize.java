@@ -3,6 +3,7 @@ package org.jointwright.sheet;
 import java.util.List;
 import java.util.Objects;
 import org.jointwright.joint.Numbering.Item;
+import org.jointwright.measure.Length;
 import org.jointwright.plan.How;
 import org.jointwright.plan.Joint;
 import org.jointwright.plan.Slab;
@@ -19,14 +20,14 @@ record CutSize(How how, String depth, String width) {
     Joint joint = item.joints().getFirst();
     Slab slab = facts.plan().slab(item.slab()).orElseThrow();
     How how = joint.how().orElse(JointDepth.USUAL);
-    double least = joint.depth().orElse(JointDepth.least(slab.thickness(), how)).inches();
+    Length least = joint.depth().orElse(JointDepth.least(slab.thickness(), how));
     double usual =
         switch (how) {
           case TOOLED -> JointWidth.TOOLED_LEAST.value().inches();
           case SAWN, EARLY_ENTRY -> JointWidth.SAWN.value().inches();
         };
     String width = facts.fine(joint.width().map(w -> w.inches()).orElse(usual));
-    return new CutSize(how, facts.atLeast(least), width);
+    return new CutSize(how, facts.words().printAtLeast(least), width);
   }
 
   /** What is said at the head of a table of cuts: their size, where it is one for all. */

@@ -11,8 +11,6 @@ import org.jointwright.joint.Numbering;
 import org.jointwright.joint.Numbering.Item;
 import org.jointwright.measure.Length;
 import org.jointwright.measure.LengthPrinter;
-import org.jointwright.measure.Rounding;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.FixedKind;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
@@ -126,17 +124,7 @@ record Facts(
 
   /** A length to 1/16 in or 1 mm: what a whole arc or a bend hangs on is told more finely. */
   String fine(double inches) {
-    return LengthPrinter.print(Length.inches(inches), finest());
-  }
-
-  /** A least length, to 1/16 in or 1 mm: rounded up, for what is printed must still suffice. */
-  String atLeast(double inches) {
-    double step = finest().step().inches();
-    return fine(Math.ceil(inches / step - 1e-6) * step);
-  }
-
-  private Rounding finest() {
-    return words.units() == UnitSystem.METRIC ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH;
+    return LengthPrinter.print(Length.inches(inches), words.units().finest());
   }
 
   String say(String key, Object... arguments) {

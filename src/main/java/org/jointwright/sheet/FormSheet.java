@@ -122,8 +122,8 @@ public final class FormSheet {
           facts.say(
               "forms.stakes",
               said.amount(stakes),
-              FormWork.STAKES.value(),
-              FormWork.STAKES_ON_CURVES.value()));
+              FormWork.stakes(false, facts.words().units()),
+              FormWork.stakes(true, facts.words().units())));
     }
     return orders;
   }

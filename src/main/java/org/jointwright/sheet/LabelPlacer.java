@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jointwright.drawing.Anchor;
 import org.jointwright.drawing.Mark;
+import org.jointwright.drawing.Pens;
 import org.jointwright.drawing.Role;
 import org.jointwright.drawing.Tags;
 import org.jointwright.drawing.Typeface;
@@ -24,6 +26,7 @@ import org.jointwright.shape.Box;
 import org.jointwright.shape.Edge;
 import org.jointwright.shape.Path;
 import org.jointwright.shape.Point;
+import org.jointwright.shape.Ring;
 import org.jointwright.sheet.block.Lines;
 import org.jointwright.sheet.block.Type;
 import org.jointwright.sheet.place.Ground;
@@ -49,6 +52,10 @@ final class LabelPlacer {
   private final Ground ground;
   private final double number;
   private final List<Point> letters = new ArrayList<>();
+
+  /** The filler round box-outs and what stands in them: a number would hide them. */
+  private final List<Quad> boxedOut;
+
   private final Set<String> crowded = new TreeSet<>();
   private double loss;
 
@@ -60,6 +67,25 @@ final class LabelPlacer {
     this.facts = facts;
     this.view = view;
     this.ground = ground;
+    this.boxedOut =
+        Stream.concat(
+                facts.plan().slabs().stream()
+                    .flatMap(s -> s.boxOuts().stream())
+                    .map(b -> b.outline().ring()),
+                facts.plan().fixed().stream().map(f -> f.shape().ring()))
+            .flatMap(r -> edges(view.on(r)))
+            .toList();
+  }
+
+  private static Stream<Quad> edges(Ring ring) {
+    double filler = Pens.PAPER.fillerLeast();
+    // An arc is kept clear of by its chords from end to middle to end: numbers stand off anyway.
+    return ring.edges().stream()
+        .flatMap(
+            e ->
+                Stream.of(
+                    Quad.line(e.start(), e.at(0.5), filler),
+                    Quad.line(e.at(0.5), e.end(), filler)));
   }
 
   /** The corners' letters, within 8 mm of their corner where there is any room. */
@@ -184,7 +210,7 @@ final class LabelPlacer {
     for (double share : shares(path)) {
       Point at = along(path, share);
       Quad room = Quad.round(at, size.x() + 1, size.y() + 1);
-      if (ground.isFreeOfTexts(room)) {
+      if (ground.isFreeOfTexts(room) && boxedOut.stream().noneMatch(room::meets)) {
         long lines = ground.linesThrough(room);
         if (lines < crossed) {
           crossed = lines;

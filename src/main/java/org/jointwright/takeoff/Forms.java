@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jointwright.joint.Numbering;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.Plan;
 import org.jointwright.plan.Slab;
 import org.jointwright.practice.FormWork;
@@ -20,10 +21,14 @@ final class Forms {
   private final List<Line> lines = new ArrayList<>();
   private int stakes;
 
-  private Forms() {}
+  private final UnitSystem measures;
 
-  static List<Line> of(Plan plan, Numbering numbering) {
-    Forms forms = new Forms();
+  private Forms(UnitSystem measures) {
+    this.measures = measures;
+  }
+
+  static List<Line> of(Plan plan, Numbering numbering, UnitSystem measures) {
+    Forms forms = new Forms(measures);
     List<FormRuns.Run> runs = FormRuns.of(plan);
     forms.boards(Item.BOARDS, runs.stream().filter(r -> !r.isBent()).toList());
     forms.boards(Item.BENT_BOARDS, runs.stream().filter(FormRuns.Run::isBent).toList());
@@ -35,7 +40,8 @@ final class Forms {
               List.of(),
               new Amount.Pieces(forms.stakes),
               List.of(
-                  Step.of("stakes", FormWork.STAKES.value(), FormWork.STAKES_ON_CURVES.value())),
+                  Step.of(
+                      "stakes", FormWork.stakes(false, measures), FormWork.stakes(true, measures))),
               FormWork.STAKES.sources()));
     }
     return forms.lines;
@@ -62,7 +68,7 @@ final class Forms {
     Map<Double, List<FormRuns.Run>> byHeight = new TreeMap<>();
     for (FormRuns.Run r : runs) {
       byHeight.computeIfAbsent(r.high().inches(), h -> new ArrayList<>()).add(r);
-      Length apart = (r.isBent() ? FormWork.STAKES_ON_CURVES : FormWork.STAKES).value();
+      Length apart = FormWork.stakes(r.isBent(), measures);
       stakes += (int) Math.ceil(r.length() / apart.inches() - NOISE) + 1;
     }
     byHeight.forEach(

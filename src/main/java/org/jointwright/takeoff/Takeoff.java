@@ -21,13 +21,13 @@ public record Takeoff(List<Line> lines, MixLine mix) {
   /**
    * What a plan takes, as its joints stand.
    *
-   * @param sold whether plants sell by the yard or by the cubic metre
+   * @param sold the measures that plants sell by and that stakes are set by
    */
   public static Takeoff of(Layout layout, UnitSystem sold) {
     Numbering numbering = Numbering.of(layout.plan());
     List<Line> lines = new ArrayList<>(Concrete.of(layout, sold));
     lines.addAll(Stone.of(layout));
-    lines.addAll(Forms.of(layout.plan(), numbering));
+    lines.addAll(Forms.of(layout.plan(), numbering, sold));
     lines.addAll(JointWork.of(layout.plan(), numbering));
     lines.addAll(Surface.of(layout));
     return new Takeoff(lines, MixLine.of(layout.plan().mix()));

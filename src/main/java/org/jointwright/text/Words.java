@@ -129,6 +129,14 @@ public final class Words {
     return LengthPrinter.print(length, rounding);
   }
 
+  /**
+   * A least length, such as the depth of a cut, to the finest step and rounded up: what is printed
+   * must still suffice.
+   */
+  public String printAtLeast(Length least) {
+    return LengthPrinter.print(units.finest().up(least), units.finest());
+  }
+
   /** The area in the reader's measures. */
   public String print(Area area) {
     return AreaPrinter.print(area, units);

@@ -34,6 +34,20 @@ class RoundingTest {
     assertThat(steps(rounding, -7.501 * step)).isEqualTo(-8);
   }
 
+  @ParameterizedTest
+  @EnumSource(Rounding.class)
+  void roundsUpWhateverIsOverAStepButNoise(Rounding rounding) {
+    double step = rounding.step().inches();
+    assertThat(up(rounding, 7 * step)).isEqualTo(7);
+    assertThat(up(rounding, (7 + 1e-7) * step)).isEqualTo(7);
+    assertThat(up(rounding, 7.00001 * step)).isEqualTo(8);
+    assertThat(up(rounding, 7.999 * step)).isEqualTo(8);
+  }
+
+  private static long up(Rounding rounding, double inches) {
+    return Math.round(rounding.up(Length.inches(inches)).inches() / rounding.step().inches());
+  }
+
   private static long steps(Rounding rounding, double inches) {
     return Math.round(rounding.round(Length.inches(inches)).inches() / rounding.step().inches());
   }

@@ -102,7 +102,7 @@ class TakeoffTest {
     // percent more.
     assertThat(((Weight) t.of(Item.STONE).getFirst().amount().value()).tonnes())
         .isCloseTo(6.0598, within(1e-3));
-    // Three sides; the fourth runs along old concrete. At 3 ft, 0.9144 m: 7, 5 and 5 stakes.
+    // Three sides; the fourth runs along old concrete. At 0.9 m: 7, 5 and 5 stakes.
     assertThat(feet(t.of(Item.BOARDS).getFirst()) * 0.3048).isCloseTo(12.0, NEAR);
     assertThat(t.of(Item.STAKES).getFirst().amount().value()).isEqualTo(17);
   }

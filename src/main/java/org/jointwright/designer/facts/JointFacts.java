@@ -47,7 +47,8 @@ record JointFacts(Desk desk, Pick.AtJoint pick, Words words) {
         .ifPresent(
             d ->
                 rows.add(
-                    new Row.Shown("joint-depth", words.say("window.joint.depth"), words.print(d))));
+                    new Row.Shown(
+                        "joint-depth", words.say("window.joint.depth"), words.printAtLeast(d))));
     joint
         .how()
         .ifPresent(

@@ -21,6 +21,7 @@ import org.jointwright.designer.findings.FixFacts;
 import org.jointwright.designer.node.FlagIcon;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Sight;
+import org.jointwright.text.Units;
 
 /**
  * The findings, worst first; a click goes there and shows what can be done about it. A long list is
@@ -179,7 +180,7 @@ final class FindingsPane extends VBox {
   }
 
   private static Label wrapped(String text, String style) {
-    Label label = new Label(text);
+    Label label = new Label(Units.bound(text));
     label.getStyleClass().add(style);
     label.setWrapText(true);
     label.setMinHeight(Region.USE_PREF_SIZE);

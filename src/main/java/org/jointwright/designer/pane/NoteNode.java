@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import org.jointwright.designer.facts.Facts;
+import org.jointwright.text.Units;
 
 /** Sets what is said under the facts. */
 final class NoteNode {
@@ -30,7 +31,7 @@ final class NoteNode {
   }
 
   private static Label label(String text, String style) {
-    Label label = new Label(text);
+    Label label = new Label(Units.bound(text));
     label.getStyleClass().add(style);
     label.setWrapText(true);
     label.setMinHeight(Region.USE_PREF_SIZE);

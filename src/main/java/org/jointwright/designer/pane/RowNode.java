@@ -20,6 +20,7 @@ import org.jointwright.designer.facts.Row;
 import org.jointwright.designer.node.WholeWords;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.measure.LengthFormatException;
+import org.jointwright.text.Units;
 
 /** One fact in its row: what it is called, and its value, boxed where it can be typed. */
 final class RowNode {
@@ -132,7 +133,7 @@ final class RowNode {
     isShowing = true;
     label.setText(now.label());
     switch (now) {
-      case Row.Shown s -> ((Label) value).setText(s.value());
+      case Row.Shown s -> ((Label) value).setText(Units.bound(s.value()));
       case Row.Typed t -> {
         TextField field = (TextField) value;
         field.pseudoClassStateChanged(LONG, t.value().length() > SHORT);

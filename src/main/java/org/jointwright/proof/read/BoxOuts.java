@@ -19,6 +19,12 @@ final class BoxOuts {
   private static final double MOST_UNDER = 7;
   private static final double SMALL = 3.2;
 
+  /** Words on one line of writing are no farther apart in height than this; millimetres. */
+  private static final double LEVEL = 0.3;
+
+  /** What stands in columns, two beside each other: a length or a side by itself. */
+  private static final String ALONE = Phrases.LENGTH + "|" + Phrases.SIDE;
+
   private static final Map<String, Size> SIZES =
       Map.of(
           "boxOut.radius", Size.RADIUS,
@@ -63,16 +69,55 @@ final class BoxOuts {
         figures
             .riddled(size(block, l), size, l.text())
             .ifPresent(s -> sizes.put(s, figures.add(l.text(), size)));
-      } else if (l.capital() > SMALL) {
+      } else if (l.capital() > SMALL && !isInColumns(block, l)) {
         words.append(l.text()).append(' ');
       }
     }
-    List<Where> places = new ArrayList<>();
+    List<Where> places = new ArrayList<>(listed(block, at));
     Matcher m = wheres.in(words.toString());
     while (m.find()) {
       figures.riddled(wheres.of(m.group(), at), at, m.group()).ifPresent(places::add);
     }
     return new BoxOut(number, sizes, places);
+  }
+
+  /** Whether a line is one of two columns, and no end of a sentence that had to be broken. */
+  private static boolean isInColumns(Blocks.Found block, Printed line) {
+    return !line.isOf("Bold")
+        && line.text().matches(ALONE)
+        && block.lines().stream()
+                .filter(l -> Math.abs(l.y() - line.y()) < LEVEL && l.text().matches(ALONE))
+                .count()
+            == 2;
+  }
+
+  /** The corners that are told from one side: how far along it, and how far off it. */
+  private List<Where> listed(Blocks.Found block, Place at) {
+    Pattern side = phrases.pattern("boxOut.corners", "[A-Z]+", "[A-Z]+");
+    List<Where> corners = new ArrayList<>();
+    for (Printed head : block.lines()) {
+      Matcher m = side.matcher(head.text());
+      if (head.capital() < SMALL && m.matches()) {
+        boolean left =
+            blocks.beside(head).stream()
+                .anyMatch(l -> l.text().equals(phrases.say("boxOut.corners.left")));
+        List<String> pairs =
+            block.lines().stream()
+                .filter(l -> l.y() > head.y() && isInColumns(block, l))
+                .map(Printed::text)
+                .toList();
+        for (int i = 0; i + 1 < pairs.size(); i += 2) {
+          Figure along = figures.add(pairs.get(i), at);
+          Figure off = figures.add(pairs.get(i + 1), at);
+          String name = m.group(1) + "–" + m.group(2);
+          corners.add(
+              off.inches() == 0
+                  ? new Where.Mark(name, along)
+                  : new Where.Off(name, along, off, left ? 1 : -1));
+        }
+      }
+    }
+    return corners;
   }
 
   private Optional<Size> size(Blocks.Found block, Printed figure) {

@@ -26,8 +26,7 @@ final class Figures {
 
   /** A length to 1/16 in or 1 mm: what a whole arc or a bend hangs on. */
   Figure fine(String text, Place place) {
-    boolean metric = units == UnitSystem.METRIC;
-    return add(text, metric ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH, place);
+    return add(text, units.finest(), place);
   }
 
   /** A length that is as printed, such as a sum of printed ones. */

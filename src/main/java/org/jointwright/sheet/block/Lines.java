@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jointwright.drawing.Typeface;
 import org.jointwright.drawing.Weight;
+import org.jointwright.text.Units;
 
 /** Breaks texts into lines, and keeps them to what the font can show. */
 public final class Lines {
   /** The space that does not break. */
   private static final String BOUND = "\u00a0";
-
-  /** Before a unit no line is broken: a figure without it would be read as another. */
-  private static final String NO_UNIT = "(?!(?:m|mm)(?:[ ,.;:\u00a0]|$))";
 
   /** The noise of arithmetic, millimetres. */
   private static final double NOISE = 1e-6;
@@ -40,9 +38,9 @@ public final class Lines {
 
   private static List<String> words(String text, Type type, double width) {
     List<String> words = new ArrayList<>();
-    for (String word : text.split(" " + NO_UNIT, -1)) {
+    for (String word : Units.words(text)) {
       boolean wide = type.width(word) > width;
-      words.addAll(wide ? List.of(word.split(BOUND + NO_UNIT, -1)) : List.of(word));
+      words.addAll(wide ? Units.words(word.replace(BOUND, " ")) : List.of(word));
     }
     return words;
   }

@@ -11,8 +11,6 @@ import org.jointwright.drawing.Role;
 import org.jointwright.drawing.UserMarks;
 import org.jointwright.joint.FillerWidth;
 import org.jointwright.measure.Length;
-import org.jointwright.measure.Rounding;
-import org.jointwright.measure.UnitSystem;
 import org.jointwright.plan.EdgeSetting;
 import org.jointwright.plan.FeatureKind;
 import org.jointwright.plan.JointKind;
@@ -66,8 +64,7 @@ record Legend(String name, Sample sample) {
 
   /** Filler with its widths: on the plan it is drawn wider than it is where it is thin. */
   private static String isolation(List<Slab> slabs, Words words) {
-    boolean metric = words.units() == UnitSystem.METRIC;
-    Words fine = words.rounded(metric ? Rounding.MILLIMETRE : Rounding.SIXTEENTH_INCH);
+    Words fine = words.rounded(words.units().finest());
     String widths =
         slabs.stream()
             .flatMap(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jointwright.measure.Length;
+import org.jointwright.measure.LengthPrinter;
 import org.jointwright.measure.LengthUnit;
 import org.jointwright.measure.Rounding;
 import org.jointwright.measure.UnitSystem;
@@ -38,12 +39,7 @@ public final class OrderWords {
   public OrderWords(Words words) {
     this.words = words;
     this.finishes = new FinishWords(words);
-    this.exact =
-        words.rounded(
-            switch (words.units()) {
-              case FEET_INCHES -> Rounding.SIXTEENTH_INCH;
-              case METRIC -> Rounding.MILLIMETRE;
-            });
+    this.exact = words.rounded(words.units().finest());
   }
 
   /** What a group of lines is called. */
@@ -57,10 +53,23 @@ public final class OrderWords {
     return words.say(
         "takeoff.item." + line.item().name(),
         line.of().stream()
-            .map(o -> o instanceof Length l && l.inches() < SMALL ? exact.print(l) : o)
+            .map(o -> o instanceof Length l ? size(l, line.item()) : o)
             .map(o -> o instanceof Finishing f ? finishes.finished(f) : o)
             .map(o -> o instanceof String s && ofColor ? finishes.color(s) : o)
             .toArray());
+  }
+
+  /** A depth to cut is told as the cut sheet tells it; other sizes as what has them is sold. */
+  private String size(Length length, Item item) {
+    return switch (item) {
+      case TOOLED, SAWN, EARLY -> words.printAtLeast(length);
+      // A sheet of 5 ft by 10 ft is no round size in metres: it is told no finer than it is cut.
+      case MESH ->
+          words.units() == UnitSystem.METRIC
+              ? LengthPrinter.print(length, Rounding.CENTIMETRE)
+              : words.print(length);
+      default -> length.inches() < SMALL ? exact.print(length) : words.print(length);
+    };
   }
 
   /** What the plant is told of colors in the mix; empty where there are none. */
