@@ -61,7 +61,8 @@ record CornerFacts(Desk desk, Ref corner, Words words) {
       EdgeFacts.otherLength(desk, new Ref(corner.slab(), corner.ring(), side), words)
           .ifPresent(deeds::add);
     }
-    List<String> said = new ArrayList<>();
+    deeds.addAll(EdgeFacts.shiftedBack(desk, corner.slab(), words));
+    List<String> said = new ArrayList<>(EdgeFacts.shifted(desk, corner.slab(), words));
     SideShape.most(desk.plan(), corner).ifPresent(most -> rows.add(rounded(most)));
     CornerTip tip = new CornerTip(desk.plan(), corner, words);
     if (corner.ring() == Ref.OUTLINE && turn > 0) {

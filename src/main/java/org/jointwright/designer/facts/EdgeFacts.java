@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.jointwright.designer.shaping.SharedSide;
+import org.jointwright.designer.shaping.Shifted;
 import org.jointwright.designer.shaping.SideLength;
 import org.jointwright.designer.shaping.SideShape;
 import org.jointwright.designer.shaping.Whole;
@@ -76,6 +78,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
     if (setting.against().needsIsolation()) {
       why.add(words.say(setting.floats() ? "window.edge.whyFloats" : "window.edge.whyHeld"));
     }
+    why.addAll(shifted(desk, edge.slab(), words));
     Names names = new Names(desk.plan(), words);
     String kind = e instanceof Segment ? "window.kind.side" : "window.kind.arc";
     return Facts.saying(names.side(e), words.say(kind), rows, deeds(e), why);
@@ -141,6 +144,37 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
             });
   }
 
+  /** What else the length that was just typed changed: where objects stand from a side. */
+  static List<String> shifted(Desk desk, String slab, Words words) {
+    Names names = new Names(desk.plan(), words);
+    return Shifted.last(desk, slab).stream()
+        .map(
+            s ->
+                words.say(
+                    "window.edge.shifted",
+                    s.object().id(),
+                    Length.inches(s.now().away()),
+                    names.ends(s.now().side()),
+                    Length.inches(s.was().away())))
+        .toList();
+  }
+
+  /** To have them as far from it as they were. */
+  static List<Deed> shiftedBack(Desk desk, String slab, Words words) {
+    List<Shifted> all = Shifted.last(desk, slab);
+    return IntStream.range(0, all.size())
+        .mapToObj(
+            i ->
+                Deed.of(
+                    "shift-back-" + i,
+                    words.say(
+                        "window.deed.shiftBack",
+                        all.get(i).object().id(),
+                        Length.inches(all.get(i).was().away())),
+                    d -> all.get(i).back(d)))
+        .toList();
+  }
+
   /** How far it bulges; a minus before the figure turns it to the other side. */
   private Row bulge(Edge e) {
     double now = SideShape.bulge(e);
@@ -183,6 +217,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
   private List<Deed> deeds(Edge e) {
     List<Deed> deeds = new ArrayList<>();
     otherLength(desk, edge, words).ifPresent(deeds::add);
+    deeds.addAll(shiftedBack(desk, edge.slab(), words));
     SharedSide.other(desk, edge)
         .map(
             o ->

@@ -1,6 +1,7 @@
 package org.jointwright.designer.shaping;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jointwright.app.Sides;
@@ -98,6 +99,11 @@ public final class SideLength {
     End end = end(desk.plan(), edge);
     return set(desk, end, length, usual(desk.plan(), end))
         .or(() -> set(desk, end, length, Way.CORNER_ALONE));
+  }
+
+  /** Whether the step of that name typed a length. */
+  static boolean isLength(String did) {
+    return Arrays.stream(Way.values()).anyMatch(w -> w.did.equals(did));
   }
 
   /** The far end, unless the side there is held and the one at the near end is not. */

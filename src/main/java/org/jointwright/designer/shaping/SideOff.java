@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jointwright.designer.state.Hold;
 import org.jointwright.plan.Slab;
@@ -95,6 +96,11 @@ public record SideOff(Segment side, double away) {
                             .findFirst()
                             .orElse(order.getFirst())))
         .toList();
+  }
+
+  /** From one side; empty where it is none that is straight. */
+  static Optional<SideOff> from(Slab slab, List<Point> of, int side) {
+    return fromSides(slab, of, List.of(side)).stream().findFirst();
   }
 
   /** The side’s number in the outline. */
