@@ -147,7 +147,7 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
   /** What else the length that was just typed changed: where objects stand from a side. */
   static List<String> shifted(Desk desk, String slab, Words words) {
     Names names = new Names(desk.plan(), words);
-    return Shifted.last(desk, slab).stream()
+    return toBeSeen(desk, slab, words).stream()
         .map(
             s ->
                 words.say(
@@ -159,9 +159,20 @@ record EdgeFacts(Desk desk, Ref edge, Words words) {
         .toList();
   }
 
+  /** Those whose figure is another: what is too little to print is nothing to say. */
+  private static List<Shifted> toBeSeen(Desk desk, String slab, Words words) {
+    return Shifted.last(desk, slab).stream()
+        .filter(
+            s ->
+                !words
+                    .print(Length.inches(s.was().away()))
+                    .equals(words.print(Length.inches(s.now().away()))))
+        .toList();
+  }
+
   /** To have them as far from it as they were. */
   static List<Deed> shiftedBack(Desk desk, String slab, Words words) {
-    List<Shifted> all = Shifted.last(desk, slab);
+    List<Shifted> all = toBeSeen(desk, slab, words);
     return IntStream.range(0, all.size())
         .mapToObj(
             i ->

@@ -22,7 +22,7 @@ import org.jointwright.shape.Point;
  */
 public record Shifted(FixedObject object, SideOff was, SideOff now) {
   /** What shifts it less is no other figure, inches. */
-  private static final double SAME = 0.01;
+  private static final double SAME = 0.05;
 
   /** What the last length shifted in a slab, by the two sides nearest each object. */
   public static List<Shifted> last(Desk desk, String slab) {
@@ -49,8 +49,16 @@ public record Shifted(FixedObject object, SideOff was, SideOff now) {
     return all;
   }
 
-  /** The desk with the object as far from the side as it was. */
+  /** The desk with the object as far from the side as it was, and no nearer the one across. */
   public Desk back(Desk desk) {
-    return desk.edited(new FixedEdit.Move(object.id(), now.to(was.away()))).picking(desk.picked());
+    Slab slab = desk.plan().slab(object.slab()).orElseThrow();
+    List<Point> at = List.of(object.shape().ring().box().centre());
+    Point by =
+        SideOff.two(slab, SideOff.eachWay(slab, at), List.of(now.number(slab))).stream()
+            .filter(now::isAcross)
+            .findFirst()
+            .map(o -> now.to(was.away(), o))
+            .orElseGet(() -> now.to(was.away()));
+    return desk.edited(new FixedEdit.Move(object.id(), by)).picking(desk.picked());
   }
 }
