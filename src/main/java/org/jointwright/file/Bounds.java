@@ -13,7 +13,7 @@ import org.jointwright.shape.Ring;
 /** What a length, and a slab, may be. Bounds of sense, not of good practice: checks judge that. */
 enum Bounds {
   /** Thickness of a slab: over 24 in is feet written for inches. */
-  THICKNESS(1, 24, "4 in", "100 mm", "file.thicknessOutOfBounds"),
+  THICKNESS(Sizes.THINNEST, Sizes.THICKEST, "4 in", "100 mm", "file.thicknessOutOfBounds"),
   /** Stone under a slab; none at all is a choice. */
   BASE(0, 48, "4 in", "100 mm", "file.baseOutOfBounds"),
   /** Distance between joints, and the narrowest panel. */
@@ -29,7 +29,7 @@ enum Bounds {
   /** Width of the photo beneath. */
   PHOTO(Photo.NARROWEST, Sizes.LONGEST, "40 ft", "12 m", "file.photoOutOfBounds"),
   /** How thick a slab is along a thickened edge. */
-  THICKENED(1, 24, "8 in", "200 mm", "file.thickenedOutOfBounds"),
+  THICKENED(Sizes.THINNEST, Sizes.THICKEST, "8 in", "200 mm", "file.thickenedOutOfBounds"),
   /** How far from a thickened edge the slab comes back to its thickness. */
   TAPER(
       Thickened.NARROWEST.inches(),

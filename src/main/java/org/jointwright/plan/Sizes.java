@@ -19,6 +19,12 @@ public final class Sizes {
   /** Half a foot square, square inches. */
   public static final double SMALLEST = 36;
 
+  /** No slab is thinner, inches. */
+  public static final double THINNEST = 1;
+
+  /** No slab is thicker, inches: such a figure is feet written for inches. */
+  public static final double THICKEST = 24;
+
   /** Nearer than this two lines are one on the ground, inches. */
   public static final double CLEAR = 0.5;
 

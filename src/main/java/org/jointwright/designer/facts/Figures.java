@@ -13,10 +13,11 @@ import org.jointwright.plan.Sizes;
 
 /** Reads figures that are typed into facts. */
 final class Figures {
-  /** No slab here is thicker; the plan format asks beyond it. Inches. */
-  private static final double THICKEST = 24;
+  /** A bare number below this, where millimetres are meant, is nearly always centimetres. */
+  private static final double FEW = 25;
 
   private static final Pattern BOTH_WAYS = Pattern.compile("[xX×]");
+  private static final Pattern BARE = Pattern.compile("[0-9]{1,3}(\\.[0-9]{1,6})?");
   private static final Pattern NUMBER = Pattern.compile("[0-9./ ½¼¾⅛⅜⅝⅞]+");
   private static final Pattern ONE_UNIT =
       Pattern.compile("[0-9./ ½¼¾⅛⅜⅝⅞]+(?<unit>[\\p{L}'\"′″]+\\.?)");
@@ -59,8 +60,8 @@ final class Figures {
     if (read.inches() < 0) {
       throw new BadFigure("window.figure.below");
     }
-    if (read.inches() > THICKEST) {
-      throw new BadFigure("window.figure.tooThick", Length.inches(THICKEST));
+    if (read.inches() > Sizes.THICKEST) {
+      throw new BadFigure("window.figure.tooThick", Length.inches(Sizes.THICKEST));
     }
     return read;
   }
@@ -101,6 +102,7 @@ final class Figures {
     }
     List<Double> read = new ArrayList<>();
     for (String way : ways) {
+      whichUnit(way, desk);
       double inches = LengthReader.read(way, bare).inches();
       if (inches <= 0) {
         throw new BadFigure("window.figure.none");
@@ -113,12 +115,29 @@ final class Figures {
     return List.copyOf(read);
   }
 
-  /** A small length above 0. */
+  /** How thick a slab is. */
   static Length thickness(String text, Desk desk) {
-    Length read = small(text, desk);
-    if (read.inches() <= 0) {
-      throw new BadFigure("window.figure.none");
+    Length read = layer(text, desk);
+    if (read.inches() < Sizes.THINNEST) {
+      throw new BadFigure("window.figure.tooThin", Length.inches(Sizes.THINNEST));
     }
     return read;
+  }
+
+  /** How deep a layer is, of a slab or beneath it; 0 where there is none. */
+  static Length layer(String text, Desk desk) {
+    whichUnit(text, desk);
+    return small(text, desk);
+  }
+
+  /** Who thinks in centimetres writes 12 for a slab: asked rather than taken for 12 mm. */
+  private static void whichUnit(String text, Desk desk) {
+    String bare = text.strip();
+    if (desk.bare().isMetric() && BARE.matcher(bare).matches()) {
+      double number = Double.parseDouble(bare);
+      if (number > 0 && number < FEW) {
+        throw new BadFigure("window.figure.whichUnit", bare);
+      }
+    }
   }
 }

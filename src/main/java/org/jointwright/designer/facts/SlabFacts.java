@@ -51,7 +51,7 @@ record SlabFacts(Desk desk, Slab slab, Words words) {
             "slab-base",
             words.say("window.slab.base"),
             words.print(slab.base()),
-            t -> d -> d.editedOnly(new SlabEdit.SetBase(id, Figures.small(t, d)))));
+            t -> d -> d.editedOnly(new SlabEdit.SetBase(id, Figures.layer(t, d)))));
     rows.addAll(surface());
     rows.add(
         new Row.Shown("slab-area", words.say("window.slab.area"), words.print(area(desk, slab))));

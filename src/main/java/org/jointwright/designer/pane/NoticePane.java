@@ -8,7 +8,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -47,13 +46,6 @@ final class NoticePane extends StackPane {
     card.setId("notice");
     card.setMaxWidth(520);
     card.setMaxHeight(Region.USE_PREF_SIZE);
-    card.setOnKeyPressed(
-        e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
-            board.change(Desk::untold);
-            e.consume();
-          }
-        });
     getChildren().add(card);
     board.watch(this::show);
   }
@@ -67,8 +59,10 @@ final class NoticePane extends StackPane {
     card.resizeRelocate((getWidth() - wide) / 2, top, wide, high);
   }
 
+  // The same words told anew are another notice, and the hand goes to it once more.
+  @SuppressWarnings("ReferenceEquality")
   private void show(Desk desk) {
-    if (desk.notice().equals(shown) && !card.getChildren().isEmpty()) {
+    if (desk.notice().orElse(null) == shown.orElse(null) && !card.getChildren().isEmpty()) {
       return;
     }
     boolean isPutAway = shown.isPresent() && desk.notice().isEmpty();

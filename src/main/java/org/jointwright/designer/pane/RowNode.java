@@ -10,6 +10,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -197,9 +198,10 @@ final class RowNode {
                 restore(field);
               }
             });
+    field.addEventFilter(KeyEvent.KEY_PRESSED, this::undo);
     field.setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (e.getCode() == KeyCode.ESCAPE && (isTyped() || !trouble.getText().isEmpty())) {
             restore(field);
             say("");
             field.selectAll();
@@ -207,6 +209,14 @@ final class RowNode {
           }
         });
     return field;
+  }
+
+  /** The field itself undoes what is being typed; once that is taken the whole job is meant. */
+  private void undo(KeyEvent e) {
+    if (e.isShortcutDown() && e.getCode() == KeyCode.Z && !isTyped()) {
+      board.change(Desk::undone);
+      e.consume();
+    }
   }
 
   private void restore(TextField field) {

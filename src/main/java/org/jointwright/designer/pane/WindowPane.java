@@ -3,6 +3,8 @@ package org.jointwright.designer.pane;
 import java.util.OptionalInt;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -81,7 +83,20 @@ public final class WindowPane extends BorderPane {
     new Dropping(job, plan).on(this);
     widthProperty().addListener((o, was, is) -> share(is.doubleValue()));
     share(1280);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::stepBack);
     board.watch(this::show);
+  }
+
+  /** Wherever the hand is: a notice goes first, and then the hand goes back to the paper. */
+  private void stepBack(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE) {
+      if (board.desk().notice().isPresent()) {
+        board.change(Desk::untold);
+      } else {
+        plan.requestFocus();
+      }
+      e.consume();
+    }
   }
 
   private StackPane middle(JobWork job) {

@@ -24,6 +24,9 @@ public record Draft(
   /** A walk for two, inches; common practice, no source. */
   private static final double WALK = 48;
 
+  /** The same as a crew that measures in metres sets it out: 1.2 m. */
+  private static final double METRIC_WALK = 1.2 / 0.0254;
+
   /** Nothing drawn yet. */
   public static final Draft EMPTY = begun(Drawn.SLAB);
 
@@ -38,9 +41,15 @@ public record Draft(
     this(what, placed, pencil, Typing.of(typed), wide);
   }
 
-  /** Nothing drawn yet of what it will be. */
+  /** Nothing drawn yet of what it will be, on a plan in feet. */
   public static Draft begun(Drawn what) {
-    double wide = what == Drawn.STRIP ? WALK : 0;
+    return begun(what, false);
+  }
+
+  /** Nothing drawn yet of what it will be; a strip is as wide as walks are in the measures used. */
+  public static Draft begun(Drawn what, boolean isMetric) {
+    double walk = isMetric ? METRIC_WALK : WALK;
+    double wide = what == Drawn.STRIP ? walk : 0;
     return new Draft(what, List.of(), Optional.empty(), "", wide);
   }
 

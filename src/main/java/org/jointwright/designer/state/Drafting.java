@@ -34,7 +34,7 @@ public final class Drafting {
     }
     return desk.withStep(what == Drawn.JOINT ? Step.JOINTS : Step.OUTLINE)
         .picking(Pick.NOTHING)
-        .withHand(InHand.drawing(Draft.begun(what)));
+        .withHand(InHand.drawing(Draft.begun(what, desk.bare().isMetric())));
   }
 
   /** The pencil led to {@code pointer}. */
