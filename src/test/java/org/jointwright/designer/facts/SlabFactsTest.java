@@ -2,10 +2,13 @@ package org.jointwright.designer.facts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jointwright.designer.settings.Measures;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Pick;
 import org.jointwright.designer.state.Step;
@@ -78,5 +81,34 @@ class SlabFactsTest {
     assertThat(pad(typed(desk, "slab-color", "x".repeat(60))).color()).hasSize(60);
     assertThatThrownBy(() -> typed(desk, "slab-color", "x".repeat(61)))
         .isInstanceOf(BadFigure.class);
+  }
+
+  private static String refused(Desk desk, String id, String text) {
+    return catchThrowableOfType(BadFigure.class, () -> typed(desk, id, text)).key();
+  }
+
+  /** In metres a bare figure of a section is millimetres, but who writes 12 means centimetres. */
+  @Test
+  void aFewBareMillimetresAreAskedAbout() {
+    Desk metres = desk().measuredIn(Measures.METRIC);
+    assertThat(refused(metres, "slab-thickness", "12")).isEqualTo("window.figure.whichUnit");
+    assertThat(refused(metres, "slab-base", "24.9")).isEqualTo("window.figure.whichUnit");
+    assertThat(thickness(typed(metres, "slab-thickness", "12 cm"))).isCloseTo(4.724, within(1e-3));
+    assertThat(thickness(typed(metres, "slab-thickness", "26"))).isCloseTo(1.024, within(1e-3));
+    assertThat(thickness(typed(desk(), "slab-thickness", "12"))).isEqualTo(12);
+    assertThat(typed(metres, "slab-base", "0").plan().slab("pad").orElseThrow().base().inches())
+        .isZero();
+  }
+
+  @Test
+  void aSlabIsAnInchThickAtLeastAndTwoFeetAtMost() {
+    assertThat(refused(desk(), "slab-thickness", "0.9")).isEqualTo("window.figure.tooThin");
+    assertThat(thickness(typed(desk(), "slab-thickness", "1"))).isEqualTo(1);
+    assertThat(thickness(typed(desk(), "slab-thickness", "24"))).isEqualTo(24);
+    assertThat(refused(desk(), "slab-thickness", "24.1")).isEqualTo("window.figure.tooThick");
+  }
+
+  private static double thickness(Desk desk) {
+    return desk.plan().slab("pad").orElseThrow().thickness().inches();
   }
 }

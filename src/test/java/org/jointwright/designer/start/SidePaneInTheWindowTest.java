@@ -2,9 +2,11 @@ package org.jointwright.designer.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
+import org.jointwright.designer.state.Notice;
 import org.jointwright.designer.state.SetDown;
 import org.jointwright.shape.Point;
 import org.junit.jupiter.api.AfterEach;
@@ -121,5 +123,45 @@ class SidePaneInTheWindowTest {
     rig.click(feet(10, 10));
     rig.fill("corner-up", "9' up").fill("corner-up", "8' sideways");
     assertThat(rig.text("trouble-corner-up")).isNotEmpty();
+  }
+
+  private double thickness() {
+    return rig.plan().slabs().getFirst().thickness().inches();
+  }
+
+  @Test
+  void inAFieldEscTakesBackWhatIsTypedAndThenLeavesIt() {
+    rig.click(feet(5, 5)).clickOn("row-slab-thickness").key(KeyCode.CONTROL, KeyCode.A).type("6");
+    rig.key(KeyCode.ESCAPE);
+    assertThat(focused()).isEqualTo("row-slab-thickness");
+    rig.key(KeyCode.ESCAPE);
+    assertThat(focused()).isEqualTo("plan");
+    assertThat(thickness()).isEqualTo(4);
+  }
+
+  @Test
+  void onceAFigureIsTakenUndoInItsFieldUndoesTheJob() {
+    rig.click(feet(5, 5)).fill("slab-thickness", "6");
+    assertThat(focused()).isEqualTo("row-slab-thickness");
+    assertThat(thickness()).isEqualTo(6);
+    rig.key(KeyCode.CONTROL, KeyCode.Z);
+    assertThat(thickness()).isEqualTo(4);
+    rig.type("5").key(KeyCode.CONTROL, KeyCode.Z);
+    assertThat(rig.plan().slabs()).as("what is being typed is the field’s to undo").hasSize(1);
+  }
+
+  /** Wherever the hand is; told once more, a notice gets the focus once more. */
+  @Test
+  void aNoticeIsPutAwayByEscAndTakesTheFocusEachTimeItIsTold() {
+    for (int i = 0; i < 2; i++) {
+      Notice told = Notice.trouble("window.notice.slabFirst", List.of());
+      rig.act(() -> rig.designer().board().change(d -> d.told(told)));
+      rig.act(() -> {});
+      assertThat(focused()).isEqualTo("notice-putAway");
+      rig.click(feet(5, 5)).clickOn("row-slab-thickness");
+    }
+    rig.key(KeyCode.ESCAPE);
+    assertThat(rig.desk().notice()).isEmpty();
+    assertThat(focused()).isEqualTo("plan");
   }
 }
