@@ -353,7 +353,7 @@ public record Desk(
     return papers == other.papers
         && hand == other.hand
         && laying == other.laying
-        && notice.equals(other.notice)
+        && notice == other.notice
         && sight.isSameButView(other.sight);
   }
 
