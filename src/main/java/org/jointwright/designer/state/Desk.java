@@ -353,7 +353,7 @@ public record Desk(
     return papers == other.papers
         && hand == other.hand
         && laying == other.laying
-        && notice == other.notice
+        && notice.orElse(null) == other.notice.orElse(null)
         && sight.isSameButView(other.sight);
   }
 
