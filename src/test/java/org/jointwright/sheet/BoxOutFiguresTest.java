@@ -28,6 +28,9 @@ class BoxOutFiguresTest {
    */
   private static final String DRIVE = "drive-drain-and-walk.jointwright";
 
+  /** Half a line, millimetres: one without any width meets nothing. */
+  private static final double THIN = 0.1;
+
   private static List<Page> pages(Kind kind, Language language, UnitSystem units) {
     return LaidPlans.pages(DRIVE, kind, Words.of(language, units), Paper.LETTER);
   }
@@ -110,8 +113,8 @@ class BoxOutFiguresTest {
   }
 
   private static boolean crosses(Edge e, Quad tag) {
-    return Quad.line(e.start(), e.at(0.5), 0).meets(tag)
-        || Quad.line(e.at(0.5), e.end(), 0).meets(tag);
+    return Quad.line(e.start(), e.at(0.5), THIN).meets(tag)
+        || Quad.line(e.at(0.5), e.end(), THIN).meets(tag);
   }
 
   private static Stream<Mark.Group> groups(List<Mark> marks) {
