@@ -11,12 +11,14 @@ import org.jointwright.shape.Ring;
  * The letters of the corners and the tapes between them, through the whole job. Letters go from
  * slab to slab, round each counter-clockwise from its lower left corner; corners of openings follow
  * those of their slab. Where slabs share a corner it has one letter, and a side that lies whole on
- * a side of another slab is taped with that one.
+ * a side of another slab is taped with that one, but for what is marked on it.
  *
  * @param corners every corner, in the order of the letters
  * @param tapes every side once
+ * @param within the straight sides that lie on a longer one of another slab: marks of the slab’s
+ *     own joints are taped along them, from its own corners
  */
-public record Lettering(List<LetteredCorner> corners, List<Tape> tapes) {
+public record Lettering(List<LetteredCorner> corners, List<Tape> tapes, List<Tape> within) {
   /** Corners nearer to each other than this are one; inches. */
   public static final double SAME_PLACE = 1.0 / 16;
 
@@ -27,6 +29,12 @@ public record Lettering(List<LetteredCorner> corners, List<Tape> tapes) {
   public Lettering {
     corners = List.copyOf(corners);
     tapes = List.copyOf(tapes);
+    within = List.copyOf(within);
+  }
+
+  /** Without sides that lie on others. */
+  public Lettering(List<LetteredCorner> corners, List<Tape> tapes) {
+    this(corners, tapes, List.of());
   }
 
   /** The lettering of {@code plan}. */
@@ -40,7 +48,8 @@ public record Lettering(List<LetteredCorner> corners, List<Tape> tapes) {
         sides.addAll(letter(slab.id(), ring, false, corners));
       }
     }
-    return new Lettering(corners, Tapes.distinct(sides));
+    List<Tape> tapes = Tapes.distinct(sides);
+    return new Lettering(corners, tapes, Tapes.within(sides, tapes));
   }
 
   /** The letter of corner number {@code i}, counted from 0. */

@@ -28,6 +28,16 @@ final class Tapes {
     return tapes;
   }
 
+  /** The straight sides that lie on a longer one of another slab, the way they would be taped. */
+  static List<Tape> within(List<Tape> sides, List<Tape> tapes) {
+    return sides.stream()
+        .filter(Tape::isStraight)
+        .map(Tapes::forward)
+        .filter(s -> tapes.stream().noneMatch(t -> t.slab().equals(s.slab()) && covers(t, s)))
+        .filter(s -> tapes.stream().noneMatch(t -> covers(t, s) && covers(s, t)))
+        .toList();
+  }
+
   private static Tape forward(Tape side) {
     Point d = side.to().at().minus(side.from().at());
     boolean steep = Math.abs(d.y()) > STEEP * Math.abs(d.x());

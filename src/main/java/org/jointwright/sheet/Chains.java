@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jointwright.joint.Numbering;
 import org.jointwright.plan.LetteredCorner;
 import org.jointwright.plan.Lettering;
@@ -41,7 +42,9 @@ final class Chains {
 
   static List<Chain> of(Lettering lettering, Map<Integer, Finder.Run> runs, Numbering numbering) {
     List<Chain> chains = new ArrayList<>();
-    for (Tape tape : lettering.tapes()) {
+    List<Tape> tapes = new ArrayList<>(lettering.tapes());
+    lettering.within().stream().filter(t -> isMarked(t, runs)).forEach(tapes::add);
+    for (Tape tape : tapes) {
       List<Stop> stops = new ArrayList<>();
       for (LetteredCorner c : lettering.between(tape)) {
         stops.add(new Stop(tape.distanceTo(c.at()), c.letter()));
@@ -59,6 +62,12 @@ final class Chains {
       chains.add(new Chain(tape, closed(tape, stops)));
     }
     return chains;
+  }
+
+  private static boolean isMarked(Tape tape, Map<Integer, Finder.Run> runs) {
+    return runs.values().stream()
+        .flatMap(r -> Stream.of(r.from(), r.to()))
+        .anyMatch(w -> w instanceof Whereabouts.OnTape on && on.tape().equals(tape));
   }
 
   private static void mark(Tape tape, Whereabouts where, List<Stop> stops) {

@@ -91,7 +91,9 @@ record Facts(
         Layouts.of(alone),
         words,
         new Lettering(
-            corners, lettering.tapes().stream().filter(t -> t.slab().equals(slab)).toList()),
+            corners,
+            lettering.tapes().stream().filter(t -> t.slab().equals(slab)).toList(),
+            lettering.within()),
         new Numbering(numbering.items().stream().filter(i -> i.slab().equals(slab)).toList()),
         runs,
         chains.stream().filter(c -> c.tape().slab().equals(slab)).toList(),

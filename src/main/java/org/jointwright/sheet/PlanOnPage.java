@@ -59,6 +59,10 @@ record PlanOnPage(
     if (best.crowded().isEmpty()) {
       return best;
     }
+    PlanOnPage bare = best(facts, room, Style.withoutChains());
+    if (bare.crowded().isEmpty()) {
+      return bare;
+    }
     double turn = best.field().view().turn();
     Parts parts = Parts.of(facts, turn, page);
     PlanOnPage key = best(facts, room, new Style(3.5, List.of(), parts, OptionalDouble.empty()));
@@ -109,10 +113,20 @@ record PlanOnPage(
    * @param number how high numbers are, millimetres
    * @param details the slabs whose labels and chains stand in a detail
    * @param parts the parts that hold the numbers instead; none where they stand here
+   * @param bare whether crowded slabs may be left without any chain: the last resort before parts
    * @param turn how the plan lies that it is a detail of; empty for a plan that lies by itself,
    *     with legend, scale bar and north mark
    */
-  private record Style(double number, List<String> details, Parts parts, OptionalDouble turn) {
+  private record Style(
+      double number, List<String> details, Parts parts, boolean bare, OptionalDouble turn) {
+    Style(double number, List<String> details, Parts parts, OptionalDouble turn) {
+      this(number, details, parts, false, turn);
+    }
+
+    static Style withoutChains() {
+      return new Style(3.5, List.of(), Parts.NONE, true, OptionalDouble.empty());
+    }
+
     boolean isFurnished() {
       return turn.isEmpty();
     }
@@ -162,18 +176,21 @@ record PlanOnPage(
   }
 
   /**
-   * Where labels find no place, without the chains of short sides of the slabs they belong to, then
-   * of all slabs, then without any chain of those slabs: the column lists these sides.
+   * Where labels find no place, without the chains of sides that lie on another slab’s, which stand
+   * on their own slab, then without those of short sides of the slabs that the labels belong to, of
+   * all slabs, and, where the style allows it, without any chain of those slabs: the column lists
+   * these sides.
    */
   private static Optional<PlanOnPage> tried(Facts facts, Field field, Try way, double step) {
     Optional<PlanOnPage> best = tried(facts, field, way, step, c -> 0);
     Set<String> crowded = best.map(PlanOnPage::crowded).orElse(Set.of());
     List<ToDoubleFunction<Chains.Chain>> fewer =
         List.of(
+            c -> facts.lettering().within().contains(c.tape()) ? Double.POSITIVE_INFINITY : 0,
             c -> crowded.contains(c.tape().slab()) ? SHORT : 0,
             c -> SHORT,
             c -> crowded.contains(c.tape().slab()) ? Double.POSITIVE_INFINITY : 0);
-    for (ToDoubleFunction<Chains.Chain> least : fewer) {
+    for (ToDoubleFunction<Chains.Chain> least : fewer.subList(0, way.style().bare() ? 4 : 3)) {
       if (best.isPresent() && !best.get().crowded().isEmpty()) {
         PlanOnPage before = best.get();
         best =

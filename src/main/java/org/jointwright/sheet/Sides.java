@@ -3,6 +3,7 @@ package org.jointwright.sheet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jointwright.plan.Lettering;
 import org.jointwright.plan.Slab;
 import org.jointwright.plan.Tape;
@@ -14,12 +15,17 @@ record Sides(Lettering lettering) {
   /** A point nearer to a side than this is said to stand on it; inches. */
   static final double ON = 0.1;
 
-  /** A point told by a corner or a mark on a side, the slab's own sides first. */
+  /**
+   * A point told by a corner or a mark on a side, the slab's own sides first: one that lies on a
+   * longer side of another slab is taped from its own corners.
+   */
   Optional<Whereabouts> onSide(String slab, Point p) {
     Optional<Whereabouts> corner = lettering.cornerAt(p).map(Whereabouts.AtCorner::new);
     return corner.or(
         () ->
-            lettering.tapesAt(p, ON).stream()
+            Stream.concat(lettering.within().stream(), lettering.tapes().stream())
+                .filter(t -> t.carries(p, ON))
+                .filter(t -> t.slab().equals(slab) || !lettering.within().contains(t))
                 .min(Comparator.comparing(t -> !t.slab().equals(slab)))
                 .map(t -> new Whereabouts.OnTape(t, t.distanceTo(p))));
   }

@@ -57,7 +57,7 @@ class DetailsTest {
 
   @Test
   void crowdedPadHasADetailAndAPointerToIt() {
-    List<Page> pages = pages(DRIVE, pad(800, 200));
+    List<Page> pages = LaidPlans.pages("drive-walk-and-pad.jointwright");
     assertThat(PageTexts.of(pages.getFirst())).contains("detail 1");
     assertThat(PageTexts.of(pages.get(1))).contains("Detail 1: pad");
   }

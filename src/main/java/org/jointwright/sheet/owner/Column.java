@@ -166,7 +166,8 @@ final class Column {
     if (Type.TABLE.width(label) + Type.NAME.width(figure) < room) {
       row(label, figure);
     } else if (told == Told.CUT) {
-      row(label, Lines.fitting(figure, Type.NAME, room * 0.6));
+      double half = Math.max(room / 2, room - Type.TABLE.width(label));
+      row(label, Lines.fitting(figure, Type.NAME, half));
     } else {
       row(label, "");
       Lines.wrap(figure, Type.NAME, room).forEach(l -> row("", Lines.fitting(l, Type.NAME, room)));
