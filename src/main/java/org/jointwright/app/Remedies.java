@@ -63,10 +63,7 @@ public final class Remedies {
    * @param goOn asked again and again, by the thread that looks for them
    */
   public List<Fix> of(Finding finding, BooleanSupplier goOn) {
-    List<Fix> fixes =
-        Fixes.of(asked, layout, finding).stream()
-            .filter(f -> !f.isOfShape() || holds(finding, f, goOn))
-            .toList();
+    List<Fix> fixes = Fixes.of(asked, layout, finding, f -> holds(finding, f, goOn));
     if (fixes.isEmpty() && finding.severity() == Severity.MUST) {
       fixes = laidAnew(finding, goOn);
     }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jointwright.check.Finding;
 import org.jointwright.check.Judgement;
 import org.jointwright.check.judge.Checks;
@@ -78,6 +79,16 @@ public final class Fixes {
    * @param finding one of the findings of {@code layout}
    */
   public static List<Fix> of(Plan asked, Layout layout, Finding finding) {
+    return of(asked, layout, finding, f -> true);
+  }
+
+  /**
+   * The same.
+   *
+   * @param holds whether a fix that changes a shape still helps once joints are laid for it: asked
+   *     of those only that help otherwise, and those that do not hold take no other’s place
+   */
+  public static List<Fix> of(Plan asked, Layout layout, Finding finding, Predicate<Fix> holds) {
     Judgement judged = Checks.judge(asked, layout);
     Broken broken = new Broken(asked, layout, judged, finding);
     Trial trial = new Trial(asked, layout, judged, finding);
@@ -90,7 +101,10 @@ public final class Fixes {
         Plan plan = fix.edit().applyTo(layout.plan());
         if (free < MOST && tried < MOST_TRIED && seen.add(plan) && !plan.equals(layout.plan())) {
           tried++;
-          trial.of(fix).ifPresent(helped::add);
+          trial
+              .of(fix)
+              .filter(h -> !h.fix().isOfShape() || holds.test(h.fix()))
+              .ifPresent(helped::add);
           free = (int) helped.stream().filter(trial::isFree).count();
         }
       }

@@ -18,7 +18,8 @@ record CornerList(Tape tape, boolean isLeft, List<Corner> corners) {
   record Corner(double along, double off) {}
 
   /**
-   * The corners from the side that most of them stand on, or else that their middle is told from.
+   * The corners from the first side that one of them stands on, or else that their middle is told
+   * from.
    */
   static Optional<CornerList> of(Sides sides, String slab, List<Point> corners) {
     List<Optional<Whereabouts>> on = corners.stream().map(p -> sides.onSide(slab, p)).toList();

@@ -68,7 +68,7 @@ final class FindingsPane extends VBox {
       getChildren().setAll(rule, head(now));
       list(PART);
     }
-    int goneTo = desk.sight().finding().orElse(0);
+    int goneTo = Math.min(desk.sight().finding().orElse(0), shown.size());
     boolean isListed = goneTo <= fixes.size();
     if (!isListed) {
       list(goneTo);
@@ -76,6 +76,14 @@ final class FindingsPane extends VBox {
     if (!isSame || !isListed || !offer.equals(offered)) {
       offered = offer;
       showFixes();
+    }
+    ask(desk);
+  }
+
+  /** What each finding that is not open asks: what is known of it changes with each answer. */
+  private void ask(Desk desk) {
+    for (int i = 0; i < fixes.size(); i++) {
+      more.get(i).setText(FixFacts.asking(desk, i + 1, board.words()));
     }
   }
 
@@ -102,6 +110,7 @@ final class FindingsPane extends VBox {
   private void goOn(int from) {
     list(from + PART);
     showFixes();
+    ask(board.desk());
     Optional.ofNullable(lookup("#finding-" + (from + 1))).ifPresent(Node::requestFocus);
   }
 
@@ -111,7 +120,6 @@ final class FindingsPane extends VBox {
       int number = i + 1;
       boolean isOpen = offered.filter(o -> o.finding() == number).isPresent();
       boolean isMore = !isOpen && shown.get(i).hasMore();
-      more.get(i).setText(FixFacts.asking(board.desk(), number, board.words()));
       more.get(i).setVisible(isMore);
       more.get(i).setManaged(isMore);
       fixes

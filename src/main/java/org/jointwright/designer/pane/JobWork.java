@@ -421,11 +421,12 @@ public final class JobWork {
     workshop.run(
         () -> outside.sheetsThere(ours, wanted, folder, file),
         there -> {
-          sheets.addAll(there.own());
           List<String> others =
               names(
                   there.files().stream()
                       .filter(f -> !sheets.contains(f) && !agreed.contains(f))
+                      // Of another day: not asked about, but what a pen has marked is kept.
+                      .filter(f -> !there.own().contains(f))
                       .toList());
           if (others.isEmpty()) {
             writeSheets(folder);

@@ -15,6 +15,8 @@ import org.jointwright.designer.findings.FindingFacts;
 import org.jointwright.designer.hand.Gesture;
 import org.jointwright.designer.hand.Gestures;
 import org.jointwright.designer.hand.UnderPointer;
+import org.jointwright.designer.sketch.Draft;
+import org.jointwright.designer.sketch.Pencil;
 import org.jointwright.designer.state.Desk;
 import org.jointwright.designer.state.Drafting;
 import org.jointwright.designer.state.Pick;
@@ -63,12 +65,21 @@ final class PlanHand {
     return LiveMarks.inSentence(board.desk(), board.words(), board.vocabulary(), at, anywhere);
   }
 
+  /** On its way to a button the mouse crosses the paper: a place that was typed stays. */
+  private boolean isLedByFigure() {
+    return !paper.isFocused()
+        && board.desk().draft().flatMap(Draft::pencil).filter(Pencil::isByKeys).isPresent();
+  }
+
   private void moved(MouseEvent e) {
     boolean isText = inSentence(e, false).isPresent();
     if (isText || Cursor.TEXT.equals(paper.getCursor())) {
       paper.setCursor(isText ? Cursor.TEXT : Cursor.DEFAULT);
     }
     if (isText) {
+      return;
+    }
+    if (isLedByFigure()) {
       return;
     }
     if (board.desk().draft().isPresent()) {

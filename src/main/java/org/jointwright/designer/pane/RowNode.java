@@ -211,10 +211,18 @@ final class RowNode {
     return field;
   }
 
-  /** The field itself undoes what is being typed; once that is taken the whole job is meant. */
+  /**
+   * The field itself undoes what is being typed, or was taken out; once that is taken the whole job
+   * is meant.
+   */
   private void undo(KeyEvent e) {
-    if (e.isShortcutDown() && e.getCode() == KeyCode.Z && !isTyped()) {
-      board.change(Desk::undone);
+    boolean isTaken =
+        value instanceof TextField field
+            && row instanceof Row.Typed was
+            && field.getText().equals(was.value());
+    boolean isAgain = e.getCode() == KeyCode.Y || (e.getCode() == KeyCode.Z && e.isShiftDown());
+    if (isTaken && e.isShortcutDown() && (isAgain || e.getCode() == KeyCode.Z)) {
+      board.change(isAgain ? Desk::redone : Desk::undone);
       e.consume();
     }
   }

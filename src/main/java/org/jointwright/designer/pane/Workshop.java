@@ -177,8 +177,10 @@ public final class Workshop {
   }
 
   /** A fault costs the fixes and nothing else: the finding says itself what to do. */
+  @SuppressWarnings("ReferenceEquality")
   private void offer(Laid laid, Offer none) {
-    BooleanSupplier goOn = () -> sought.equals(Optional.of(none)) && !fixing.isShutdown();
+    // The very same: who goes to another finding and back asks anew.
+    BooleanSupplier goOn = () -> sought.orElse(null) == none && !fixing.isShutdown();
     if (!goOn.getAsBoolean()) {
       return;
     }
@@ -189,7 +191,12 @@ public final class Workshop {
       }
     } catch (Throwable fault) {
       Notice notice = trouble("window.notice.noFixes", fault);
-      Platform.runLater(() -> board.change(d -> d.offered(none).told(notice)));
+      Platform.runLater(
+          () -> {
+            if (goOn.getAsBoolean()) {
+              board.change(d -> d.offered(none).told(notice));
+            }
+          });
     }
   }
 

@@ -75,6 +75,19 @@ class LineByKeysInTheWindowTest {
             a -> assertThat(a).isCloseTo(12 * 30, within(1e-6)));
   }
 
+  @Test
+  void aPlaceThatWasTypedStaysWhereTheMouseOnlyCrossesThePaper() {
+    begin(Drawn.SPLIT);
+    rig.move(feet(6, 2)).type("8'").key(KeyCode.ENTER);
+    rig.move(feet(15, 20)).move(feet(19, 29));
+    assertThat(pencil()).isEqualTo(feet(8, 0));
+    assertThat(rig.text("row-line-along")).isEqualTo("8\u2032-0\u2033");
+    rig.clickOn("deed-set-end");
+    assertThat(rig.desk().draft().orElseThrow().placed()).hasSize(1);
+    rig.move(feet(10, 20));
+    assertThat(pencil()).as("from here on the mouse leads again").isNotEqualTo(feet(8, 0));
+  }
+
   /** From 10 ft up the left side, which runs down, to half way up the right one. */
   @Test
   void bothEndsAreTypedAlongSides() {

@@ -146,7 +146,13 @@ class SidePaneInTheWindowTest {
     assertThat(thickness()).isEqualTo(6);
     rig.key(KeyCode.CONTROL, KeyCode.Z);
     assertThat(thickness()).isEqualTo(4);
-    rig.type("5").key(KeyCode.CONTROL, KeyCode.Z);
+    rig.key(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+    assertThat(thickness()).isEqualTo(6);
+    rig.key(KeyCode.CONTROL, KeyCode.Z).key(KeyCode.CONTROL, KeyCode.Y);
+    assertThat(thickness()).isEqualTo(6);
+    rig.key(KeyCode.CONTROL, KeyCode.A).key(KeyCode.DELETE).key(KeyCode.CONTROL, KeyCode.Z);
+    assertThat(thickness()).as("what was taken out of the field comes back there").isEqualTo(6);
+    rig.key(KeyCode.ESCAPE).type("5").key(KeyCode.CONTROL, KeyCode.Z);
     assertThat(rig.plan().slabs()).as("what is being typed is the field’s to undo").hasSize(1);
   }
 
