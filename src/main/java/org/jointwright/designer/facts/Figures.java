@@ -13,7 +13,10 @@ import org.jointwright.plan.Sizes;
 
 /** Reads figures that are typed into facts. */
 final class Figures {
-  /** A bare number below this, where millimetres are meant, is nearly always centimetres. */
+  /**
+   * A bare number below this, where millimetres are meant, is nearly always centimetres. This
+   * program’s own figure, no source.
+   */
   private static final double FEW = 25;
 
   private static final Pattern BOTH_WAYS = Pattern.compile("[xX×]");

@@ -24,7 +24,7 @@ public record Draft(
   /** A walk for two, inches; common practice, no source. */
   private static final double WALK = 48;
 
-  /** The same as a crew that measures in metres sets it out: 1.2 m. */
+  /** The same as a crew that measures in metres sets it out: 1.2 m (common practice, no source). */
   private static final double METRIC_WALK = 1.2 / 0.0254;
 
   /** Nothing drawn yet. */

@@ -21,7 +21,7 @@ public final class WaysOff {
   /** No more sides are moved off, one by one; the nearest. */
   private static final int MOST = 6;
 
-  /** Who moves a slab moves it hardly so many times as far as it need be moved. */
+  /** Who moves a slab moves it hardly so many times as far as it need be moved; own figure. */
   private static final double FARTHER = 4;
 
   /** Ways that part by less are one, the sine. */
